@@ -1,0 +1,11 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    root: '.',
+    include: ['tests/**/*.test.ts'],
+    // Dates and numbers are formatted the same on every machine.
+    env: { TZ: 'UTC', LANG: 'en_AU.UTF-8' },
+    testTimeout: 10_000,
+  },
+});
