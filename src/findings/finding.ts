@@ -1,0 +1,49 @@
+import { distance } from 'fastest-levenshtein';
+import { FINDING_CODES, type FindingCode, type Severity } from './codes.ts';
+
+/** Where something is written: a file and, when it is known, the characters from start to before end. */
+export interface Place {
+  readonly file: string;
+  readonly range?: readonly [start: number, end: number];
+}
+
+/** One thing that a check wants a person to know: data; the words are made at the edge. */
+export interface Finding {
+  readonly code: FindingCode;
+  readonly severity: Severity;
+  readonly place: Place;
+  /** What stands there, or what was computed. */
+  readonly received: string;
+  /** What was wanted. */
+  readonly expected?: string;
+  /** How to mend it. */
+  readonly mend: string;
+}
+
+interface FindingDetails {
+  readonly received: string;
+  readonly expected?: string;
+  readonly mend?: string;
+}
+
+/** Makes a finding; its severity, and its mending sentence unless one is given, belong to its code. */
+export function finding(code: FindingCode, place: Place, details: FindingDetails): Finding {
+  const facts = FINDING_CODES[code];
+  return { code, severity: facts.severity, place, mend: facts.mend, ...details };
+}
+
+/** True when a list holds a finding that stops a document from being made. */
+export function hasErrors(findings: readonly Finding[]): boolean {
+  return findings.some((one) => one.severity === 'error');
+}
+
+/** The known name nearest to what was typed, or undefined when none is near enough to be meant. */
+export function nearestName(typed: string, known: Iterable<string>): string | undefined {
+  const limit = Math.max(2, Math.floor(typed.length / 3));
+  let best: { name: string; away: number } | undefined;
+  for (const name of known) {
+    const away = distance(typed.toLowerCase(), name.toLowerCase());
+    if (away <= limit && (!best || away < best.away)) best = { name, away };
+  }
+  return best?.name;
+}

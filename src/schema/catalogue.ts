@@ -1,0 +1,38 @@
+import type { Place } from '../findings/index.ts';
+import type { Charge, Outboard, Trailer } from './engine-trailer-charge.ts';
+import type { Hull } from './hull.ts';
+import type { Option } from './option.ts';
+import type { Order } from './order.ts';
+import type { Part } from './part.ts';
+import type { Yard } from './yard.ts';
+
+/** A typed value that still knows where it was written. */
+export interface Sourced<T> {
+  readonly value: T;
+  /** The file, relative to the workspace, with forward slashes. */
+  readonly file: string;
+  /** Where a part of the value stands; the nearest block that is written when the part is not. */
+  place(path?: readonly (string | number)[]): Place;
+}
+
+export interface GroupedOption extends Sourced<Option> {
+  readonly group: string;
+  readonly groupOrder: number;
+}
+
+export interface ListedPart extends Sourced<Part> {
+  readonly supplier: string;
+}
+
+/** Everything the shop can sell, by id or code. */
+export interface Catalogue {
+  readonly yard: Sourced<Yard>;
+  readonly hulls: ReadonlyMap<string, Sourced<Hull>>;
+  readonly options: ReadonlyMap<string, GroupedOption>;
+  readonly outboards: ReadonlyMap<string, Sourced<Outboard>>;
+  readonly trailers: ReadonlyMap<string, Sourced<Trailer>>;
+  readonly charges: ReadonlyMap<string, Sourced<Charge>>;
+  readonly parts: ReadonlyMap<string, ListedPart>;
+}
+
+export type SourcedOrder = Sourced<Order>;

@@ -1,0 +1,102 @@
+import { z } from 'zod';
+import { amount, count, id, quantity, text } from './fields.ts';
+import { hoursUse, partUse, position } from './shared.ts';
+
+const length = (description: string, min: number, max: number) =>
+  quantity('length', 'm', description, { min, max });
+
+const station = z
+  .strictObject({
+    x: length('Distance forward of the transom.', -1, 15),
+    points: z
+      .array(z.tuple([length('Half-breadth.', 0, 4), length('Height above the baseline.', -1, 4)]))
+      .min(2)
+      .meta({ description: 'Pairs of half-breadth and height, from the keel to the sheer.' }),
+  })
+  .meta({ description: 'One cross-section of the hull.' });
+
+export const hullSchema = z
+  .strictObject({
+    id: id('Name that orders point at.'),
+    name: text('The model, as printed.'),
+    sentence: text('What she is, in one line for the customer.'),
+    dimensions: z
+      .strictObject({
+        length: length('Length of the hull, without brackets and fittings.', 1, 15),
+        beam: length('Greatest beam.', 0.5, 5),
+        depth: length('Depth amidships, keel to sheer.', 0.2, 3),
+        transomBeam: length('Greatest width of the transom.', 0.3, 5),
+        transomHeight: length(
+          'Height of the transom where the outboard clamps on, above the keel there.',
+          0.2,
+          1.2,
+        ),
+        deadrise: quantity('angle', 'deg', 'Deadrise at the transom.', { min: 0, max: 0.7 }),
+        deckArea: quantity('area', 'm2', 'Area of floor and decks that options cover.', {
+          min: 0.5,
+          max: 60,
+        }),
+      })
+      .meta({ description: 'Principal dimensions.' }),
+    lines: z
+      .array(station)
+      .min(3)
+      .meta({ description: 'Cross-sections, from the transom forward.' }),
+    ratings: z
+      .strictObject({
+        power: quantity('power', 'kW', 'Most power that the shop rates her for.', {
+          min: 0,
+          max: 500_000,
+        }),
+        engineMass: quantity('mass', 'kg', 'Heaviest outboard that the transom is built for.', {
+          min: 0,
+          max: 1000,
+        }),
+        people: count('Most people that the shop rates her for.', { min: 1, max: 40 }),
+        load: quantity(
+          'mass',
+          'kg',
+          'Most that she may carry: people, gear, fuel, options; not the outboard.',
+          { min: 0, max: 5000 },
+        ),
+        basis: text('How the shop came to these ratings.'),
+      })
+      .meta({ description: 'What the shop rates the hull for, to be confirmed by test.' }),
+    shaft: z
+      .enum(['short', 'long', 'extra-long'])
+      .meta({ description: 'Outboard shaft that the transom suits.' }),
+    class: id('Margin class.'),
+    shell: z
+      .strictObject({
+        mass: quantity('mass', 'kg', 'Mass of the hull out of the mould.', { min: 5, max: 3000 }),
+        at: position,
+        parts: z.array(partUse).min(1),
+        hours: z.array(hoursUse).min(1),
+      })
+      .meta({ description: 'The moulded shell: materials and work.' }),
+    structure: z
+      .strictObject({
+        mass: quantity('mass', 'kg', 'Mass of what every boat of this hull is fitted with.', {
+          min: 0,
+          max: 3000,
+        }),
+        at: position,
+        parts: z.array(partUse),
+        hours: z.array(hoursUse),
+      })
+      .meta({
+        description: 'Gunwales, floor, frames and fittings that every boat of this hull has.',
+      }),
+    moulds: amount('Charged to each boat for the wear of the moulds.', { min: 0, max: 100_000 }),
+    includes: z
+      .array(text('One thing that every boat of this hull has.'))
+      .min(1)
+      .meta({ description: 'Printed on the quote.' }),
+  })
+  .meta({
+    id: 'hull',
+    title: 'Hull',
+    description: 'A moulded shape that the shop owns a mould for.',
+  });
+
+export type Hull = z.output<typeof hullSchema>;

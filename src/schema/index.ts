@@ -1,0 +1,9 @@
+export * from './catalogue.ts';
+export type { IssueParams } from './fields.ts';
+export * from './engine-trailer-charge.ts';
+export * from './hull.ts';
+export * from './option.ts';
+export * from './order.ts';
+export * from './part.ts';
+export * from './yard.ts';
+export { DRIVERS, type Driver, type Position, type Share, type Stage, STAGES } from './shared.ts';

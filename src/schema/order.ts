@@ -1,0 +1,169 @@
+import { z } from 'zod';
+import { amount, count, date, decimal, id, percent, quantity, text } from './fields.ts';
+import { SHAFTS } from './engine-trailer-charge.ts';
+import { itemFacts, position, stage } from './shared.ts';
+
+/** From first enquiry to the end, in the order that an order passes through them. */
+export const STATUSES = [
+  'enquiry',
+  'quoted',
+  'accepted',
+  'building',
+  'ready',
+  'handed-over',
+  'closed',
+] as const;
+export type Status = (typeof STATUSES)[number];
+
+const customer = z
+  .strictObject({
+    name: text('Who the quote is for.'),
+    contact: text('The person to ask for.').optional(),
+    address: z.array(text('A line of the address.')).default([]),
+    phone: text('Telephone.').optional(),
+    email: z.email().optional(),
+  })
+  .meta({ description: 'Who the boat is for.' });
+
+/** The facts of an option as ordered, whether it was written as a name alone or with more to say. */
+const orderedOption = z.strictObject({
+  option: id('An option of the catalogue.'),
+  quantity: count('How many.', { min: 1, max: 100 }).default(1),
+  at: position
+    .optional()
+    .meta({ description: 'Where to put it, when not where the catalogue says.' }),
+  note: text('For the workshop.').optional(),
+});
+
+const optionLine = z
+  .union([
+    id('An option of the catalogue.').transform((option) => ({ option, quantity: 1 })),
+    orderedOption,
+  ])
+  .meta({ description: 'An option’s name, or a block with option:, quantity:, at:, note:.' });
+
+const extra = z
+  .strictObject({
+    ...itemFacts,
+    quantity: count('How many.', { min: 1, max: 100 }).default(1),
+    cost: amount('What one costs the shop in materials, before tax.', {
+      min: 0,
+      max: 1_000_000,
+    }).optional(),
+    price: amount('Fixed price of one before tax; left out: worked out from cost and margin.', {
+      min: 0,
+      max: 1_000_000,
+    }).optional(),
+  })
+  .meta({ description: 'A one-off item that is not in the catalogue.' });
+
+const discount = z
+  .union([
+    z.strictObject({
+      amount: amount('Off the price before tax.', { min: 0, max: 1_000_000 }),
+      reason: text('Why.'),
+    }),
+    z.strictObject({ share: percent('Share off the price before tax.'), reason: text('Why.') }),
+  ])
+  .meta({ description: 'A discount on the whole, as an amount: or a share:, with its reason:.' });
+
+const dates = z
+  .strictObject({
+    enquiry: date('First contact.'),
+    quoted: date('The quote’s own date: prices are those of this day.').optional(),
+    accepted: date('The customer said yes.').optional(),
+    started: date('First work in the mould.').optional(),
+    ready: date('Water trial passed.').optional(),
+    handedOver: date('Handed over.').optional(),
+    promised: date('When the customer was told she would be ready.').optional(),
+  })
+  .meta({ description: 'Dates, earliest first.' });
+
+const record = z
+  .strictObject({
+    hullNumber: text('Hull identification number, as on the transom.').optional(),
+    masses: z
+      .array(
+        z.strictObject({
+          stage,
+          mass: quantity('mass', 'kg', 'As weighed.', { min: 1, max: 5000 }),
+          date: date('When.'),
+          by: text('Who.'),
+        }),
+      )
+      .default([]),
+    hours: z
+      .array(
+        z.strictObject({ stage, hours: decimal('Hours really worked.', { min: 0, max: 5000 }) }),
+      )
+      .default([]),
+    serials: z
+      .array(z.strictObject({ item: text('What.'), serial: text('Its number.') }))
+      .default([]),
+    batches: z
+      .array(z.strictObject({ material: text('What.'), batch: text('Its batch.') }))
+      .default([]),
+    trials: z
+      .array(
+        z.strictObject({
+          date: date('When.'),
+          conditions: text('Wind, water, load.'),
+          people: count('On board.', { min: 1, max: 40 }),
+          speed: quantity('speed', 'kn', 'Fastest steady speed.', { min: 0, max: 50 }),
+          rpm: count('Engine speed then.', { min: 0, max: 9000 }),
+          by: text('Who.'),
+        }),
+      )
+      .default([]),
+  })
+  .meta({ description: 'What was measured while building.' });
+
+export const orderSchema = z
+  .strictObject({
+    number: z
+      .string()
+      .regex(/^[A-Za-z0-9]+(?:-[A-Za-z0-9]+)*$/, 'letters, digits and hyphens')
+      .meta({ description: 'The order’s number: it names its documents. Quote it.' }),
+    status: z.enum(STATUSES).meta({ description: 'How far the order has come.' }),
+    dates,
+    customer,
+    boat: z
+      .strictObject({
+        name: text('The boat’s own name.').optional(),
+        use: text('What she is for, in one sentence that the quote prints.'),
+        people: count('How many people she is to carry.', { min: 1, max: 40 }),
+      })
+      .meta({ description: 'The boat in the customer’s words.' }),
+    hull: id('A hull of the catalogue.'),
+    options: z.array(optionLine).default([]),
+    extras: z.array(extra).default([]),
+    outboard: z
+      .strictObject({
+        model: id('An outboard of the catalogue.'),
+        shaft: z.enum(SHAFTS).meta({ description: 'Shaft length.' }),
+        note: text('For the workshop.').optional(),
+      })
+      .optional()
+      .meta({ description: 'The outboard; left out: the customer fits their own.' }),
+    fuel: quantity('volume', 'L', 'Fuel that the boat is weighed with.', {
+      min: 0,
+      max: 1,
+    }).optional(),
+    trailer: id('A trailer of the catalogue.').optional(),
+    leaveOutCharges: z
+      .array(
+        z.strictObject({
+          charge: id('A charge.'),
+          reason: text('Why it does not apply; printed for the yard.'),
+        }),
+      )
+      .default([])
+      .meta({ description: 'Charges that do not apply to this order.' }),
+    discount: discount.optional(),
+    note: text('For the shop only; never printed for the customer.').optional(),
+    record: record.optional(),
+  })
+  .meta({ id: 'order', title: 'Order', description: 'One boat for one customer.' });
+
+export type Order = z.output<typeof orderSchema>;
+export type OrderRecord = z.output<typeof record>;

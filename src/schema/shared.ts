@@ -1,0 +1,108 @@
+import { z } from 'zod';
+import { count, decimal, id, quantity, text } from './fields.ts';
+
+/** The steps of a build, in the order they are done. */
+export const STAGES = [
+  'mould-preparation',
+  'gelcoat',
+  'laminate',
+  'infusion',
+  'cure',
+  'release',
+  'fit-out',
+  'wiring',
+  'engine',
+  'trailer',
+  'water-trial',
+  'handover',
+] as const;
+export type Stage = (typeof STAGES)[number];
+export const stage = z.enum(STAGES).meta({ description: 'A step of the build.' });
+
+/** What a quantity of parts or hours grows with. `once` does not grow with the count ordered. */
+export const DRIVERS = ['count', 'once', 'length', 'beam', 'deck-area'] as const;
+export type Driver = (typeof DRIVERS)[number];
+const driver = z.enum(DRIVERS).meta({
+  description:
+    'What the number is per: count (each one ordered; the default), once (however many), or a metre of the hull’s length or beam, or a square metre of its deck-area.',
+});
+
+/** Hull dimensions that a position may be a share of. */
+const shareOfHull = (dimension: 'length' | 'beam' | 'depth') =>
+  z.templateLiteral([z.number(), ' % ', dimension]);
+
+/** A coordinate: a length from the axis, or a share of one of the hull's dimensions ("60 % length"). */
+export interface Share {
+  readonly share: number;
+  readonly of: 'length' | 'beam' | 'depth';
+}
+
+const coordinate = (of: Share['of'], description: string) =>
+  z
+    .union([
+      shareOfHull(of).transform((written): Share => ({
+        share: Number.parseFloat(written) / 100,
+        of,
+      })),
+      quantity('length', 'm', description, { min: -15, max: 15 }),
+    ])
+    .meta({ description: `${description} A length, or a share such as "60 % ${of}".` });
+
+export const position = z
+  .strictObject({
+    x: coordinate('length', 'Forward of the transom; behind it is negative.'),
+    y: coordinate('beam', 'To starboard of the centreline; to port is negative.').default({
+      share: 0,
+      of: 'beam',
+    }),
+    z: coordinate('depth', 'Up from the baseline.'),
+  })
+  .meta({ description: 'Where the middle of the mass is.' });
+export type Position = z.output<typeof position>;
+
+export const partUse = z
+  .strictObject({
+    part: z
+      .string()
+      .min(1)
+      .meta({
+        description: 'Supplier’s code, as in a price list. Quote it when it looks like a number.',
+      }),
+    quantity: decimal('How many of the part’s unit.', { min: 0, max: 10_000 }),
+    per: driver.optional(),
+  })
+  .meta({ description: 'A part and how much of it is used.' });
+
+export const hoursUse = z
+  .strictObject({
+    stage,
+    hours: decimal('Hours of work.', { min: 0, max: 2000 }),
+    per: driver.optional(),
+  })
+  .meta({ description: 'Hours of work in one stage.' });
+
+/** The facts that anything a customer may add has in common. */
+export const itemFacts = {
+  name: text('What the customer and the workshop call it.'),
+  description: text('One sentence for the customer.').optional(),
+  class: id('Margin class, one of those in yard.yaml.'),
+  parts: z.array(partUse).default([]).meta({ description: 'Parts it takes.' }),
+  hours: z.array(hoursUse).default([]).meta({ description: 'Work it takes, stage by stage.' }),
+  mass: quantity('mass', 'kg', 'Mass of one, in place. Left out: the sum of its parts.', {
+    min: 0,
+    max: 3000,
+  }).optional(),
+  at: position.optional(),
+  current: quantity('current', 'A', 'Direct current that one draws when it is on.', {
+    min: 0,
+    max: 500,
+  }).optional(),
+  note: text('For the workshop: how to fit it.').optional(),
+};
+
+export const quantityLimits = z
+  .strictObject({
+    least: count('Least that may be ordered.', { min: 1, max: 100 }).default(1),
+    most: count('Most that may be ordered.', { min: 1, max: 100 }).default(1),
+  })
+  .meta({ description: 'How many may be ordered.' });

@@ -1,0 +1,35 @@
+/** Branded numbers: a quantity of one kind cannot be given where another kind is wanted. */
+declare const kindOf: unique symbol;
+
+/** A number in the SI unit of its kind; the brand exists in types only. */
+export type Quantity<Kind extends string> = number & { readonly [kindOf]: Kind };
+
+export type Metres = Quantity<'length'>;
+export type SquareMetres = Quantity<'area'>;
+export type CubicMetres = Quantity<'volume'>;
+export type Kilograms = Quantity<'mass'>;
+export type Watts = Quantity<'power'>;
+export type Amperes = Quantity<'current'>;
+export type Volts = Quantity<'voltage'>;
+export type Radians = Quantity<'angle'>;
+export type MetresPerSecond = Quantity<'speed'>;
+export type KilogramsPerCubicMetre = Quantity<'density'>;
+export type Seconds = Quantity<'duration'>;
+
+/** A place in the boat: x forward from the transom, y to starboard of the centreline, z up from the baseline. */
+export interface Point3 {
+  readonly x: Metres;
+  readonly y: Metres;
+  readonly z: Metres;
+}
+
+/** Takes a number as metres. */
+export const metres = (value: number): Metres => value as Metres;
+/** Takes a number as square metres. */
+export const squareMetres = (value: number): SquareMetres => value as SquareMetres;
+/** Takes a number as kilograms. */
+export const kilograms = (value: number): Kilograms => value as Kilograms;
+/** Takes a number as amperes. */
+export const amperes = (value: number): Amperes => value as Amperes;
+/** Takes a number as watts. */
+export const watts = (value: number): Watts => value as Watts;
