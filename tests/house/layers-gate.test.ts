@@ -64,7 +64,7 @@ beforeAll(async () => {
 afterAll(() => trees.forEach(removeTree));
 
 const modulesSeen = (output: string): number =>
-  Number(/\((\d+) modules, \d+ dependencies cruised\)/.exec(output)?.[1] ?? 0);
+  Number(/(\d+) modules, \d+ dependencies cruised/.exec(output)?.[1] ?? 0);
 
 /** The rules that named a file, from lines such as `  error rule: from → to`. */
 function rulesNaming(output: string, file: string): readonly string[] {
