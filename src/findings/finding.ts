@@ -37,13 +37,22 @@ export function hasErrors(findings: readonly Finding[]): boolean {
   return findings.some((one) => one.severity === 'error');
 }
 
-/** The known name nearest to what was typed, or undefined when none is near enough to be meant. */
+/**
+ * The known name nearest to what was typed, or undefined when none is near enough to be meant. A short name
+ * may differ by one letter, a longer one by two or by a third of its letters; else the one name that what was
+ * typed begins.
+ */
 export function nearestName(typed: string, known: Iterable<string>): string | undefined {
-  const limit = Math.max(2, Math.floor(typed.length / 3));
+  const limit = typed.length < 4 ? 1 : Math.max(2, Math.floor(typed.length / 3));
+  const wanted = typed.toLowerCase();
   let best: { name: string; away: number } | undefined;
+  const begun: string[] = [];
   for (const name of known) {
-    const away = distance(typed.toLowerCase(), name.toLowerCase());
+    const other = name.toLowerCase();
+    if (wanted.length > 2 && other.startsWith(wanted)) begun.push(name);
+    if (Math.abs(other.length - wanted.length) > limit) continue;
+    const away = distance(wanted, other);
     if (away <= limit && (!best || away < best.away)) best = { name, away };
   }
-  return best?.name;
+  return best?.name ?? (begun.length === 1 ? begun[0] : undefined);
 }

@@ -2,6 +2,9 @@ import { codeFrameColumns } from '@babel/code-frame';
 import { FINDING_CODES } from './codes.ts';
 import type { Finding, Place } from './finding.ts';
 
+/** A line longer than this is not shown with its finding: the caret would be lost in it. */
+const LONGEST_LINE_SHOWN = 400;
+
 export interface Position {
   readonly line: number;
   readonly column: number;
@@ -31,17 +34,32 @@ export function renderFinding(finding: Finding, sources: ReadonlyMap<string, str
   const lines = [
     `${describePlace(finding.place, text)}: ${finding.severity}: ${FINDING_CODES[finding.code].means} [${finding.code}]`,
   ];
-  if (text !== undefined && finding.place.range) lines.push(frame(text, finding.place.range));
+  if (text !== undefined && finding.place.range) lines.push(...frame(text, finding.place.range));
   lines.push(`  found: ${finding.received}`);
   if (finding.expected !== undefined) lines.push(`  expected: ${finding.expected}`);
   lines.push(`  to mend: ${finding.mend}`);
-  return lines.join('\n');
+  return withoutControls(lines.join('\n'));
 }
 
-function frame(text: string, [from, to]: readonly [number, number]): string {
+/** A file may hold characters that would move the cursor or clear the screen of whoever reads the finding. */
+function withoutControls(text: string): string {
+  // oxlint-disable-next-line no-control-regex -- control characters are what is looked for
+  return text.replaceAll(
+    /[\u0000-\u0008\u000B-\u001F\u007F-\u009F\u2028-\u202E\u2066-\u2069]/g,
+    '\uFFFD',
+  );
+}
+
+/** The line with its caret; nothing for a line too long to be read. */
+function frame(text: string, [from, to]: readonly [number, number]): readonly string[] {
   const start = positionAt(text, from);
-  const lineEnd = text.indexOf('\n', from);
-  const last = Math.max(from + 1, Math.min(to, lineEnd < 0 ? text.length : lineEnd));
-  const end = { line: start.line, column: start.column + (last - from) };
-  return codeFrameColumns(text, { start, end }, { linesAbove: 0, linesBelow: 0 });
+  const newline = text.indexOf('\n', from);
+  const lineEnd = newline < 0 ? text.length : newline;
+  const line = text.slice(from - start.column + 1, lineEnd).replace(/\r$/, '');
+  if (line.length > LONGEST_LINE_SHOWN) return [];
+  const shown = Math.max(1, Math.min(to - from, line.length - start.column + 1));
+  const end = { line: start.line, column: start.column + shown };
+  // Line ends that `positionAt` does not count must not be counted by the frame either.
+  const counted = text.replaceAll(/[\u2028\u2029]|\r(?!\n)/g, ' ');
+  return [codeFrameColumns(counted, { start, end }, { linesAbove: 0, linesBelow: 0 })];
 }

@@ -18,10 +18,11 @@ import { type Decimal, divideHalfAway, parseDecimal } from '../units/index.ts';
 export type Money = Dinero<bigint>;
 export type Currency = ReturnType<typeof currencyOf> & object;
 
-/** The ISO 4217 currency of a code, or undefined when there is none. */
+/** The ISO 4217 currency of a code; undefined when there is none, or when its parts are not tenths. */
 export function currencyOf(code: string): (typeof currencies)[keyof typeof currencies] | undefined {
   const table: Readonly<Record<string, (typeof currencies)[keyof typeof currencies]>> = currencies;
-  return Object.hasOwn(table, code) ? table[code] : undefined;
+  const currency = Object.hasOwn(table, code) ? table[code] : undefined;
+  return currency && currency.base === 10n ? currency : undefined;
 }
 
 /** No money at all, in a currency. */

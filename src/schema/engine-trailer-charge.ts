@@ -1,12 +1,12 @@
 import { z } from 'zod';
-import { amount, count, id, quantity, text } from './fields.ts';
+import { amount, count, id, partCode, quantity, text } from './fields.ts';
 import { hoursUse, partUse } from './shared.ts';
 
 export const SHAFTS = ['short', 'long', 'extra-long'] as const;
 export type Shaft = (typeof SHAFTS)[number];
 
 const shaftFacts = z.strictObject({
-  part: z.string().min(1).meta({ description: 'Supplier’s code of the outboard with this shaft.' }),
+  part: partCode('Supplier’s code of the outboard with this shaft.'),
   mass: quantity('mass', 'kg', 'Dry mass with this shaft.', { min: 5, max: 700 }),
 });
 
@@ -28,25 +28,25 @@ const outboard = z.strictObject({
     max: 0.2,
   }).optional(),
   requires: z
-    .array(z.union([id('An option.'), z.array(id('An option.')).min(2)]))
+    .array(z.union([id('An option.', 'options'), z.array(id('An option.', 'options')).min(2)]))
     .default([])
     .meta({ description: 'Options that must be ordered with it.' }),
-  class: id('Margin class.'),
+  class: id('Margin class.', 'marginClasses'),
   parts: z
     .array(partUse)
     .default([])
     .meta({ description: 'Rigging parts beside the outboard itself.' }),
-  hours: z.array(hoursUse).min(1),
+  hours: z.array(hoursUse).min(1).meta({ description: 'Work it takes, stage by stage.' }),
 });
 
 export const outboardFileSchema = z
-  .strictObject({ outboards: z.array(outboard).min(1) })
+  .strictObject({ outboards: z.array(outboard).min(1).meta({ description: 'One entry a model.' }) })
   .meta({ id: 'outboards', title: 'Outboards', description: 'Outboards that the shop fits.' });
 
 const trailer = z.strictObject({
   id: id('Name that orders point at.'),
   name: text('As printed.'),
-  part: z.string().min(1).meta({ description: 'Supplier’s code.' }),
+  part: partCode('Supplier’s code.'),
   tare: quantity('mass', 'kg', 'Mass of the empty trailer.', { min: 20, max: 2000 }),
   rating: quantity(
     'mass',
@@ -62,13 +62,13 @@ const trailer = z.strictObject({
   brakes: z
     .enum(['none', 'over-run', 'electric', 'hydraulic'])
     .meta({ description: 'How it is braked.' }),
-  class: id('Margin class.'),
-  parts: z.array(partUse).default([]),
-  hours: z.array(hoursUse).min(1),
+  class: id('Margin class.', 'marginClasses'),
+  parts: z.array(partUse).default([]).meta({ description: 'Parts beside the trailer itself.' }),
+  hours: z.array(hoursUse).min(1).meta({ description: 'Work it takes, stage by stage.' }),
 });
 
 export const trailerFileSchema = z
-  .strictObject({ trailers: z.array(trailer).min(1) })
+  .strictObject({ trailers: z.array(trailer).min(1).meta({ description: 'One entry a model.' }) })
   .meta({ id: 'trailers', title: 'Trailers', description: 'Trailers that the shop sells.' });
 
 const charge = z.strictObject({
@@ -82,7 +82,7 @@ const charge = z.strictObject({
 });
 
 export const chargeFileSchema = z
-  .strictObject({ charges: z.array(charge) })
+  .strictObject({ charges: z.array(charge).meta({ description: 'One entry a charge.' }) })
   .meta({
     id: 'charges',
     title: 'Charges',

@@ -10,6 +10,7 @@ import {
   parseQuantity,
   type Quantity,
   type QuantityProblem,
+  UNIT_KINDS,
   type UnitKind,
 } from '../units/index.ts';
 
@@ -25,12 +26,26 @@ interface Range {
   readonly max?: number;
 }
 
+/** Lists of the catalogue whose names other files point at: an editor is told them (see emit.ts). */
+export type NameList =
+  | 'hulls'
+  | 'options'
+  | 'outboards'
+  | 'trailers'
+  | 'charges'
+  | 'parts'
+  | 'marginClasses'
+  | 'wastageClasses';
+
+/** The keyword that marks such a field until its names are known. */
+export const NAMES_FROM = 'x-names-from';
+
 const typed = z.union([z.string(), z.number()]);
 
 /**
  * A quantity with its unit ("45 kg"), or a bare number in the documented unit; gives SI.
  *
- * @param range - limits in `bareUnit`-free SI
+ * @param range - limits in SI
  */
 export function quantity<Kind extends UnitKind>(
   kind: Kind,
@@ -40,14 +55,8 @@ export function quantity<Kind extends UnitKind>(
 ): z.ZodType<Quantity<Kind>, string | number> {
   return typed
     .transform((written, context): Quantity<Kind> => {
-      const parsed = parseQuantity(kind, String(written), bareUnit);
-      if (parsed.problem !== undefined) {
-        return refuse(context, paramsOf(parsed, String(written)));
-      }
-      if (outside(parsed.value, range)) {
-        return refuse(context, rangeParams(String(written), range, `the SI unit of ${kind}`));
-      }
-      return parsed.value;
+      const parsed = readQuantity(kind, bareUnit, String(written), range);
+      return typeof parsed === 'object' ? refuse(context, parsed) : parsed;
     })
     .meta({ description: `${description} A bare number is in ${bareUnit}.` });
 }
@@ -64,10 +73,10 @@ export function decimal(
         return refuse(context, {
           finding: 'WRONG_TYPE',
           expected: 'a plain decimal, such as 12.5',
-          received: String(written),
+          received: `"${String(written)}"`,
         });
       if (outside(decimalToNumber(value), range))
-        return refuse(context, rangeParams(String(written), range, ''));
+        return refuse(context, rangeParams(String(written), range));
       return value;
     })
     .meta({ description });
@@ -93,13 +102,13 @@ export function percent(
         return refuse(context, {
           finding: 'WRONG_TYPE',
           expected: 'a percentage, such as 12.5%',
-          received: written,
+          received: `"${written}"`,
         });
       if (outside(decimalToNumber(value), range)) {
         return refuse(context, {
           finding: 'OUT_OF_RANGE',
-          expected: `from ${(range.min ?? 0) * 100}% to ${(range.max ?? 1) * 100}%`,
-          received: written,
+          expected: `from ${plain((range.min ?? 0) * 100)}% to ${plain((range.max ?? 1) * 100)}%`,
+          received: `"${written}"`,
         });
       }
       return value;
@@ -119,10 +128,10 @@ export function count(
         return refuse(context, {
           finding: 'WRONG_TYPE',
           expected: 'a whole number',
-          received: text,
+          received: `"${text}"`,
         });
       const value = Number(text);
-      return outside(value, range) ? refuse(context, rangeParams(text, range, '')) : value;
+      return outside(value, range) ? refuse(context, rangeParams(text, range)) : value;
     })
     .meta({ description: `${description} From ${range.min} to ${range.max}.` });
 }
@@ -138,7 +147,7 @@ export function date(description: string): z.ZodType<IsoDate, string> {
         refuse(context, {
           finding: 'WRONG_TYPE',
           expected: 'a date that exists, written YYYY-MM-DD',
-          received: written,
+          received: `"${written}"`,
         })
       );
     })
@@ -149,12 +158,71 @@ export function date(description: string): z.ZodType<IsoDate, string> {
 export const text = (description: string) =>
   z.string().trim().min(1).max(2000).meta({ description });
 
-/** A name that files point at: small letters, digits and hyphens. */
-export const id = (description: string) =>
+/**
+ * A name that files point at: small letters, digits and hyphens.
+ *
+ * @param from - the list of the catalogue that it must be in, for the editor to complete
+ */
+export const id = (description: string, from?: NameList) =>
   z
     .string()
     .regex(/^[a-z0-9]+(?:-[a-z0-9]+)*$/, 'small letters, digits and hyphens')
-    .meta({ description });
+    .meta({ description, ...(from && { [NAMES_FROM]: from }) });
+
+/** A supplier's code as in a price list, any text. */
+export const partCode = (description: string) =>
+  z
+    .string()
+    .min(1)
+    .max(40)
+    .meta({
+      description: `${description} Quote it when it looks like a number.`,
+      [NAMES_FROM]: 'parts',
+    });
+
+/** A place along one axis that is a share of the hull's own size there: "60 % length". */
+export interface Share {
+  readonly share: number;
+  readonly of: 'length' | 'beam' | 'depth';
+}
+
+/** A coordinate: a length from the axis, in metres, or a share of the hull's length, beam or depth. */
+export function coordinate(
+  of: Share['of'],
+  description: string,
+): z.ZodType<Share | Quantity<'length'>, string | number> {
+  const example = `a share such as "60 % ${of}"`;
+  return typed
+    .transform((written, context): Share | Quantity<'length'> => {
+      const text = String(written).trim();
+      if (text.includes('%')) {
+        const [, share, dimension] = /^([+-]?\d{1,4}(?:\.\d{1,6})?)\s*%\s*(\S*)$/.exec(text) ?? [];
+        if (share !== undefined && dimension === of) return { share: Number(share) / 100, of };
+        return refuse(context, {
+          finding: 'WRONG_VALUE',
+          expected: example,
+          received: `"${text}"`,
+        });
+      }
+      const parsed = readQuantity('length', 'm', text, { min: -15, max: 15 });
+      if (typeof parsed !== 'object') return parsed;
+      return refuse(context, { ...parsed, expected: `${parsed.expected}, or ${example}` });
+    })
+    .meta({
+      description: `${description} A length (a bare number is in m), or ${example}.`,
+    });
+}
+
+function readQuantity<Kind extends UnitKind>(
+  kind: Kind,
+  bareUnit: string,
+  written: string,
+  range: Range,
+): Quantity<Kind> | IssueParams {
+  const parsed = parseQuantity(kind, written, bareUnit);
+  if (parsed.problem !== undefined) return paramsOf(parsed, written);
+  return outside(parsed.value, range) ? rangeParams(written, range, kind, bareUnit) : parsed.value;
+}
 
 function paramsOf(problem: QuantityProblem, written: string): IssueParams {
   const { expected } = problem;
@@ -182,14 +250,26 @@ function paramsOf(problem: QuantityProblem, written: string): IssueParams {
   }
 }
 
-function rangeParams(received: string, { min, max }: Range, unit: string): IssueParams {
+/** The limits in the unit that a bare number has, so that they can be compared with what was typed. */
+function rangeParams(
+  received: string,
+  { min, max }: Range,
+  kind?: UnitKind,
+  unit = '',
+): IssueParams {
+  const factors: Readonly<Record<string, number>> = kind ? UNIT_KINDS[kind] : {};
+  const inUnit = (value: number): string =>
+    `${plain(value / (factors[unit] ?? 1))}${unit ? ` ${unit}` : ''}`;
   const bounds = [
-    min === undefined ? '' : `at least ${min}`,
-    max === undefined ? '' : `at most ${max}`,
+    min === undefined ? '' : `at least ${inUnit(min)}`,
+    max === undefined ? '' : `at most ${inUnit(max)}`,
   ];
-  const expected = `${bounds.filter(Boolean).join(' and ')}${unit ? ` in ${unit}` : ''}`;
-  return { finding: 'OUT_OF_RANGE', expected, received };
+  const expected = bounds.filter(Boolean).join(' and ');
+  return { finding: 'OUT_OF_RANGE', expected, received: `"${received}"` };
 }
+
+/** A limit without the digits that binary fractions add. */
+const plain = (value: number): string => String(Number(value.toPrecision(6)));
 
 const outside = (value: number, { min, max }: Range): boolean =>
   (min !== undefined && value < min) || (max !== undefined && value > max);

@@ -65,13 +65,13 @@ export const hullSchema = z
     shaft: z
       .enum(['short', 'long', 'extra-long'])
       .meta({ description: 'Outboard shaft that the transom suits.' }),
-    class: id('Margin class.'),
+    class: id('Margin class.', 'marginClasses'),
     shell: z
       .strictObject({
         mass: quantity('mass', 'kg', 'Mass of the hull out of the mould.', { min: 5, max: 3000 }),
         at: position,
-        parts: z.array(partUse).min(1),
-        hours: z.array(hoursUse).min(1),
+        parts: z.array(partUse).min(1).meta({ description: 'Materials of the laminate.' }),
+        hours: z.array(hoursUse).min(1).meta({ description: 'Work it takes, stage by stage.' }),
       })
       .meta({ description: 'The moulded shell: materials and work.' }),
     structure: z
@@ -81,8 +81,8 @@ export const hullSchema = z
           max: 3000,
         }),
         at: position,
-        parts: z.array(partUse),
-        hours: z.array(hoursUse),
+        parts: z.array(partUse).meta({ description: 'Parts it takes.' }),
+        hours: z.array(hoursUse).meta({ description: 'Work it takes, stage by stage.' }),
       })
       .meta({
         description: 'Gunwales, floor, frames and fittings that every boat of this hull has.',

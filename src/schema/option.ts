@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { amount, id, text } from './fields.ts';
+import { amount, count, id, text } from './fields.ts';
 import { itemFacts, quantityLimits } from './shared.ts';
 
 export const optionSchema = z
@@ -7,21 +7,21 @@ export const optionSchema = z
     id: id('Name that orders point at.'),
     ...itemFacts,
     fits: z
-      .array(id('A hull.'))
+      .array(id('A hull.', 'hulls'))
       .optional()
       .meta({ description: 'Hulls that it fits. Left out: all.' }),
     occupies: z.array(id('A place in the boat.')).default([]).meta({
       description: 'Places that it takes up; two items cannot share one.',
     }),
     requires: z
-      .array(z.union([id('An option.'), z.array(id('An option.')).min(2)]))
+      .array(z.union([id('An option.', 'options'), z.array(id('An option.', 'options')).min(2)]))
       .default([])
       .meta({
         description:
           'Options that must be ordered with it; a list within the list: any one of them.',
       }),
     excludes: z
-      .array(id('An option.'))
+      .array(id('An option.', 'options'))
       .default([])
       .meta({ description: 'Options that cannot be ordered with it.' }),
     quantity: quantityLimits.default({ least: 1, most: 1 }),
@@ -39,10 +39,8 @@ export const optionSchema = z
 export const optionFileSchema = z
   .strictObject({
     group: text('Heading that these options stand under.'),
-    order: z.union([z.string(), z.number()]).transform(Number).pipe(z.int().min(1).max(99)).meta({
-      description: 'Where the group stands among the groups: 1 is first.',
-    }),
-    options: z.array(optionSchema).min(1),
+    order: count('Where the group stands among the groups: 1 is first.', { min: 1, max: 99 }),
+    options: z.array(optionSchema).min(1).meta({ description: 'The options of the group.' }),
   })
   .meta({ id: 'options', title: 'Options', description: 'A group of options.' });
 

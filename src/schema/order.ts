@@ -19,15 +19,18 @@ const customer = z
   .strictObject({
     name: text('Who the quote is for.'),
     contact: text('The person to ask for.').optional(),
-    address: z.array(text('A line of the address.')).default([]),
+    address: z
+      .array(text('A line of the address.'))
+      .default([])
+      .meta({ description: 'Postal address.' }),
     phone: text('Telephone.').optional(),
-    email: z.email().optional(),
+    email: z.email().meta({ description: 'Where to write to.' }).optional(),
   })
   .meta({ description: 'Who the boat is for.' });
 
 /** The facts of an option as ordered, whether it was written as a name alone or with more to say. */
 const orderedOption = z.strictObject({
-  option: id('An option of the catalogue.'),
+  option: id('An option of the catalogue.', 'options'),
   quantity: count('How many.', { min: 1, max: 100 }).default(1),
   at: position
     .optional()
@@ -37,7 +40,7 @@ const orderedOption = z.strictObject({
 
 const optionLine = z
   .union([
-    id('An option of the catalogue.').transform((option) => ({ option, quantity: 1 })),
+    id('An option of the catalogue.', 'options').transform((option) => ({ option, quantity: 1 })),
     orderedOption,
   ])
   .meta({ description: 'An option’s name, or a block with option:, quantity:, at:, note:.' });
@@ -91,18 +94,22 @@ const record = z
           by: text('Who.'),
         }),
       )
-      .default([]),
+      .default([])
+      .meta({ description: 'Masses as weighed, stage by stage.' }),
     hours: z
       .array(
         z.strictObject({ stage, hours: decimal('Hours really worked.', { min: 0, max: 5000 }) }),
       )
-      .default([]),
+      .default([])
+      .meta({ description: 'Hours as worked, stage by stage.' }),
     serials: z
       .array(z.strictObject({ item: text('What.'), serial: text('Its number.') }))
-      .default([]),
+      .default([])
+      .meta({ description: 'Serial numbers of what is fitted.' }),
     batches: z
       .array(z.strictObject({ material: text('What.'), batch: text('Its batch.') }))
-      .default([]),
+      .default([])
+      .meta({ description: 'Batches of the materials used.' }),
     trials: z
       .array(
         z.strictObject({
@@ -114,7 +121,8 @@ const record = z
           by: text('Who.'),
         }),
       )
-      .default([]),
+      .default([])
+      .meta({ description: 'Runs on the water.' }),
   })
   .meta({ description: 'What was measured while building.' });
 
@@ -134,12 +142,18 @@ export const orderSchema = z
         people: count('How many people she is to carry.', { min: 1, max: 40 }),
       })
       .meta({ description: 'The boat in the customer’s words.' }),
-    hull: id('A hull of the catalogue.'),
-    options: z.array(optionLine).default([]),
-    extras: z.array(extra).default([]),
+    hull: id('A hull of the catalogue.', 'hulls'),
+    options: z
+      .array(optionLine)
+      .default([])
+      .meta({ description: 'What is added to the hull, from the catalogue.' }),
+    extras: z
+      .array(extra)
+      .default([])
+      .meta({ description: 'One-off items that are not in the catalogue.' }),
     outboard: z
       .strictObject({
-        model: id('An outboard of the catalogue.'),
+        model: id('An outboard of the catalogue.', 'outboards'),
         shaft: z.enum(SHAFTS).meta({ description: 'Shaft length.' }),
         note: text('For the workshop.').optional(),
       })
@@ -149,11 +163,11 @@ export const orderSchema = z
       min: 0,
       max: 1,
     }).optional(),
-    trailer: id('A trailer of the catalogue.').optional(),
+    trailer: id('A trailer of the catalogue.', 'trailers').optional(),
     leaveOutCharges: z
       .array(
         z.strictObject({
-          charge: id('A charge.'),
+          charge: id('A charge.', 'charges'),
           reason: text('Why it does not apply; printed for the yard.'),
         }),
       )

@@ -16,7 +16,7 @@ export const PART_COLUMNS = [
 export const partSchema = z.strictObject({
   code: z.string().min(1).max(40).meta({ description: 'Supplier’s code.' }),
   description: text('What it is.'),
-  class: id('Class of material, for wastage.'),
+  class: id('Class of material, for wastage.', 'wastageClasses'),
   unit: z
     .enum(['each', 'set', 'm', 'm2', 'kg', 'L', 'sheet'])
     .meta({ description: 'What one of it is.' }),

@@ -1,5 +1,7 @@
 import { z } from 'zod';
-import { count, decimal, id, quantity, text } from './fields.ts';
+import { coordinate, count, decimal, id, partCode, quantity, text } from './fields.ts';
+
+export type { Share } from './fields.ts';
 
 /** The steps of a build, in the order they are done. */
 export const STAGES = [
@@ -27,34 +29,12 @@ const driver = z.enum(DRIVERS).meta({
     'What the number is per: count (each one ordered; the default), once (however many), or a metre of the hull’s length or beam, or a square metre of its deck-area.',
 });
 
-/** Hull dimensions that a position may be a share of. */
-const shareOfHull = (dimension: 'length' | 'beam' | 'depth') =>
-  z.templateLiteral([z.number(), ' % ', dimension]);
-
-/** A coordinate: a length from the axis, or a share of one of the hull's dimensions ("60 % length"). */
-export interface Share {
-  readonly share: number;
-  readonly of: 'length' | 'beam' | 'depth';
-}
-
-const coordinate = (of: Share['of'], description: string) =>
-  z
-    .union([
-      shareOfHull(of).transform((written): Share => ({
-        share: Number.parseFloat(written) / 100,
-        of,
-      })),
-      quantity('length', 'm', description, { min: -15, max: 15 }),
-    ])
-    .meta({ description: `${description} A length, or a share such as "60 % ${of}".` });
-
 export const position = z
   .strictObject({
     x: coordinate('length', 'Forward of the transom; behind it is negative.'),
-    y: coordinate('beam', 'To starboard of the centreline; to port is negative.').default({
-      share: 0,
-      of: 'beam',
-    }),
+    y: coordinate('beam', 'To starboard of the centreline; to port is negative.').prefault(
+      '0 % beam',
+    ),
     z: coordinate('depth', 'Up from the baseline.'),
   })
   .meta({ description: 'Where the middle of the mass is.' });
@@ -62,12 +42,7 @@ export type Position = z.output<typeof position>;
 
 export const partUse = z
   .strictObject({
-    part: z
-      .string()
-      .min(1)
-      .meta({
-        description: 'Supplier’s code, as in a price list. Quote it when it looks like a number.',
-      }),
+    part: partCode('Supplier’s code, as in a price list.'),
     quantity: decimal('How many of the part’s unit.', { min: 0, max: 10_000 }),
     per: driver.optional(),
   })
@@ -85,7 +60,7 @@ export const hoursUse = z
 export const itemFacts = {
   name: text('What the customer and the workshop call it.'),
   description: text('One sentence for the customer.').optional(),
-  class: id('Margin class, one of those in yard.yaml.'),
+  class: id('Margin class, one of those in yard.yaml.', 'marginClasses'),
   parts: z.array(partUse).default([]).meta({ description: 'Parts it takes.' }),
   hours: z.array(hoursUse).default([]).meta({ description: 'Work it takes, stage by stage.' }),
   mass: quantity('mass', 'kg', 'Mass of one, in place. Left out: the sum of its parts.', {

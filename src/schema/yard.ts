@@ -1,7 +1,18 @@
 import { z } from 'zod';
 import { currencyOf } from '../money/index.ts';
-import { amount, count, id, percent, quantity, text } from './fields.ts';
+import {
+  addDecimals,
+  compareDecimals,
+  type Decimal,
+  decimalToShortText,
+  multiplyDecimals,
+  ONE,
+  ZERO,
+} from '../units/index.ts';
+import { amount, count, id, type IssueParams, percent, quantity, text } from './fields.ts';
 import { STAGES, stage } from './shared.ts';
+
+const HUNDRED: Decimal = { amount: 100n, scale: 0n };
 
 const shop = z
   .strictObject({
@@ -46,8 +57,14 @@ const supplier = z.strictObject({
 
 const stageFacts = z.strictObject({
   does: text('What is done in this stage, in one line.'),
-  checks: z.array(text('One thing to check and sign for.')).default([]),
-  measures: z.array(text('One value to measure and write down, with its unit.')).default([]),
+  checks: z
+    .array(text('One thing to check and sign for.'))
+    .default([])
+    .meta({ description: 'What is checked before the stage is signed off.' }),
+  measures: z
+    .array(text('One value to measure and write down, with its unit.'))
+    .default([])
+    .meta({ description: 'What is measured and written down.' }),
 });
 
 export const yardSchema = z
@@ -111,7 +128,22 @@ export const yardSchema = z
     showPrices: z.enum(['items', 'groups', 'total']).meta({
       description: 'How far the customer’s quote breaks the price down.',
     }),
-    payments: z.array(paymentStage).min(1).meta({ description: 'Payment stages, first to last.' }),
+    payments: z
+      .array(paymentStage)
+      .min(1)
+      .superRefine((payments, context) => {
+        const total = payments.reduce((sum, payment) => addDecimals(sum, payment.share), ZERO);
+        if (compareDecimals(total, ONE) === 0) return;
+        context.addIssue({
+          code: 'custom',
+          params: {
+            finding: 'WRONG_VALUE',
+            expected: 'shares that make 100 % together',
+            received: `shares that make ${decimalToShortText(multiplyDecimals(total, HUNDRED))} %`,
+          } satisfies IssueParams,
+        });
+      })
+      .meta({ description: 'Payment stages, first to last.' }),
     notIncluded: z
       .array(text('One thing that the price does not cover.'))
       .meta({ description: 'Printed on the quote.' }),

@@ -15,6 +15,9 @@ export type QuantityProblem =
 export type ParsedQuantity<Kind extends string> =
   { readonly value: Quantity<Kind>; readonly problem?: never } | QuantityProblem;
 
+/** The longest text that can be a quantity; more is refused unread. */
+const LONGEST = 80;
+
 const TERM =
   /^([+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?)\s*([^\d\s+.,-][^\d]*?[²³23]?)?(?=\s+[\d.]|$)\s*/u;
 
@@ -34,6 +37,7 @@ export function parseQuantity<Kind extends UnitKind>(
   const expected = `a ${kind}, such as "12 ${bareUnit}" (units: ${unitsOf(kind).join(', ')}; a bare number is ${bareUnit})`;
   const trimmed = text.trim();
   if (/^[+-]?\d+,\d+/.test(trimmed)) return { problem: 'decimal-comma', expected };
+  if (trimmed.length > LONGEST) return { problem: 'not-a-quantity', expected };
   let rest = trimmed;
   let total = 0;
   let negative = false;
