@@ -35,8 +35,9 @@ const looksDown = (name, folders, allowed, comment) => ({
 const BELOW_RESOLVE = `${GROUND}|schema|read`;
 const BELOW_FIGURES = `${BELOW_RESOLVE}|resolve|${ROOMS}`;
 const BELOW_PLAN = `${BELOW_FIGURES}|figures`;
-const BELOW_DOCUMENTS = `${BELOW_PLAN}|plan|verify`;
-const BELOW_SHELL = `${BELOW_DOCUMENTS}|draw|documents`;
+const BELOW_DRAW = `${BELOW_PLAN}|plan|verify`;
+const BELOW_DOCUMENTS = `${BELOW_DRAW}|draw`;
+const BELOW_SHELL = `${BELOW_DOCUMENTS}|documents`;
 
 /** @type {import('dependency-cruiser').IForbiddenRuleType[]} */
 const levels = [
@@ -89,10 +90,16 @@ const levels = [
     `The plan across orders and the checks against the published world stand on the figures only. ${DOWN}`,
   ),
   looksDown(
-    'draw-and-documents-look-down',
-    'draw|documents',
+    'draw-looks-down',
+    'draw',
+    BELOW_DRAW,
+    `A drawing is numbers turned into lines, whichever document it lands in. ${DOWN}`,
+  ),
+  looksDown(
+    'documents-look-down',
+    'documents',
     BELOW_DOCUMENTS,
-    `Drawings and documents stand side by side: the page puts a drawing beside the words. ${DOWN}`,
+    `A document says what one reader sees, its drawings among it, and knows nothing of pages or browsers. ${DOWN}`,
   ),
   looksDown(
     'site-and-print-stand-apart',

@@ -40,7 +40,7 @@ export function createFormatter(locale: string, system: UnitSystem): Formatter {
       minimumFractionDigits: decimals,
       maximumFractionDigits: decimals,
       roundingMode: 'halfExpand',
-    } as Intl.NumberFormatOptions).format(rounded);
+    }).format(rounded);
   };
   const metric = system === 'metric';
   const few = (value: number): number => (Math.abs(value) < 10 ? 1 : 0);

@@ -1,0 +1,101 @@
+import { moneyToText } from '../money/index.ts';
+import { decimalToShortText } from '../units/index.ts';
+import type { Point3 } from '../units/index.ts';
+import type { Figures } from './types.ts';
+
+/** One computed figure as data for a spreadsheet or a script. */
+export interface FigureDatum {
+  readonly value: string | number;
+  readonly unit: string;
+  readonly method: string;
+}
+
+const CENTRE = 'sum of mass x position over sum of mass, boat axes';
+const PRICE = 'cost / (1 - margin), rounded half away from zero once a line';
+
+/** Every figure of an order by a stable dotted name. Masses are rounded to the gram, positions to 0.1 mm. */
+export function figuresData(figures: Figures): Readonly<Record<string, FigureDatum>> {
+  return { ...priceData(figures), ...massData(figures), ...workData(figures) };
+}
+
+function priceData({ price, build }: Figures): Record<string, FigureDatum> {
+  const unit = build.yard.currency;
+  const money = (value: Parameters<typeof moneyToText>[0], method: string): FigureDatum => ({
+    value: moneyToText(value),
+    unit,
+    method,
+  });
+  const data: Record<string, FigureDatum> = {
+    'price.cost': money(
+      price.cost,
+      'materials with wastage, labour by stage rate, overhead by hour, other costs',
+    ),
+    'price.list': money(price.listPrice, `sum of lines; ${PRICE}`),
+    'price.discount': money(price.discount, 'as ordered, before tax'),
+    'price.taxable': money(price.taxable, 'list price less discount'),
+    'price.tax': money(price.tax, build.yard.tax.source),
+    'price.charges': money(price.charges, 'passed on at cost, outside tax'),
+    'price.drive-away': money(price.driveAway, 'taxable + tax + charges'),
+    'price.margin': money(price.margin, 'taxable less cost'),
+  };
+  if (price.marginShare) {
+    data['price.margin-share'] = {
+      value: decimalToShortText(price.marginShare),
+      unit: '1',
+      method: 'margin / taxable',
+    };
+  }
+  for (const line of price.lines) {
+    data[`price.line.${line.key}.cost`] = money(line.cost, 'materials + labour + overhead + other');
+    data[`price.line.${line.key}.price`] = money(line.price, PRICE);
+    data[`price.line.${line.key}.with-tax`] = money(
+      line.priceWithTax,
+      'price + its share of the tax',
+    );
+  }
+  return data;
+}
+
+function massData({ mass, trailerLoad }: Figures): Record<string, FigureDatum> {
+  const kg = (value: number, method: string): FigureDatum => ({
+    value: round(value, 3),
+    unit: 'kg',
+    method,
+  });
+  const data: Record<string, FigureDatum> = {
+    'mass.contingency': kg(mass.contingency, 'declared share of what is fitted'),
+    'mass.on-trailer': kg(mass.onTrailer, 'ready boat, gear and trailer'),
+    'mass.load': kg(mass.load, 'people, gear, fuel, options and one-off items'),
+  };
+  const conditions = { 'bare-hull': mass.bareHull, completed: mass.completed, ready: mass.ready };
+  for (const [name, { mass: total, centre }] of Object.entries(conditions)) {
+    data[`mass.${name}`] = kg(total, 'sum of items');
+    addCentre(data, `centre.${name}`, centre);
+  }
+  for (const group of mass.groups)
+    data[`mass.group.${group.group}`] = kg(group.mass, 'sum of items');
+  if (trailerLoad) {
+    data['tow.total'] = kg(trailerLoad.total, 'towed boat + tare');
+    data['tow.left'] = kg(trailerLoad.left, 'rating less total');
+  }
+  return data;
+}
+
+function addCentre(data: Record<string, FigureDatum>, name: string, centre: Point3): void {
+  for (const axis of ['x', 'y', 'z'] as const) {
+    data[`${name}.${axis}`] = { value: round(centre[axis], 4), unit: 'm', method: CENTRE };
+  }
+}
+
+function workData({ stageHours }: Figures): Record<string, FigureDatum> {
+  return Object.fromEntries(
+    stageHours.map(({ stage, hours }) => [
+      `hours.${stage}`,
+      { value: decimalToShortText(hours), unit: 'h', method: 'sum of items' },
+    ]),
+  );
+}
+
+function round(value: number, decimals: number): number {
+  return Number(value.toFixed(decimals)) + 0;
+}

@@ -1,0 +1,3 @@
+export { computeFigures } from './compute-figures.ts';
+export { type FigureDatum, figuresData } from './figures-data.ts';
+export type { Figures } from './types.ts';

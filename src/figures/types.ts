@@ -1,0 +1,17 @@
+import type { Finding } from '../findings/index.ts';
+import type { MassResult } from '../mass/index.ts';
+import type { Price } from '../price/index.ts';
+import type { Build } from '../resolve/index.ts';
+import type { TrailerLoad } from '../tow/index.ts';
+import type { Decimal } from '../units/index.ts';
+
+/** Everything computed for one order. */
+export interface Figures {
+  readonly build: Build;
+  readonly price: Price;
+  readonly mass: MassResult;
+  readonly trailerLoad?: TrailerLoad;
+  /** Hours of every stage that has work, in the order of the build. */
+  readonly stageHours: readonly { readonly stage: string; readonly hours: Decimal }[];
+  readonly findings: readonly Finding[];
+}

@@ -1,0 +1,2 @@
+export type { MassGroup, MassInput, MassItem, MassResult, WeightedCentre } from './types.ts';
+export { centreOf, weighBoat } from './weigh.ts';

@@ -1,0 +1,73 @@
+import type { Place } from '../findings/index.ts';
+import type { Currency, Money } from '../money/index.ts';
+import type { Hull, Order, Outboard, Shaft, Stage, Trailer, Yard } from '../schema/index.ts';
+import type { Amperes, Decimal, IsoDate, Kilograms, Point3 } from '../units/index.ts';
+
+export interface BuildPart {
+  readonly code: string;
+  readonly supplier: string;
+  readonly description: string;
+  readonly materialClass: string;
+  readonly unit: string;
+  /** Used in the boat, without wastage. */
+  readonly quantity: Decimal;
+  readonly unitCost: Money;
+  readonly priceDate: IsoDate;
+}
+
+export interface BuildHours {
+  readonly stage: Stage;
+  readonly hours: Decimal;
+}
+
+export type ItemKind = 'shell' | 'structure' | 'option' | 'extra' | 'outboard' | 'trailer';
+
+/** One thing in the boat. Every figure and every document is made from the list of these. */
+export interface BuildItem {
+  /** Unique within the Build. */
+  readonly key: string;
+  readonly kind: ItemKind;
+  readonly group: string;
+  readonly name: string;
+  readonly description?: string;
+  /** For the workshop only. */
+  readonly notes: readonly string[];
+  readonly marginClass: string;
+  readonly quantity: number;
+  readonly parts: readonly BuildPart[];
+  readonly hours: readonly BuildHours[];
+  /** Bought or charged without being a listed part: a one-off item's cost, the wear of the moulds. */
+  readonly otherCost?: Money;
+  /** Of all that are ordered. */
+  readonly mass: Kilograms;
+  readonly at: Point3;
+  /** False when nobody gave a position and the middle of the boat stands in for it. */
+  readonly placed: boolean;
+  readonly current: Amperes;
+  /** Of all that are ordered, before tax. */
+  readonly fixedPrice?: Money;
+  readonly serial: boolean;
+  readonly place: Place;
+}
+
+export interface BuildCharge {
+  readonly id: string;
+  readonly name: string;
+  readonly amount: Money;
+}
+
+/** The resolved order: the one list that everything is computed from. */
+export interface Build {
+  readonly order: Order;
+  readonly yard: Yard;
+  readonly currency: Currency;
+  readonly hull: Hull;
+  readonly outboard?: { readonly model: Outboard; readonly shaft: Shaft; readonly mass: Kilograms };
+  readonly trailer?: Trailer;
+  readonly items: readonly BuildItem[];
+  /** Where the fuel is, boat axes. */
+  readonly tank: Point3;
+  readonly charges: readonly BuildCharge[];
+  /** The order file. */
+  readonly place: Place;
+}

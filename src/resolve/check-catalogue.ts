@@ -1,0 +1,157 @@
+import { type Finding, finding, type Place } from '../findings/index.ts';
+import type { Catalogue, Sourced } from '../schema/index.ts';
+import { addDecimals, compareDecimals, decimalToShortText, ONE, ZERO } from '../units/index.ts';
+import { unknownId } from './check-compatibility.ts';
+
+type Path = readonly (string | number)[];
+
+interface Costed {
+  readonly class: string;
+  readonly parts?: readonly { readonly part: string }[];
+}
+
+/**
+ * Findings of the catalogue against itself: names that point at nothing, classes without a margin, circles of
+ * requirements, payments that do not add up.
+ *
+ * @param broken - ids of entries that could not be read: they are known to exist, and have their own findings
+ */
+export function checkCatalogue(
+  catalogue: Catalogue,
+  broken: ReadonlySet<string>,
+): readonly Finding[] {
+  const { hulls, options, outboards, trailers } = catalogue;
+  return [
+    ...checkPayments(catalogue),
+    ...checkCurrencies(catalogue),
+    ...[...hulls.values()].flatMap((hull) => [
+      ...checkClass(hull, catalogue),
+      ...checkParts(hull, ['shell', 'parts'], hull.value.shell.parts, catalogue, broken),
+      ...checkParts(hull, ['structure', 'parts'], hull.value.structure.parts, catalogue, broken),
+    ]),
+    ...[...options.values(), ...outboards.values(), ...trailers.values()].flatMap((entry) => [
+      ...checkClass(entry, catalogue),
+      ...checkParts(entry, ['parts'], entry.value.parts, catalogue, broken),
+    ]),
+    ...[...options.values()].flatMap((option) =>
+      checkNames(option, ['fits'], option.value.fits ?? [], 'hull', hulls, broken),
+    ),
+    ...[...options.values()].flatMap((option) =>
+      checkNames(option, ['excludes'], option.value.excludes, 'option', options, broken),
+    ),
+    ...[...options.values(), ...outboards.values()].flatMap((entry) =>
+      entry.value.requires.flatMap((requirement, index) =>
+        checkNames(
+          entry,
+          ['requires', index],
+          typeof requirement === 'string' ? [requirement] : requirement,
+          'option',
+          options,
+          broken,
+        ),
+      ),
+    ),
+    ...[...trailers.values()].flatMap((entry) =>
+      checkPart(entry.place(['part']), entry.value.part, catalogue, broken),
+    ),
+    ...[...outboards.values()].flatMap((entry) =>
+      Object.entries(entry.value.shafts).flatMap(([shaft, facts]) =>
+        checkPart(entry.place(['shafts', shaft, 'part']), facts.part, catalogue, broken),
+      ),
+    ),
+    ...checkCircles(catalogue),
+  ];
+}
+
+function checkPayments({ yard }: Catalogue): readonly Finding[] {
+  const total = yard.value.payments.reduce((sum, { share }) => addDecimals(sum, share), ZERO);
+  if (compareDecimals(total, ONE) === 0) return [];
+  const percent = decimalToShortText({ amount: total.amount * 100n, scale: total.scale });
+  return [
+    finding('OUT_OF_RANGE', yard.place(['payments']), {
+      received: `shares that make ${percent}%`,
+      expected: 'payment shares that make 100%',
+    }),
+  ];
+}
+
+function checkCurrencies({ yard, parts }: Catalogue): readonly Finding[] {
+  return [...parts.values()]
+    .filter((part) => part.value.currency !== yard.value.currency)
+    .map((part) =>
+      finding('WRONG_VALUE', part.place(['currency']), {
+        received: `${part.value.code} in ${part.value.currency}`,
+        expected: `${yard.value.currency}, the currency of the yard`,
+      }),
+    );
+}
+
+function checkClass(entry: Sourced<Costed>, { yard }: Catalogue): readonly Finding[] {
+  const known = Object.keys(yard.value.margins);
+  return known.includes(entry.value.class)
+    ? []
+    : [unknownId('margin class', entry.value.class, known, entry.place(['class']))];
+}
+
+function checkParts(
+  entry: Sourced<unknown>,
+  path: Path,
+  uses: readonly { readonly part: string }[],
+  catalogue: Catalogue,
+  broken: ReadonlySet<string>,
+): readonly Finding[] {
+  return uses.flatMap(({ part }, index) =>
+    checkPart(entry.place([...path, index, 'part']), part, catalogue, broken),
+  );
+}
+
+function checkPart(
+  place: Place,
+  code: string,
+  { parts }: Catalogue,
+  broken: ReadonlySet<string>,
+): readonly Finding[] {
+  return parts.has(code) || broken.has(code) ? [] : [unknownId('part', code, parts.keys(), place)];
+}
+
+function checkNames(
+  entry: Sourced<unknown>,
+  path: Path,
+  names: readonly string[],
+  kind: string,
+  known: ReadonlyMap<string, unknown>,
+  broken: ReadonlySet<string>,
+): readonly Finding[] {
+  return names
+    .filter((name) => !known.has(name) && !broken.has(name))
+    .map((name) =>
+      unknownId(kind, name, known.keys(), entry.place([...path, Math.max(names.indexOf(name), 0)])),
+    );
+}
+
+/** Requirements that come back to where they began; each circle is reported once. */
+function checkCircles({ options }: Catalogue): readonly Finding[] {
+  const done = new Set<string>();
+  const findings: Finding[] = [];
+  const walk = (id: string, trail: readonly string[]): void => {
+    const begun = trail.indexOf(id);
+    if (begun >= 0) {
+      const circle = [...trail.slice(begun), id];
+      const option = options.get(id);
+      if (option)
+        findings.push(
+          finding('REQUIREMENT_CIRCULAR', option.place(['requires']), {
+            received: circle.join(' -> '),
+          }),
+        );
+      return;
+    }
+    if (done.has(id)) return;
+    // A choice of several is no circle by itself: only what is required without choice is followed.
+    for (const next of options.get(id)?.value.requires ?? [])
+      if (typeof next === 'string') walk(next, [...trail, id]);
+    done.add(id);
+  };
+  for (const id of options.keys()) walk(id, []);
+  return findings;
+}

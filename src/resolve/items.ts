@@ -1,0 +1,231 @@
+import { type Currency, type Money, moneyOf, timesDecimal } from '../money/index.ts';
+import type { Place } from '../findings/index.ts';
+import type {
+  Catalogue,
+  GroupedOption,
+  Hull,
+  Option,
+  Order,
+  Outboard,
+  Shaft,
+  Sourced,
+  Trailer,
+} from '../schema/index.ts';
+import { amperes, type Decimal, kilograms, metres, type Point3, ZERO } from '../units/index.ts';
+import type { BuildItem } from './build.ts';
+import { massOfParts, resolveHours, resolveParts } from './parts.ts';
+import { middleOf, placeInHull } from './scale.ts';
+
+/** What every item is resolved against. */
+export interface Workshop {
+  readonly hull: Hull;
+  readonly hullPlace: Place;
+  readonly catalogue: Catalogue;
+  readonly currency: Currency;
+}
+
+type OrderedOption = Order['options'][number];
+type Extra = Order['extras'][number];
+
+/** Groups of what is not an option; options bring the group of their file. */
+export const GROUPS = {
+  boat: 'Hull',
+  extras: 'One-off items',
+  outboard: 'Outboard',
+  trailer: 'Trailer',
+} as const;
+
+/**
+ * Where an outboard's mass is, behind the transom and above the height that it clamps at.
+ *
+ * @source common practice, no source
+ */
+const OUTBOARD_CENTRE = { behind: 0.25, above: 0.1 };
+
+/** The moulded shell and what every boat of the hull is fitted with. */
+export function hullItems({
+  hull,
+  hullPlace,
+  catalogue,
+  currency,
+}: Workshop): readonly BuildItem[] {
+  const common = {
+    group: GROUPS.boat,
+    notes: [],
+    marginClass: hull.class,
+    quantity: 1,
+    placed: true,
+    current: amperes(0),
+    serial: false,
+  };
+  const made = (part: Hull['shell'] | Hull['structure']) => ({
+    ...common,
+    parts: resolveParts(part.parts, 1, hull, catalogue),
+    hours: resolveHours(part.hours, 1, hull),
+    mass: part.mass,
+    at: placeInHull(part.at, hull.dimensions),
+    place: hullPlace,
+  });
+  return [
+    {
+      ...made(hull.shell),
+      key: 'shell',
+      kind: 'shell',
+      name: `${hull.name} hull shell`,
+      otherCost: moneyOf(hull.moulds, currency),
+    },
+    {
+      ...made(hull.structure),
+      key: 'structure',
+      kind: 'structure',
+      name: `${hull.name} structure and standard fittings`,
+    },
+  ];
+}
+
+/** An option as ordered. */
+export function optionItem(
+  option: GroupedOption,
+  ordered: OrderedOption,
+  place: Place,
+  shop: Workshop,
+): BuildItem {
+  const { value } = option;
+  const at = ('at' in ordered ? ordered.at : undefined) ?? value.at;
+  const orderNote = 'note' in ordered ? ordered.note : undefined;
+  const notes = [value.note, orderNote].filter((note) => note !== undefined);
+  return {
+    ...fittedItem(value, ordered.quantity, at, shop),
+    key: `option:${value.id}`,
+    kind: 'option',
+    group: option.group,
+    notes,
+    serial: value.serial,
+    ...priced(value.price, ordered.quantity, shop.currency),
+    place,
+  };
+}
+
+/** A one-off item of the order itself. */
+export function extraItem(extra: Extra, index: number, place: Place, shop: Workshop): BuildItem {
+  return {
+    ...fittedItem(extra, extra.quantity, extra.at, shop),
+    key: `extra:${index + 1}`,
+    kind: 'extra',
+    group: GROUPS.extras,
+    notes: extra.note === undefined ? [] : [extra.note],
+    serial: false,
+    ...(extra.cost && { otherCost: times(extra.cost, extra.quantity, shop.currency) }),
+    ...priced(extra.price, extra.quantity, shop.currency),
+    place,
+  };
+}
+
+/** The outboard on the transom; undefined when it does not come with that shaft. */
+export function outboardItem(
+  { value }: Sourced<Outboard>,
+  { shaft, note }: { readonly shaft: Shaft; readonly note?: string | undefined },
+  place: Place,
+  { hull, catalogue }: Workshop,
+): BuildItem | undefined {
+  const bought = value.shafts[shaft];
+  if (!bought) return undefined;
+  const transom = hull.dimensions.transomHeight;
+  return {
+    key: 'outboard',
+    kind: 'outboard',
+    group: GROUPS.outboard,
+    name: `${value.name}, ${shaft} shaft`,
+    notes: note === undefined ? [] : [note],
+    marginClass: value.class,
+    quantity: 1,
+    parts: resolveParts(
+      [{ part: bought.part, quantity: { amount: 1n, scale: 0n } }, ...value.parts],
+      1,
+      hull,
+      catalogue,
+    ),
+    hours: resolveHours(value.hours, 1, hull),
+    mass: bought.mass,
+    at: {
+      x: metres(-OUTBOARD_CENTRE.behind),
+      y: metres(0),
+      z: metres(transom + OUTBOARD_CENTRE.above),
+    },
+    placed: true,
+    current: amperes(0),
+    serial: true,
+    place,
+  };
+}
+
+/** The trailer: no part of the boat's centre of mass. */
+export function trailerItem(
+  { value }: Sourced<Trailer>,
+  place: Place,
+  { hull, catalogue }: Workshop,
+): BuildItem {
+  return {
+    key: 'trailer',
+    kind: 'trailer',
+    group: GROUPS.trailer,
+    name: value.name,
+    notes: [],
+    marginClass: value.class,
+    quantity: 1,
+    parts: resolveParts(
+      [{ part: value.part, quantity: { amount: 1n, scale: 0n } }, ...value.parts],
+      1,
+      hull,
+      catalogue,
+    ),
+    hours: resolveHours(value.hours, 1, hull),
+    mass: value.tare,
+    at: middleOf(hull.dimensions),
+    placed: true,
+    current: amperes(0),
+    serial: true,
+    place,
+  };
+}
+
+type FittedFacts = Pick<
+  Option,
+  'name' | 'description' | 'class' | 'parts' | 'hours' | 'mass' | 'current'
+>;
+
+function fittedItem(
+  facts: FittedFacts,
+  quantity: number,
+  position: Option['at'],
+  { hull, catalogue }: Workshop,
+) {
+  const parts = resolveParts(facts.parts, quantity, hull, catalogue);
+  const mass =
+    facts.mass === undefined ? massOfParts(parts, catalogue) : kilograms(facts.mass * quantity);
+  const at: Point3 = position ? placeInHull(position, hull.dimensions) : middleOf(hull.dimensions);
+  return {
+    name: facts.name,
+    ...(facts.description !== undefined && { description: facts.description }),
+    marginClass: facts.class,
+    quantity,
+    parts,
+    hours: resolveHours(facts.hours, quantity, hull),
+    mass,
+    at,
+    placed: position !== undefined || mass === 0,
+    current: amperes((facts.current ?? 0) * quantity),
+  };
+}
+
+function priced(
+  price: Decimal | undefined,
+  quantity: number,
+  currency: Currency,
+): { fixedPrice?: Money } {
+  return price === undefined ? {} : { fixedPrice: times(price, quantity, currency) };
+}
+
+function times(each: Decimal, quantity: number, currency: Currency): Money {
+  return timesDecimal(moneyOf(each, currency), { amount: BigInt(quantity), scale: ZERO.scale });
+}

@@ -1,0 +1,77 @@
+import { currencyOf, type Money, moneyOf } from '../money/index.ts';
+import type { Catalogue, Driver, Hull, ListedPart, Stage } from '../schema/index.ts';
+import {
+  type Decimal,
+  decimalToNumber,
+  type Kilograms,
+  kilograms,
+  multiplyDecimals,
+} from '../units/index.ts';
+import type { BuildHours, BuildPart } from './build.ts';
+import { driverFactor } from './scale.ts';
+
+interface Use {
+  readonly part: string;
+  readonly quantity: Decimal;
+  readonly per?: Driver | undefined;
+}
+
+interface Work {
+  readonly stage: Stage;
+  readonly hours: Decimal;
+  readonly per?: Driver | undefined;
+}
+
+/** The parts that a count of items takes; a part that no list has is left out (the catalogue's check says so). */
+export function resolveParts(
+  uses: readonly Use[],
+  count: number,
+  hull: Hull,
+  catalogue: Catalogue,
+): readonly BuildPart[] {
+  return uses.flatMap(({ part, quantity, per }) => {
+    const listed = catalogue.parts.get(part);
+    const unitCost = listed && costOf(listed);
+    if (!listed || !unitCost) return [];
+    const factor = driverFactor(per ?? 'count', count, hull.dimensions);
+    return [
+      {
+        code: part,
+        supplier: listed.supplier,
+        description: listed.value.description,
+        materialClass: listed.value.class,
+        unit: listed.value.unit,
+        quantity: multiplyDecimals(quantity, factor),
+        unitCost,
+        priceDate: listed.value.price_date,
+      },
+    ];
+  });
+}
+
+/** The hours that a count of items takes, stage by stage. */
+export function resolveHours(
+  work: readonly Work[],
+  count: number,
+  hull: Hull,
+): readonly BuildHours[] {
+  return work.map(({ stage, hours, per }) => ({
+    stage,
+    hours: multiplyDecimals(hours, driverFactor(per ?? 'count', count, hull.dimensions)),
+  }));
+}
+
+/** Mass of the parts that are used, kg: it stands in for an item's own mass when none is given. */
+export function massOfParts(parts: readonly BuildPart[], catalogue: Catalogue): Kilograms {
+  return kilograms(
+    parts.reduce((total, part) => {
+      const each = catalogue.parts.get(part.code)?.value.mass ?? 0;
+      return total + decimalToNumber(part.quantity) * each;
+    }, 0),
+  );
+}
+
+function costOf(part: ListedPart): Money | undefined {
+  const currency = currencyOf(part.value.currency);
+  return currency && moneyOf(part.value.cost, currency);
+}
