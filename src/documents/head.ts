@@ -1,0 +1,20 @@
+/** What the head of every page says: for the tab of a browser, a screen reader and a PDF's properties. */
+export interface PageHead {
+  readonly title: string;
+  /** BCP 47 tag of the language and region that the page is written in. */
+  readonly lang: string;
+  /** One sentence: what the page is about. */
+  readonly subject: string;
+  /** The shop's name. */
+  readonly author: string;
+}
+
+/** What the head of a printed document says as well. */
+export interface DocumentHead extends PageHead {
+  /** Top right of every sheet but the first: the order's number and the boat. */
+  readonly runningHead: string;
+  /** Bottom left of every sheet: which document of which date. */
+  readonly reference: string;
+  /** File name of the printed document, beside the page. */
+  readonly pdf: string;
+}

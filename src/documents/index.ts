@@ -1,0 +1,1 @@
+export type { DocumentHead, PageHead } from './head.ts';
