@@ -43,8 +43,8 @@ export function renderFinding(finding: Finding, sources: ReadonlyMap<string, str
 
 /** A file may hold characters that would move the cursor or clear the screen of whoever reads the finding. */
 function withoutControls(text: string): string {
-  // oxlint-disable-next-line no-control-regex -- control characters are what is looked for
   return text.replaceAll(
+    // oxlint-disable-next-line no-control-regex -- control characters are what is looked for
     /[\u0000-\u0008\u000B-\u001F\u007F-\u009F\u2028-\u202E\u2066-\u2069]/g,
     '\uFFFD',
   );

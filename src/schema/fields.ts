@@ -27,15 +27,21 @@ interface Range {
 }
 
 /** Lists of the catalogue whose names other files point at: an editor is told them (see emit.ts). */
-export type NameList =
-  | 'hulls'
-  | 'options'
-  | 'outboards'
-  | 'trailers'
-  | 'charges'
-  | 'parts'
-  | 'marginClasses'
-  | 'wastageClasses';
+const NAME_LISTS = [
+  'hulls',
+  'options',
+  'outboards',
+  'trailers',
+  'charges',
+  'parts',
+  'marginClasses',
+  'wastageClasses',
+] as const;
+export type NameList = (typeof NAME_LISTS)[number];
+
+/** True for the name of one of those lists. */
+export const isNameList = (name: unknown): name is NameList =>
+  NAME_LISTS.some((known) => known === name);
 
 /** The keyword that marks such a field until its names are known. */
 export const NAMES_FROM = 'x-names-from';
@@ -194,17 +200,17 @@ export function coordinate(
   const example = `a share such as "60 % ${of}"`;
   return typed
     .transform((written, context): Share | Quantity<'length'> => {
-      const text = String(written).trim();
-      if (text.includes('%')) {
-        const [, share, dimension] = /^([+-]?\d{1,4}(?:\.\d{1,6})?)\s*%\s*(\S*)$/.exec(text) ?? [];
+      const entry = String(written).trim();
+      if (entry.includes('%')) {
+        const [, share, dimension] = /^([+-]?\d{1,4}(?:\.\d{1,6})?)\s*%\s*(\S*)$/.exec(entry) ?? [];
         if (share !== undefined && dimension === of) return { share: Number(share) / 100, of };
         return refuse(context, {
           finding: 'WRONG_VALUE',
           expected: example,
-          received: `"${text}"`,
+          received: `"${entry}"`,
         });
       }
-      const parsed = readQuantity('length', 'm', text, { min: -15, max: 15 });
+      const parsed = readQuantity('length', 'm', entry, { min: -15, max: 15 });
       if (typeof parsed !== 'object') return parsed;
       return refuse(context, { ...parsed, expected: `${parsed.expected}, or ${example}` });
     })

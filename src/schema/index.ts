@@ -1,4 +1,5 @@
 export * from './catalogue.ts';
+export { emitJsonSchemas } from './emit.ts';
 export type { IssueParams } from './fields.ts';
 export * from './engine-trailer-charge.ts';
 export * from './hull.ts';

@@ -1,0 +1,68 @@
+import path from 'node:path';
+import { type Finding, finding, nearestName } from '../findings/index.ts';
+import type { ListedPart, Yard } from '../schema/index.ts';
+import { CSV_FILE, filesIn, readSource, type Reading } from './folder.ts';
+import { readParts } from './read-parts.ts';
+import { byUniqueName } from './unique.ts';
+import { clip, listed } from './words.ts';
+
+/**
+ * Reads every price list of a workspace.
+ *
+ * @param yard - to check suppliers and currency against; left out when it could not be read
+ * @returns the parts by code
+ */
+export function readPartLists(
+  reading: Reading,
+  broken: Set<string>,
+  yard: Yard | undefined,
+): ReadonlyMap<string, ListedPart> {
+  const parts: ListedPart[] = [];
+  for (const file of filesIn(reading, 'catalogue/parts', CSV_FILE)) {
+    const supplier = path.posix.basename(file).replace(CSV_FILE, '');
+    if (yard) reading.findings.push(...supplierFindings(file, supplier, yard));
+    const text = readSource(reading, file);
+    if (text === undefined) continue;
+    const list = readParts(text, file, supplier);
+    reading.findings.push(...list.findings);
+    for (const code of list.broken) broken.add(code);
+    parts.push(...list.parts);
+  }
+  if (yard) reading.findings.push(...currencyFindings(parts, yard));
+  const { byName, findings } = byUniqueName(
+    parts,
+    'code',
+    ({ value }) => value.code,
+    reading.sources,
+  );
+  reading.findings.push(...findings);
+  return byName;
+}
+
+function supplierFindings(file: string, supplier: string, yard: Yard): readonly Finding[] {
+  const known = Object.keys(yard.suppliers);
+  if (known.includes(supplier)) return [];
+  const nearest = nearestName(supplier, known);
+  const details = {
+    received: `a price list of "${clip(supplier)}"`,
+    expected: `a supplier named in the yard file: ${listed(known)}`,
+    mend:
+      nearest === undefined
+        ? 'Add the supplier to the yard file, or rename the list'
+        : `Did you mean "${nearest}"? Rename the list, or add the supplier to the yard file`,
+  };
+  return [finding('UNKNOWN_ID', { file }, details)];
+}
+
+/** A price in another currency would be added up as if it were the yard's. */
+function currencyFindings(parts: readonly ListedPart[], yard: Yard): readonly Finding[] {
+  return parts
+    .filter(({ value }) => value.currency !== yard.currency)
+    .map((part) =>
+      finding('WRONG_VALUE', part.place(['currency']), {
+        received: `"${clip(part.value.currency)}"`,
+        expected: `${yard.currency}, the currency of the yard`,
+        mend: 'Write the price in the currency of the yard',
+      }),
+    );
+}
