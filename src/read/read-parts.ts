@@ -22,6 +22,8 @@ const MOST_FINDINGS_OF_A_LIST = 200;
  */
 export function readParts(text: string, file: string, supplier: string): PartList {
   const refuse = (...findings: Finding[]): PartList => ({ parts: [], broken: [], findings });
+  const apart = separatorFinding(text, file);
+  if (apart) return refuse(apart);
   const { rows, finding: failed } = csvRows(text, file);
   if (!rows) return refuse(failed);
   const [header, ...body] = rows;
@@ -44,18 +46,24 @@ export function readParts(text: string, file: string, supplier: string): PartLis
 
 const HEADER = PART_COLUMNS.join(',');
 
+/** A spreadsheet whose decimals have a comma puts semicolons between its columns. */
+function separatorFinding(text: string, file: string): Finding | undefined {
+  const [line = ''] = text.split('\n', 1);
+  const separator = /^[^,]*?([;\t])[^,]*$/.exec(line)?.[1];
+  if (separator === undefined) return undefined;
+  const place = { file, range: [0, line.trimEnd().length] } as const;
+  return finding('CSV_ROW', place, {
+    received: `columns with ${separator === ';' ? 'semicolons' : 'tabs'} between them`,
+    expected: `the header row ${HEADER}`,
+    mend: 'Save the list as CSV with commas between the columns and points for decimals',
+  });
+}
+
 function headerFindings(header: CsvRow | undefined, file: string): readonly Finding[] {
   const expected = `the header row ${HEADER}`;
   const range = header?.range ?? [0, 0];
   if (!header) {
     return [finding('CSV_ROW', { file, range }, { received: 'an empty file', expected })];
-  }
-  const [only] = header.cells;
-  const separator = /[;\t]/.exec(only?.text ?? '')?.[0];
-  if (header.cells.length === 1 && separator !== undefined) {
-    const received = `columns with ${separator === ';' ? 'semicolons' : 'tabs'} between them`;
-    const mend = 'Save the list as CSV with commas between the columns and points for decimals';
-    return [finding('CSV_ROW', { file, range }, { received, expected, mend })];
   }
   const names = header.cells.map((cell) => cell.text);
   return [...columnFindings(header, file, expected), ...missingColumns(names, file, range)];

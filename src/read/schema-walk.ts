@@ -64,11 +64,13 @@ function firstDefined<T, R>(items: readonly T[], find: (item: T) => R | undefine
   return undefined;
 }
 
-/** The keys that a block may have; empty when any will do. */
+/** The keys that a block may have, in any branch of a union; empty when any will do. */
 export function knownKeys(schema: Schema | undefined): readonly string[] {
   if (!schema) return [];
   const inner = innerSchema(schema);
   if (inner instanceof z.core.$ZodObject) return Object.keys(inner._zod.def.shape);
+  if (inner instanceof z.core.$ZodUnion)
+    return [...new Set(inner._zod.def.options.flatMap(knownKeys))];
   if (inner instanceof z.core.$ZodRecord) {
     const keys = innerSchema(inner._zod.def.keyType);
     return keys instanceof z.core.$ZodEnum ? Object.keys(keys._zod.def.entries) : [];
