@@ -1,14 +1,10 @@
 import { type Finding, finding, hasErrors } from '../findings/index.ts';
 import { currencyOf, moneyOf } from '../money/index.ts';
-import type { Catalogue, Sourced, SourcedOrder } from '../schema/index.ts';
+import type { Catalogue, SourcedOrder } from '../schema/index.ts';
 import { createFormatter, type IsoDate } from '../units/index.ts';
 import type { Build, BuildItem } from './build.ts';
-import {
-  checkCompatibility,
-  checkRequirements,
-  type Chosen,
-  unknownId,
-} from './check-compatibility.ts';
+import { checkCompatibility } from './check-compatibility.ts';
+import { checkExtras, checkLeftOut, checkOutboard } from './check-entries.ts';
 import { checkOrder } from './check-order.ts';
 import { checkPriceAges } from './check-prices.ts';
 import { checkRatings } from './check-ratings.ts';
@@ -20,6 +16,7 @@ import {
   trailerItem,
   type Workshop,
 } from './items.ts';
+import { type Entries, lookUpEntries } from './look-up.ts';
 import { placeInHull } from './scale.ts';
 
 export interface Resolved {
@@ -39,58 +36,45 @@ export function resolveOrder(
   catalogue: Catalogue,
   broken: ReadonlySet<string>,
 ): Resolved {
-  const { value } = order;
-  const lookUp = <T>(
-    kind: string,
-    id: string,
-    known: ReadonlyMap<string, T>,
-    path: readonly (string | number)[],
-  ) => found(kind, id, known, order.place(path), broken);
-  const hull = lookUp('hull', value.hull, catalogue.hulls, ['hull']);
-  const outboard =
-    value.outboard &&
-    lookUp('outboard', value.outboard.model, catalogue.outboards, ['outboard', 'model']);
-  const trailer =
-    value.trailer === undefined
-      ? undefined
-      : lookUp('trailer', value.trailer, catalogue.trailers, ['trailer']);
-  const options = value.options.map((ordered, index) => ({
-    ordered,
-    place: order.place(['options', index]),
-    ...lookUp('option', ordered.option, catalogue.options, ['options', index]),
-  }));
-  const findings: Finding[] = [
+  const { hull, entries, findings } = lookUpEntries(order, catalogue, broken);
+  const before = [
     ...checkOrder(order),
-    ...[hull, outboard, trailer, ...options].flatMap((one) => one?.findings ?? []),
+    ...findings,
     ...checkLeftOut(order, catalogue),
     ...checkExtras(order, catalogue),
   ];
   const currency = currencyOf(catalogue.yard.value.currency);
-  if (!hull.entry || !currency) return { findings };
+  if (!hull || !currency) return { findings: before };
+  const shop: Workshop = { hull: hull.value, hullPlace: hull.place(), catalogue, currency };
+  const items = resolveItems(order, entries, shop);
+  const all = [...before, ...checkTogether(order, entries, items, shop)];
+  if (hasErrors(all)) return { findings: all };
+  return { build: assemble(order, entries, items, shop), findings: all };
+}
 
-  const shop: Workshop = {
-    hull: hull.entry.value,
-    hullPlace: hull.entry.place(),
-    catalogue,
-    currency,
+/** What is wrong between the items of an order, its hull and their ratings. */
+function checkTogether(
+  order: SourcedOrder,
+  entries: Entries,
+  items: readonly BuildItem[],
+  { hull, catalogue }: Workshop,
+): readonly Finding[] {
+  const { outboard, trailer } = entries;
+  const chosen = entries.options.map(({ entry, ordered, place }) => ({
+    option: entry,
+    quantity: ordered.quantity,
+    place,
+  }));
+  const rated = {
+    hull,
+    ...fittedOutboard(order, outboard),
+    ...(trailer && { trailer: trailer.value }),
   };
-  const chosen: readonly Chosen[] = options.flatMap(({ entry, ordered, place }) =>
-    entry ? [{ option: entry, quantity: ordered.quantity, place }] : [],
-  );
-  const items = resolveItems(
-    order,
-    { options, outboard: outboard?.entry, trailer: trailer?.entry },
-    shop,
-  );
-  const fitted = fittedOutboard(order, outboard?.entry);
-  findings.push(
-    ...checkCompatibility(chosen, shop.hull, catalogue),
-    ...(outboard?.entry ? checkOutboard(order, outboard.entry, chosen, catalogue) : []),
-    ...checkRatings(
-      order,
-      { hull: shop.hull, ...fitted, ...(trailer?.entry && { trailer: trailer.entry.value }) },
-      createFormatter(catalogue.yard.value.locale, catalogue.yard.value.units),
-    ),
+  const { locale, units } = catalogue.yard.value;
+  return [
+    ...checkCompatibility(chosen, hull, catalogue),
+    ...(outboard ? checkOutboard(order, outboard, chosen, catalogue) : []),
+    ...checkRatings(order, rated, createFormatter(locale, units)),
     ...checkPriceAges(items, pricedOn(order), catalogue),
     ...items
       .filter((item) => !item.placed)
@@ -99,30 +83,37 @@ export function resolveOrder(
           received: `${item.name}, ${item.mass.toFixed(1)} kg`,
         }),
       ),
-  );
-  if (hasErrors(findings)) return { findings };
+  ];
+}
 
+function assemble(
+  order: SourcedOrder,
+  entries: Entries,
+  items: readonly BuildItem[],
+  shop: Workshop,
+): Build {
+  const { value } = order;
+  const { hull, catalogue, currency } = shop;
   const left = new Set(value.leaveOutCharges.map(({ charge }) => charge));
   const applies = {
     always: true,
-    outboard: outboard !== undefined,
-    trailer: trailer !== undefined,
+    outboard: entries.outboard !== undefined,
+    trailer: entries.trailer !== undefined,
   };
-  const build: Build = {
+  return {
     order: value,
     yard: catalogue.yard.value,
     currency,
-    hull: shop.hull,
-    ...fitted,
-    ...(trailer?.entry && { trailer: trailer.entry.value }),
+    hull,
+    ...fittedOutboard(order, entries.outboard),
+    ...(entries.trailer && { trailer: entries.trailer.value }),
     items,
-    tank: placeInHull(shop.hull.tank, shop.hull.dimensions),
+    tank: placeInHull(hull.tank, hull.dimensions),
     charges: [...catalogue.charges.values()]
       .filter(({ value: charge }) => applies[charge.when] && !left.has(charge.id))
       .map(({ value: { id, name, amount } }) => ({ id, name, amount: moneyOf(amount, currency) })),
     place: order.place(),
   };
-  return { build, findings };
 }
 
 /** The day whose prices an order has: its quote's, or its enquiry's while there is no quote. */
@@ -130,44 +121,9 @@ function pricedOn({ value: { dates } }: SourcedOrder): IsoDate {
   return dates.quoted ?? dates.enquiry;
 }
 
-interface Found<T> {
-  readonly entry?: T;
-  readonly findings: readonly Finding[];
-}
-
-function found<T>(
-  kind: string,
-  id: string,
-  known: ReadonlyMap<string, T>,
-  place: Finding['place'],
-  broken: ReadonlySet<string>,
-): Found<T> {
-  const entry = known.get(id);
-  if (entry !== undefined) return { entry, findings: [] };
-  if (!broken.has(id)) return { findings: [unknownId(kind, id, known.keys(), place)] };
-  const received = `the ${kind} "${id}", which has mistakes of its own`;
-  return {
-    findings: [
-      finding('UNKNOWN_ID', place, { received, mend: `Mend ${id} in the catalogue first` }),
-    ],
-  };
-}
-
-interface Entries {
-  readonly options: readonly {
-    readonly entry?: NonNullable<ReturnType<Catalogue['options']['get']>>;
-    readonly ordered: SourcedOrder['value']['options'][number];
-    readonly place: Finding['place'];
-  }[];
-  readonly outboard: ReturnType<Catalogue['outboards']['get']>;
-  readonly trailer: ReturnType<Catalogue['trailers']['get']>;
-}
-
 function resolveItems(order: SourcedOrder, entries: Entries, shop: Workshop): readonly BuildItem[] {
   const { value } = order;
-  const byGroup = entries.options
-    .flatMap(({ entry, ordered, place }) => (entry ? [{ entry, ordered, place }] : []))
-    .toSorted((a, b) => a.entry.groupOrder - b.entry.groupOrder);
+  const byGroup = entries.options.toSorted((a, b) => a.entry.groupOrder - b.entry.groupOrder);
   const outboard =
     entries.outboard && value.outboard
       ? outboardItem(entries.outboard, value.outboard, order.place(['outboard']), shop)
@@ -192,69 +148,4 @@ function fittedOutboard(
   return entry && shaft && mass !== undefined
     ? { outboard: { model: entry.value, shaft, mass } }
     : {};
-}
-
-function checkOutboard(
-  order: SourcedOrder,
-  { value }: NonNullable<Entries['outboard']>,
-  chosen: readonly Chosen[],
-  catalogue: Catalogue,
-): readonly Finding[] {
-  const place = order.place(['outboard', 'model']);
-  const ordered = new Set(chosen.map(({ option }) => option.value.id));
-  const shaft = order.value.outboard?.shaft;
-  const comesWith = Object.keys(value.shafts);
-  const unavailable =
-    shaft !== undefined && !comesWith.includes(shaft)
-      ? [
-          finding('DOES_NOT_FIT', order.place(['outboard', 'shaft']), {
-            received: `${value.name} with a ${shaft} shaft`,
-            expected: `a shaft that it comes with: ${comesWith.join(', ')}`,
-            mend: 'Choose one of those shafts, or another outboard',
-          }),
-        ]
-      : [];
-  return [
-    ...unavailable,
-    ...checkRequirements(value.name, value.requires, ordered, place, catalogue),
-  ];
-}
-
-function checkLeftOut(order: SourcedOrder, { charges }: Catalogue): readonly Finding[] {
-  return order.value.leaveOutCharges.flatMap(({ charge }, index) =>
-    charges.has(charge)
-      ? []
-      : [
-          unknownId(
-            'charge',
-            charge,
-            charges.keys(),
-            order.place(['leaveOutCharges', index, 'charge']),
-          ),
-        ],
-  );
-}
-
-function checkExtras(
-  order: Sourced<SourcedOrder['value']>,
-  { parts, yard }: Catalogue,
-): readonly Finding[] {
-  const classes = Object.keys(yard.value.margins);
-  return order.value.extras.flatMap((extra, index) => [
-    ...(classes.includes(extra.class)
-      ? []
-      : [unknownId('margin class', extra.class, classes, order.place(['extras', index, 'class']))]),
-    ...extra.parts.flatMap(({ part }, at) =>
-      parts.has(part)
-        ? []
-        : [
-            unknownId(
-              'part',
-              part,
-              parts.keys(),
-              order.place(['extras', index, 'parts', at, 'part']),
-            ),
-          ],
-    ),
-  ]);
 }

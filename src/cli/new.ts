@@ -1,0 +1,63 @@
+import { access } from 'node:fs/promises';
+import { join } from 'node:path';
+import { nearestName } from '../findings/index.ts';
+import { readWorkspace } from '../read/index.ts';
+import { writeAtomically } from '../site/index.ts';
+import type { CommandOptions } from './command-line.ts';
+import { EXIT } from './exit.ts';
+import { orderTemplate } from './order-template.ts';
+
+/** Begins an order file; never overwrites one. */
+export async function newOrder({
+  workspace,
+  rest,
+  hull,
+  customer,
+}: CommandOptions): Promise<number> {
+  const [number, ...more] = rest;
+  if (number === undefined || more.length > 0)
+    return usage('give one order number, such as 2026-040');
+  if (!/^[A-Za-z0-9]+(?:-[A-Za-z0-9]+)*$/.test(number))
+    return usage(`"${number}" is no order number: use letters, digits and hyphens`);
+  const { catalogue } = readWorkspace(workspace);
+  const hulls = [...(catalogue?.hulls.keys() ?? [])];
+  if (hull === undefined) return usage(`name a hull with --hull: ${hulls.join(', ')}`);
+  const chosen = catalogue?.hulls.get(hull);
+  if (!chosen) {
+    const near = nearestName(hull, hulls);
+    return usage(
+      `there is no hull "${hull}": ${near === undefined ? hulls.join(', ') : `did you mean ${near}?`}`,
+    );
+  }
+  const file = join(workspace, 'orders', `${number}.yaml`);
+  if (await exists(file))
+    return usage(`orders/${number}.yaml is there already; it is left as it is`);
+  const today = new Date().toISOString().slice(0, 10);
+  await writeAtomically(
+    file,
+    orderTemplate({
+      number,
+      hull: chosen.value,
+      today,
+      ...(customer !== undefined && { customer }),
+    }),
+  );
+  process.stdout.write(
+    `orders/${number}.yaml begun; open it in a text editor, then run: npm run orlop -- check --only ${number}\n`,
+  );
+  return EXIT.fine;
+}
+
+function usage(message: string): number {
+  process.stderr.write(`orlop new: ${message}\n`);
+  return EXIT.usage;
+}
+
+async function exists(file: string): Promise<boolean> {
+  try {
+    await access(file);
+    return true;
+  } catch {
+    return false;
+  }
+}

@@ -1,0 +1,48 @@
+import { stringify } from 'yaml';
+import type { Hull } from '../schema/index.ts';
+
+interface Beginning {
+  readonly number: string;
+  readonly hull: Hull;
+  /** ISO date. */
+  readonly today: string;
+  readonly customer?: string;
+}
+
+/** The text of a new order: what must be there filled in, the rest as comments to uncomment. */
+export function orderTemplate({ number, hull, today, customer }: Beginning): string {
+  const quoted = (text: string): string =>
+    stringify(text, { defaultStringType: 'QUOTE_DOUBLE', lineWidth: 0 }).trimEnd();
+  return `# yaml-language-server: $schema=../catalogue/schema/order.schema.json
+number: ${quoted(number)}
+status: enquiry
+dates:
+  enquiry: ${today}
+  # quoted: ${today}     # the day whose prices the quote has
+customer:
+  name: ${quoted(customer ?? 'Customer to be named')}
+  # contact: the person to ask for
+  # address: [first line, second line]
+  # phone: "0000 000 000"
+  # email: name@example.org
+boat:
+  use: What she is for, in one sentence
+  people: 2
+hull: ${hull.id}
+options: []
+# options:
+#   - an-option
+#   - option: another-option
+#     quantity: 2
+#     note: for the workshop
+# outboard:
+#   model: an-outboard
+#   shaft: ${hull.shaft}
+# fuel: 25 L
+# trailer: a-trailer
+# discount:
+#   share: 3%
+#   reason: why
+# note: for the shop only
+`;
+}

@@ -1,0 +1,113 @@
+import {
+  buildSheetView,
+  checksView,
+  type DocumentHead,
+  handoverView,
+  indexView,
+  quoteView,
+} from '../documents/index.ts';
+import type { Figures } from '../figures/index.ts';
+import { overviewOrders } from '../plan/index.ts';
+import type { Yard } from '../schema/index.ts';
+import { drawingFontCss, type Page, type RenderedPage, renderPages } from '../site/index.ts';
+import type { IsoDate } from '../units/index.ts';
+import { runChecks } from '../verify/index.ts';
+import type { LoadedWorkspace } from './load.ts';
+
+/** A rendered page that is printed too. */
+export interface RenderedDocument extends RenderedPage {
+  readonly head: DocumentHead;
+  /** The day that both dates of the PDF say: the order's own, so that the same order is the same file. */
+  readonly date: IsoDate;
+}
+
+export interface RenderedSite {
+  /** Every page, the documents among them. */
+  readonly pages: readonly RenderedPage[];
+  readonly documents: readonly RenderedDocument[];
+  /** The orders that documents were made of. */
+  readonly figures: readonly Figures[];
+}
+
+interface SiteOptions {
+  readonly today: IsoDate;
+  /** True when PDFs are made too, so that there is something to link to. */
+  readonly pdf: boolean;
+  /** Documents of this order only; the pages of the yard always speak of all. */
+  readonly only?: string;
+}
+
+/** Renders the documents of the orders wanted and the pages of the yard, in memory. */
+export async function renderSite(
+  loaded: LoadedWorkspace,
+  { today, pdf, only }: SiteOptions,
+): Promise<RenderedSite> {
+  if (!loaded.catalogue) return { pages: [], documents: [], figures: [] };
+  const wanted = loaded.orders.filter(
+    ({ order }) => only === undefined || order.value.number === only,
+  );
+  const figures = wanted.flatMap((entry) => (entry.figures ? [entry.figures] : []));
+  const documents = figures.flatMap(documentPages);
+  const yard = yardPages(loaded, loaded.catalogue.yard.value, today, pdf);
+  const pages = await renderPages([...documents, ...yard]);
+  const byUrl = new Map(documents.map((page) => [page.url, page]));
+  return {
+    pages,
+    documents: pages.flatMap(({ url, html }) => {
+      const page = byUrl.get(url);
+      return page ? [{ url, html, head: page.view.document, date: page.date }] : [];
+    }),
+    figures,
+  };
+}
+
+interface DocumentPage extends Page {
+  readonly view: { readonly document: DocumentHead };
+  readonly date: IsoDate;
+}
+
+function documentPages(figures: Figures): readonly DocumentPage[] {
+  const { number, dates } = figures.build.order;
+  const drawing = { fontCss: drawingFontCss() };
+  const date = dates.quoted ?? dates.enquiry;
+  return [
+    {
+      url: `customer/${number}/quote.html`,
+      template: 'quote',
+      view: quoteView(figures, drawing),
+      date,
+    },
+    {
+      url: `yard/${number}/build-sheet.html`,
+      template: 'build-sheet',
+      view: buildSheetView(figures, drawing),
+      date,
+    },
+    {
+      url: `customer/${number}/handover.html`,
+      template: 'handover',
+      view: handoverView(figures, drawing),
+      date,
+    },
+  ];
+}
+
+function yardPages(
+  loaded: LoadedWorkspace,
+  yard: Yard,
+  today: IsoDate,
+  pdf: boolean,
+): readonly Page[] {
+  const index = indexView({
+    overview: overviewOrders(loaded.orders, yard.quoteDays, today),
+    yard,
+    findings: loaded.findings,
+    sources: loaded.sources,
+    unread: loaded.brokenOrders.map(({ file }) => file),
+    pdf,
+  });
+  return [
+    { url: 'yard/index.html', template: 'index', view: index },
+    { url: 'yard/checks.html', template: 'checks', view: checksView(runChecks(), yard) },
+  ];
+}

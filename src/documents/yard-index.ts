@@ -1,0 +1,159 @@
+import type { Finding } from '../findings/index.ts';
+import { formatMoney } from '../money/index.ts';
+import type { OrderState, Overview } from '../plan/index.ts';
+import { type Status, STATUSES, type Yard } from '../schema/index.ts';
+import { createFormatter, decimalToNumber, formatDate, type Formatter } from '../units/index.ts';
+import type { PageHead } from './head.ts';
+import { type FindingLine, findingLine } from './finding-line.ts';
+
+export interface IndexRow {
+  readonly number: string;
+  readonly status: string;
+  readonly customer: string;
+  readonly boat: string;
+  readonly driveAway: string;
+  readonly margin: string;
+  readonly mass: string;
+  readonly hours: string;
+  readonly promised: string;
+  readonly late: boolean;
+  readonly expired: boolean;
+  readonly errors: number;
+  readonly warnings: number;
+  readonly notes: number;
+  readonly links: readonly { readonly text: string; readonly href: string }[];
+}
+
+export interface IndexView {
+  readonly document: PageHead;
+  readonly shop: string;
+  readonly today: string;
+  readonly rows: readonly IndexRow[];
+  readonly totals: readonly {
+    readonly status: string;
+    readonly count: number;
+    readonly driveAway: string;
+  }[];
+  readonly findings: readonly {
+    readonly heading: string;
+    readonly lines: readonly FindingLine[];
+  }[];
+  readonly unread: readonly string[];
+}
+
+interface IndexInput {
+  readonly overview: Overview;
+  readonly yard: Yard;
+  /** Findings of files and of the catalogue. */
+  readonly findings: readonly Finding[];
+  readonly sources: ReadonlyMap<string, string>;
+  /** Order files that could not be read at all. */
+  readonly unread: readonly string[];
+  /** True when PDFs are made too, so that there is something to link to. */
+  readonly pdf: boolean;
+}
+
+const STATUS_WORDS: Readonly<Record<Status, string>> = {
+  enquiry: 'Enquiry',
+  quoted: 'Quoted',
+  accepted: 'Accepted',
+  building: 'Building',
+  ready: 'Ready',
+  'handed-over': 'Handed over',
+  closed: 'Closed',
+};
+
+/** Every order at a glance, for the owner of the shop. */
+export function indexView({
+  overview,
+  yard,
+  findings,
+  sources,
+  unread,
+  pdf,
+}: IndexInput): IndexView {
+  const format = createFormatter(yard.locale, yard.units);
+  const heading = (state: OrderState): string => {
+    const { number, customer } = state.entry.order.value;
+    return `${number} ${customer.name}`;
+  };
+  const inWords = (list: readonly Finding[]) => list.map((one) => findingLine(one, sources));
+  return {
+    document: {
+      title: `Orders of ${yard.shop.name}`,
+      lang: yard.locale,
+      subject: 'Every order with its status, price, mass and findings',
+      author: yard.shop.name,
+    },
+    shop: yard.shop.name,
+    today: formatDate(overview.today, yard.locale),
+    rows: overview.orders.map((state) => row(state, yard, format, pdf)),
+    totals: overview.totals
+      .toSorted((a, b) => STATUSES.indexOf(a.status) - STATUSES.indexOf(b.status))
+      .map(({ status, count, driveAway }) => ({
+        status: STATUS_WORDS[status],
+        count,
+        driveAway: driveAway ? formatMoney(driveAway, yard.locale) : 'no price',
+      })),
+    findings: [
+      { heading: 'Catalogue and files', lines: inWords(findings) },
+      ...overview.orders.map((state) => ({
+        heading: heading(state),
+        lines: inWords(state.findings),
+      })),
+    ].filter(({ lines }) => lines.length > 0),
+    unread,
+  };
+}
+
+function row(state: OrderState, yard: Yard, format: Formatter, pdf: boolean): IndexRow {
+  const { order, figures } = state.entry;
+  const { number, status, customer, boat, hull, dates } = order.value;
+  const count = (severity: Finding['severity']) =>
+    state.findings.filter((one) => one.severity === severity).length;
+  const model = figures?.build.hull.name ?? hull;
+  return {
+    number,
+    status: STATUS_WORDS[status],
+    customer: customer.name,
+    boat: boat.name === undefined ? model : `${boat.name} (${model})`,
+    driveAway: figures
+      ? formatMoney(figures.price.driveAway, yard.locale)
+      : 'not computed: see findings',
+    margin: figures ? marginText(figures.price, format) : '',
+    mass: figures ? format.mass(figures.mass.ready.mass) : '',
+    hours: hoursText(state, format),
+    promised: dates.promised === undefined ? '' : formatDate(dates.promised, yard.locale),
+    late: state.late,
+    expired: state.expired,
+    errors: count('error'),
+    warnings: count('warning'),
+    notes: count('note'),
+    links: figures ? linksOf(number, pdf) : [],
+  };
+}
+
+type PriceFigures = NonNullable<OrderState['entry']['figures']>['price'];
+
+function marginText({ marginShare }: PriceFigures, format: Formatter): string {
+  return marginShare ? `${format.number(decimalToNumber(marginShare) * 100, 1)} %` : 'none';
+}
+
+function hoursText({ hoursPlanned, hoursWorked }: OrderState, format: Formatter): string {
+  if (!hoursPlanned) return '';
+  const planned = format.number(decimalToNumber(hoursPlanned), 0);
+  return hoursWorked ? `${format.number(decimalToNumber(hoursWorked), 0)} of ${planned}` : planned;
+}
+
+function linksOf(number: string, pdf: boolean): IndexRow['links'] {
+  const documents = [
+    { text: 'Quote', path: `../customer/${number}/quote` },
+    { text: 'Build sheet', path: `${number}/build-sheet` },
+    { text: 'Handover pack', path: `../customer/${number}/handover` },
+  ];
+  const pages = documents.flatMap(({ text, path }) => [
+    { text, href: `${path}.html` },
+    ...(pdf ? [{ text: `${text} PDF`, href: `${path}.pdf` }] : []),
+  ]);
+  return [...pages, { text: 'Figures', href: `${number}/figures.json` }];
+}

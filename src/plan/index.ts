@@ -1,0 +1,1 @@
+export { type OrderState, type Overview, overviewOrders, type StatusTotal } from './overview.ts';

@@ -1,0 +1,101 @@
+import { type Finding, finding } from '../findings/index.ts';
+import type { FiguredOrder } from '../figures/index.ts';
+import { type Money, sumMoney } from '../money/index.ts';
+import type { Status } from '../schema/index.ts';
+import { addDays, addDecimals, type Decimal, type IsoDate, ZERO } from '../units/index.ts';
+
+/** What stands out about one order today. */
+export interface OrderState {
+  readonly entry: FiguredOrder;
+  readonly late: boolean;
+  readonly expired: boolean;
+  readonly findings: readonly Finding[];
+  readonly hoursPlanned?: Decimal;
+  /** Hours written down so far; undefined while there are none. */
+  readonly hoursWorked?: Decimal;
+}
+
+export interface StatusTotal {
+  readonly status: Status;
+  readonly count: number;
+  /** Undefined when no order of this status has a price. */
+  readonly driveAway?: Money;
+}
+
+export interface Overview {
+  readonly today: IsoDate;
+  readonly orders: readonly OrderState[];
+  readonly totals: readonly StatusTotal[];
+}
+
+const PROMISED: ReadonlySet<Status> = new Set(['accepted', 'building', 'ready']);
+
+/**
+ * Looks across all orders on one day: what is late, what has expired, what each status adds up to.
+ *
+ * @param today - the day to judge by; it is an argument so that a plan can be made for any day
+ */
+export function overviewOrders(
+  entries: readonly FiguredOrder[],
+  quoteDays: number,
+  today: IsoDate,
+): Overview {
+  const orders = entries.map((entry) => stateOf(entry, quoteDays, today));
+  const statuses = [...new Set(entries.map(({ order }) => order.value.status))];
+  return { today, orders, totals: statuses.map((status) => totalOf(status, entries)) };
+}
+
+function stateOf(entry: FiguredOrder, quoteDays: number, today: IsoDate): OrderState {
+  const { order, figures } = entry;
+  const { status, dates, record } = order.value;
+  const validUntil = dates.quoted && addDays(dates.quoted, quoteDays);
+  const expired = status === 'quoted' && validUntil !== undefined && validUntil < today;
+  const late = PROMISED.has(status) && dates.promised !== undefined && dates.promised < today;
+  const found = [
+    ...(expired
+      ? [
+          finding('QUOTE_EXPIRED', order.place(['dates', 'quoted']), {
+            received: `valid until ${validUntil}`,
+            expected: `a day not before ${today}`,
+          }),
+        ]
+      : []),
+    ...(late
+      ? [
+          finding('PROMISED_DATE_PASSED', order.place(['dates', 'promised']), {
+            received: `${dates.promised}`,
+            expected: `a day not before ${today}`,
+          }),
+        ]
+      : []),
+  ];
+  const worked = record?.hours ?? [];
+  return {
+    entry,
+    late,
+    expired,
+    findings: [...entry.findings, ...found],
+    ...(figures && { hoursPlanned: sumHours(figures.stageHours) }),
+    ...(worked.length > 0 && { hoursWorked: sumHours(worked) }),
+  };
+}
+
+function totalOf(status: Status, entries: readonly FiguredOrder[]): StatusTotal {
+  const those = entries.filter(({ order }) => order.value.status === status);
+  const prices = those.flatMap(({ figures }) => (figures ? [figures] : []));
+  const currency = prices[0]?.build.currency;
+  return {
+    status,
+    count: those.length,
+    ...(currency && {
+      driveAway: sumMoney(
+        prices.map(({ price }) => price.driveAway),
+        currency,
+      ),
+    }),
+  };
+}
+
+function sumHours(work: readonly { readonly hours: Decimal }[]): Decimal {
+  return work.reduce((total, { hours }) => addDecimals(total, hours), ZERO);
+}

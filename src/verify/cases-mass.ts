@@ -1,0 +1,88 @@
+import { centreOf, weighBoat } from '../mass/index.ts';
+import { trailerLoad } from '../tow/index.ts';
+import { kilograms, metres, type Point3 } from '../units/index.ts';
+import type { PublishedCase } from './types.ts';
+
+const MOMENTS = 'derived: first moments, worked by hand';
+const ISO_14946 = 'ISO 14946:2021 cl. 4 to 6, as its public preview gives them: 75 kg a person';
+const at = (x: number, y: number, z: number): Point3 => ({
+  x: metres(x),
+  y: metres(y),
+  z: metres(z),
+});
+const point = (mass: number, x: number, y: number, z: number) => ({
+  mass: kilograms(mass),
+  at: at(x, y, z),
+});
+
+const TWO = [point(300, 2, 0, 0.4), point(100, 0, 0.2, 0.8)];
+
+const weighed = (contingency: number, people: number, fuel: number) =>
+  weighBoat({
+    items: [
+      { group: 'Hull', kind: 'shell', ...point(80, 2, 0, 0.3) },
+      { group: 'Hull', kind: 'structure', ...point(40, 2.5, 0, 0.4) },
+      { group: 'Outboard', kind: 'outboard', ...point(60, -0.25, 0, 0.6) },
+      { group: 'Trailer', kind: 'trailer', ...point(200, 2, 0, 0) },
+    ],
+    contingency,
+    fuel: point(fuel, 1, 0, 0.2),
+    people: { count: people, mass: kilograms(75), gear: kilograms(12) },
+  });
+
+const mass = (
+  name: string,
+  source: string,
+  published: number,
+  unit: string,
+  ours: () => number,
+): PublishedCase => ({
+  area: 'mass',
+  name,
+  source,
+  published,
+  unit,
+  tolerance: Math.max(1e-12, Math.abs(published) * 1e-12),
+  ours,
+});
+
+/** Masses and centres against hand calculations. */
+export const MASS_CASES: readonly PublishedCase[] = [
+  mass(
+    '300 kg at x = 2 m with 100 kg at x = 0: centre forward',
+    MOMENTS,
+    1.5,
+    'm',
+    () => centreOf(TWO).centre.x,
+  ),
+  mass(
+    'the same: centre to starboard of 100 kg at y = 0.2 m',
+    MOMENTS,
+    0.05,
+    'm',
+    () => centreOf(TWO).centre.y,
+  ),
+  mass('the same: centre above the baseline', MOMENTS, 0.5, 'm', () => centreOf(TWO).centre.z),
+  mass(
+    '80 kg and 40 kg fitted, with 5 % contingency',
+    MOMENTS,
+    126,
+    'kg',
+    () => weighed(0.05, 2, 0).completed.mass,
+  ),
+  mass(
+    'with a 60 kg outboard and 37 kg of fuel',
+    MOMENTS,
+    223,
+    'kg',
+    () => weighed(0.05, 2, 37).ready.mass,
+  ),
+  mass('5 crew at 75 kg and 12 kg of gear each', ISO_14946, 435, 'kg', () => weighed(0, 5, 0).load),
+  mass(
+    'trailer of 200 kg rated 750 kg under a boat of 490 kg: what is left',
+    'derived: aggregate mass is tare and load',
+    60,
+    'kg',
+    () => trailerLoad({ boat: kilograms(490), tare: kilograms(200), rating: kilograms(750) }).left,
+  ),
+];

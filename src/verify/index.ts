@@ -1,0 +1,2 @@
+export { runChecks } from './run-checks.ts';
+export type { Check, PublishedCase } from './types.ts';

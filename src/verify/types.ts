@@ -1,0 +1,26 @@
+/** One value of ours held against one that somebody else published, or that is exact. */
+export interface PublishedCase {
+  readonly area: string;
+  /** What is computed, in a sentence. */
+  readonly name: string;
+  /** Who published it and where: standard and clause, law and section, paper and equation. */
+  readonly source: string;
+  readonly published: number;
+  readonly unit: string;
+  /** Largest difference that still passes, in the unit. */
+  readonly tolerance: number;
+  readonly ours: () => number;
+}
+
+/** A case that has been computed. */
+export interface Check {
+  readonly area: string;
+  readonly name: string;
+  readonly source: string;
+  readonly published: number;
+  readonly ours: number;
+  readonly unit: string;
+  readonly error: number;
+  readonly tolerance: number;
+  readonly pass: boolean;
+}
