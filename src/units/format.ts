@@ -1,6 +1,8 @@
 import type { Amperes, Kilograms, Metres, SquareMetres, CubicMetres, Watts } from './quantity.ts';
 import { UNIT_KINDS } from './unit-table.ts';
 
+const NOT_COMPUTED = 'not computed';
+
 /** Which system the workspace's documents are printed in. */
 export type UnitSystem = 'metric' | 'us';
 
@@ -34,7 +36,7 @@ export interface Formatter {
  */
 export function createFormatter(locale: string, system: UnitSystem): Formatter {
   const number = (value: number, decimals: number): string => {
-    if (!Number.isFinite(value)) return 'not computed';
+    if (!Number.isFinite(value)) return NOT_COMPUTED;
     const rounded = Math.abs(value) < 0.5 * 10 ** -decimals ? 0 : value;
     return new Intl.NumberFormat(locale, {
       minimumFractionDigits: decimals,
@@ -45,8 +47,9 @@ export function createFormatter(locale: string, system: UnitSystem): Formatter {
   const metric = system === 'metric';
   const few = (value: number): number => (Math.abs(value) < 10 ? 1 : 0);
   const withUnit = (value: number, decimals: number, unit: string): string =>
-    `${number(value, decimals)} ${unit}`;
+    Number.isFinite(value) ? `${number(value, decimals)} ${unit}` : NOT_COMPUTED;
   const power = (value: Watts): string => {
+    if (!Number.isFinite(value)) return NOT_COMPUTED;
     const kilowatts = withUnit(value / 1000, value < 10_000 ? 1 : 0, 'kW');
     const horsepower = withUnit(value / UNIT_KINDS.power.hp, value < 10_000 ? 1 : 0, 'hp');
     return metric ? `${kilowatts} (${horsepower})` : `${horsepower} (${kilowatts})`;
@@ -74,7 +77,7 @@ export function createFormatter(locale: string, system: UnitSystem): Formatter {
 }
 
 function feetAndInches(value: Metres, number: (value: number, decimals: number) => string): string {
-  if (!Number.isFinite(value)) return 'not computed';
+  if (!Number.isFinite(value)) return NOT_COMPUTED;
   const inches = Math.round(Math.abs(value) / UNIT_KINDS.length.in);
   const sign = value < 0 && inches > 0 ? '-' : '';
   return `${sign}${number(Math.floor(inches / 12), 0)} ft ${number(inches % 12, 0)} in`;

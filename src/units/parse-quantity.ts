@@ -13,7 +13,8 @@ export type QuantityProblem =
   | { readonly problem: 'decimal-comma'; readonly expected: string };
 
 export type ParsedQuantity<Kind extends string> =
-  { readonly value: Quantity<Kind>; readonly problem?: never } | QuantityProblem;
+  | { readonly value: Quantity<Kind>; readonly problem?: never }
+  | (QuantityProblem & { readonly value?: never });
 
 /** The longest text that can be a quantity; more is refused unread. */
 const LONGEST = 80;

@@ -1,37 +1,28 @@
-import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { mkdirSync, rmSync, symlinkSync } from 'node:fs';
 import path from 'node:path';
 import { afterEach, describe, expect, it } from 'vitest';
 import { describePlace } from '../../src/findings/index.ts';
 import { readWorkspace, type Workspace } from '../../src/read/index.ts';
-import { CHARGES, HULL, OPTIONS, ORDER, OUTBOARDS, PARTS, TRAILERS, YARD } from './samples.ts';
-
-type Files = Readonly<Record<string, string | Uint8Array | undefined>>;
-
-const SOUND = {
-  'catalogue/yard.yaml': YARD,
-  'catalogue/hulls/tern-400.yaml': HULL,
-  'catalogue/options/seats.yaml': OPTIONS,
-  'catalogue/outboards.yaml': OUTBOARDS,
-  'catalogue/trailers.yaml': TRAILERS,
-  'catalogue/charges.yaml': CHARGES,
-  'catalogue/parts/acme-parts.csv': PARTS,
-  'orders/t-1.yaml': ORDER,
-} as const satisfies Files;
+import {
+  CHARGES,
+  type Files,
+  HULL,
+  OPTIONS,
+  ORDER,
+  OUTBOARDS,
+  PARTS,
+  SOUND,
+  TRAILERS,
+  workspaceOf as makeWorkspace,
+  YARD,
+} from './samples.ts';
 
 const made: string[] = [];
 
-/** A workspace of the sound files with some changed, added, or (undefined) left out. */
+/** A workspace that is gone after the test. */
 function workspaceOf(changes: Files = {}): string {
-  const folder = mkdtempSync(path.join(tmpdir(), 'orlop-read-'));
+  const folder = makeWorkspace(changes);
   made.push(folder);
-  const files: Files = { ...SOUND, ...changes };
-  for (const [name, text] of Object.entries(files)) {
-    if (text === undefined) continue;
-    const file = path.join(folder, name);
-    mkdirSync(path.dirname(file), { recursive: true });
-    writeFileSync(file, text);
-  }
   return folder;
 }
 

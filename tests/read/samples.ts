@@ -1,3 +1,7 @@
+import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+
 /** Small sound files of each kind: the least that a workspace may hold. */
 export const ORDER = `number: T-1
 status: enquiry
@@ -141,3 +145,29 @@ AC-1,"Cloth, 450 g/m2",fabric,m2,6.80,AUD,0.46,2026-02-02
 AC-2,Outboard,outboard,each,5200.00,AUD,60,2026-02-02
 AC-3,Trailer,trailer,each,2100.00,AUD,180,2026-02-02
 `;
+
+export type Files = Readonly<Record<string, string | Uint8Array | undefined>>;
+
+export const SOUND = {
+  'catalogue/yard.yaml': YARD,
+  'catalogue/hulls/tern-400.yaml': HULL,
+  'catalogue/options/seats.yaml': OPTIONS,
+  'catalogue/outboards.yaml': OUTBOARDS,
+  'catalogue/trailers.yaml': TRAILERS,
+  'catalogue/charges.yaml': CHARGES,
+  'catalogue/parts/acme-parts.csv': PARTS,
+  'orders/t-1.yaml': ORDER,
+} as const satisfies Files;
+
+/** Makes a workspace of the sound files with some changed, added, or (undefined) left out; gives its folder. */
+export function workspaceOf(changes: Files = {}): string {
+  const folder = mkdtempSync(path.join(tmpdir(), 'orlop-read-'));
+  const files: Files = { ...SOUND, ...changes };
+  for (const [name, text] of Object.entries(files)) {
+    if (text === undefined) continue;
+    const file = path.join(folder, name);
+    mkdirSync(path.dirname(file), { recursive: true });
+    writeFileSync(file, text);
+  }
+  return folder;
+}

@@ -1,0 +1,138 @@
+import { rmSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { readWorkspace } from '../../src/read/index.ts';
+import { type Catalogue, emitJsonSchemas, orderSchema, STAGES } from '../../src/schema/index.ts';
+import { workspaceOf } from '../read/samples.ts';
+
+function smallCatalogue(): Catalogue {
+  const folder = workspaceOf();
+  const { catalogue } = readWorkspace(folder);
+  rmSync(folder, { recursive: true });
+  return catalogue ?? expect.fail('the sample catalogue is sound');
+}
+const catalogue = smallCatalogue();
+
+type Node = Readonly<Record<string, unknown>>;
+const isNode = (value: unknown): value is Node =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** Every node of a JSON value with the keys that lead to it. */
+function* nodesOf(value: unknown, path = ''): Generator<readonly [string, Node]> {
+  if (isNode(value)) yield [path, value];
+  if (typeof value !== 'object' || value === null) return;
+  for (const [key, child] of Object.entries(value)) yield* nodesOf(child, `${path}/${key}`);
+}
+
+const parsed = (from?: Catalogue): ReadonlyMap<string, Node> =>
+  new Map([...emitJsonSchemas(from)].map(([name, text]) => [name, JSON.parse(text) as Node]));
+const NAMES = ['order', 'yard', 'hull', 'options', 'outboards', 'trailers', 'charges'].map(
+  (name) => `${name}.schema.json`,
+);
+/** The values that an editor offers at a place, by the keys that lead there. */
+const offered = (schema: Node | undefined, place: string): unknown =>
+  [...nodesOf(schema)].find(([path]) => path === place)?.[1]['enum'];
+
+describe('the JSON Schemas for an editor', () => {
+  it('are one for each kind of file', () => {
+    expect([...emitJsonSchemas().keys()]).toEqual(NAMES);
+  });
+  it.each(NAMES)('are draft-07 with the block itself at the top: %s', (name) => {
+    const schema = parsed().get(name);
+    expect(schema).toMatchObject({
+      $schema: 'http://json-schema.org/draft-07/schema#',
+      type: 'object',
+      additionalProperties: false,
+    });
+    for (const key of ['title', 'description']) expect(schema?.[key]).toMatch(/./);
+    expect(schema).not.toHaveProperty('$ref');
+  });
+  it.each(NAMES)('say what every field is: %s', (name) => {
+    const silent: string[] = [];
+    let count = 0;
+    for (const [path, node] of nodesOf(parsed().get(name))) {
+      if (!isNode(node['properties'])) continue;
+      for (const [key, field] of Object.entries(node['properties'])) {
+        count += 1;
+        const said = isNode(field) ? field['description'] : undefined;
+        if (typeof said !== 'string' || !/\w.*\.$/.test(said)) silent.push(`${path}/${key}`);
+      }
+    }
+    expect(silent).toEqual([]);
+    expect(count).toBeGreaterThan(4);
+  });
+  it('let a field be left out that has a value of its own then', () => {
+    expect(parsed().get('order.schema.json')?.['required']).toEqual([
+      'number',
+      'status',
+      'dates',
+      'customer',
+      'boat',
+      'hull',
+    ]);
+  });
+  it('take a number as well as a text for a quantity, and a block or a name for an option', () => {
+    const order = parsed().get('order.schema.json');
+    const [, fuel] = [...nodesOf(order)].find(([path]) => path === '/properties/fuel') ?? [];
+    expect(fuel?.['type']).toEqual(['string', 'number']);
+    expect(offered(order, '/properties/status')).toEqual(orderSchema.shape.status.options);
+    expect(
+      offered(order, '/properties/extras/items/properties/hours/items/properties/stage'),
+    ).toEqual([...STAGES]);
+  });
+  it('give as default only what may be typed', () => {
+    for (const [name, schema] of parsed()) {
+      for (const [path, node] of nodesOf(schema)) {
+        const value = node['default'];
+        const isShare = isNode(value) && 'share' in value;
+        const nested = isNode(value) ? Object.values(value).some(isNode) : false;
+        expect(isShare || nested, `${name} ${path}`).toBe(false);
+      }
+    }
+  });
+  it('are the same text on every run, and end with a line end', () => {
+    expect([...emitJsonSchemas()]).toEqual([...emitJsonSchemas()]);
+    for (const text of emitJsonSchemas().values()) expect(text).toMatch(/^\{\n {2}"[^]*\n\}\n$/);
+  });
+  it('hold no mark of ours, with or without a catalogue', () => {
+    for (const texts of [emitJsonSchemas(), emitJsonSchemas(catalogue)]) {
+      for (const text of texts.values()) expect(text).not.toContain('x-names');
+    }
+  });
+});
+
+describe('the JSON Schemas of a catalogue', () => {
+  const order = parsed(catalogue).get('order.schema.json');
+
+  it('offer its hulls, options, outboards, trailers and charges by id', () => {
+    expect(offered(order, '/properties/hull')).toEqual(['tern-400']);
+    expect(offered(order, '/properties/options/items/anyOf/0')).toEqual(['seat', 'rod-holder']);
+    expect(offered(order, '/properties/options/items/anyOf/1/properties/option')).toEqual([
+      'seat',
+      'rod-holder',
+    ]);
+    expect(offered(order, '/properties/outboard/properties/model')).toEqual(['outboard-20']);
+    expect(offered(order, '/properties/trailer')).toEqual(['trailer-750']);
+    expect(offered(order, '/properties/leaveOutCharges/items/properties/charge')).toEqual([
+      'boat-registration',
+    ]);
+  });
+  it('say what each name stands for', () => {
+    const [, hull] = [...nodesOf(order)].find(([path]) => path === '/properties/hull') ?? [];
+    expect(hull?.['enumDescriptions']).toEqual(['Tern 400']);
+  });
+  it('offer part codes and classes of margin and material', () => {
+    const options = parsed(catalogue).get('options.schema.json');
+    const at = '/properties/options/items/properties';
+    expect(offered(options, `${at}/parts/items/properties/part`)).toEqual(['AC-1', 'AC-2', 'AC-3']);
+    expect(offered(options, `${at}/class`)).toEqual(['hull', 'fit-out']);
+    expect(offered(options, `${at}/requires/items/anyOf/0`)).toEqual(['seat', 'rod-holder']);
+  });
+  it('do not offer the name of an entry where it is given', () => {
+    const options = parsed(catalogue).get('options.schema.json');
+    expect(offered(options, '/properties/options/items/properties/id')).toBeUndefined();
+  });
+  it('offer nothing, rather than forbid everything, for a list that is empty', () => {
+    const empty = parsed({ ...catalogue, trailers: new Map() }).get('order.schema.json');
+    expect(offered(empty, '/properties/trailer')).toBeUndefined();
+  });
+});
