@@ -62,6 +62,9 @@ export const hullSchema = z
         basis: text('How the shop came to these ratings.'),
       })
       .meta({ description: 'What the shop rates the hull for, to be confirmed by test.' }),
+    tank: position.prefault({ x: '20 % length', y: '0 % beam', z: '35 % depth' }).meta({
+      description: 'Where the fuel is. Left out: a fifth of the length forward of the transom.',
+    }),
     shaft: z
       .enum(['short', 'long', 'extra-long'])
       .meta({ description: 'Outboard shaft that the transom suits.' }),

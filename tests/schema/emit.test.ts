@@ -1,8 +1,19 @@
 import { rmSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { parse } from 'yaml';
+import { z } from 'zod';
 import { readWorkspace } from '../../src/read/index.ts';
 import { type Catalogue, emitJsonSchemas, orderSchema, STAGES } from '../../src/schema/index.ts';
-import { workspaceOf } from '../read/samples.ts';
+import {
+  CHARGES,
+  HULL,
+  OPTIONS,
+  ORDER,
+  OUTBOARDS,
+  TRAILERS,
+  workspaceOf,
+  YARD,
+} from '../read/samples.ts';
 
 function smallCatalogue(): Catalogue {
   const folder = workspaceOf();
@@ -98,6 +109,31 @@ describe('the JSON Schemas for an editor', () => {
       for (const text of texts.values()) expect(text).not.toContain('x-names');
     }
   });
+});
+
+describe('a file against the JSON Schema that its first line names', () => {
+  const schemas = parsed(catalogue);
+  const accepts = (name: string, text: string): boolean => {
+    const schema = schemas.get(`${name}.schema.json`) ?? expect.fail(name);
+    return z.fromJSONSchema(schema).safeParse(parse(text)).success;
+  };
+  const samples = [
+    ['order', ORDER, 'people: 3', 'peopel: 3'],
+    ['yard', YARD, 'pricesInclude: true', 'pricesInclude: often'],
+    ['hull', HULL, 'shaft: long', 'shaft: lengthy'],
+    ['options', OPTIONS, 'name: Seat', 'name: [Seat]'],
+    ['outboards', OUTBOARDS, 'steering: tiller', 'steering: rope'],
+    ['trailers', TRAILERS, 'part: AC-3', 'part: AC-9'],
+    ['charges', CHARGES, 'when: always', 'when: never'],
+  ] as const;
+  it.each(samples)(
+    'is taken when it is sound, and not with a mistake: %s',
+    (name, text, from, to) => {
+      expect(accepts(name, text)).toBe(true);
+      expect(text).toContain(from);
+      expect(accepts(name, text.replace(from, to))).toBe(false);
+    },
+  );
 });
 
 describe('the JSON Schemas of a catalogue', () => {
