@@ -17,7 +17,7 @@ export function stylesheet(name: string): string {
  */
 export function cssString(text: string): string {
   const safe = text.replaceAll(
-    /["\\<>&\u0000-\u001F\u007F]/g,
+    /["\\<>&\p{Cc}]/gu,
     (character) => `\\${character.charCodeAt(0).toString(16)} `,
   );
   return `"${safe}"`;

@@ -22,7 +22,7 @@ describe('writing a file', () => {
   it('leaves nothing half-written behind when it fails', async () => {
     const taken = join(folder, 'quote.html');
     await mkdir(join(taken, 'inside'), { recursive: true });
-    await expect(writeAtomically(taken, 'text')).rejects.toThrow();
+    await expect(writeAtomically(taken, 'text')).rejects.toThrow(/EISDIR|EPERM|ENOTEMPTY/);
     expect(await readdir(folder)).toEqual(['quote.html']);
   });
 });

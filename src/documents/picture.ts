@@ -1,0 +1,8 @@
+/** A drawing as an image with its words: an `<img>` keeps them in the tagged PDF, an `<svg>` does not. */
+export interface Picture {
+  /** A data: URI. */
+  readonly src: string;
+  readonly alt: string;
+  readonly width: number;
+  readonly height: number;
+}

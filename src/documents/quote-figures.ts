@@ -1,0 +1,90 @@
+import type { Figures } from '../figures/index.ts';
+import { createFormatter, type Formatter } from '../units/index.ts';
+import { percentText } from './quote-price.ts';
+import type { KeyFigure } from './quote-types.ts';
+
+const TO_CONFIRM = 'to be confirmed by test under local rules';
+
+/** The figures that a customer asks about first, each with how it was found and who confirms it. */
+export function keyFigures(figures: Figures): readonly KeyFigure[] {
+  const { build } = figures;
+  const format = createFormatter(build.yard.locale, build.yard.units);
+  const { dimensions } = build.hull;
+  return [
+    {
+      label: 'Length of the hull',
+      value: format.length(dimensions.length),
+      method: 'From the mould, without outboard and fittings.',
+    },
+    { label: 'Beam', value: format.length(dimensions.beam), method: 'From the mould, greatest.' },
+    boatMass(figures, format),
+    ...trailerMass(figures, format),
+    outboardPower(figures, format),
+    people(figures, format),
+    load(figures, format),
+  ];
+}
+
+function boatMass({ build, mass }: Figures, format: Formatter): KeyFigure {
+  const { outboard, order, yard } = build;
+  const fuel = order.fuel === undefined || order.fuel === 0 ? undefined : format.volume(order.fuel);
+  const aboard = [
+    ...(outboard === undefined ? [] : ['the outboard']),
+    ...(fuel === undefined ? [] : [`${fuel} of fuel`]),
+  ];
+  const lacking = outboard === undefined ? 'without an outboard, nobody aboard' : 'nobody aboard';
+  const condition =
+    aboard.length === 0 ? capital(lacking) : `With ${aboard.join(' and ')}, ${lacking}`;
+  return {
+    label: 'Mass, ready to launch',
+    value: format.mass(mass.ready.mass),
+    method: `${condition}. Computed from the items with ${percentText(yard.massContingency)} contingency; weighed at handover.`,
+  };
+}
+
+function trailerMass({ build, mass, trailerLoad }: Figures, format: Formatter): KeyFigure[] {
+  if (!build.trailer || !trailerLoad) return [];
+  return [
+    {
+      label: 'Mass on the trailer',
+      value: format.mass(mass.onTrailer),
+      method: `Boat, fuel, loose gear and trailer, computed; the trailer is rated to ${format.mass(build.trailer.rating)}. Check what your vehicle may tow; weighed at handover.`,
+    },
+  ];
+}
+
+function outboardPower({ build }: Figures, format: Formatter): KeyFigure {
+  const { ratings } = build.hull;
+  const most = `The shop rates this hull for up to ${format.power(ratings.power)}`;
+  return build.outboard
+    ? {
+        label: 'Outboard',
+        value: format.power(build.outboard.model.power),
+        method: `${most}, ${TO_CONFIRM}.`,
+      }
+    : {
+        label: 'Outboard',
+        value: 'not in this price',
+        method: `${most} and ${format.mass(ratings.engineMass)}, ${build.hull.shaft} shaft, ${TO_CONFIRM}.`,
+      };
+}
+
+function people({ build }: Figures, format: Formatter): KeyFigure {
+  return {
+    label: 'People',
+    value: format.number(build.order.boat.people, 0),
+    method: `As ordered. The shop rates this hull for up to ${format.number(build.hull.ratings.people, 0)}, ${TO_CONFIRM}.`,
+  };
+}
+
+function load({ build, mass }: Figures, format: Formatter): KeyFigure {
+  const { ratings } = build.hull;
+  const { personMass, gearPerPerson } = build.yard;
+  return {
+    label: 'Load as ordered',
+    value: format.mass(mass.load),
+    method: `People at ${format.mass(personMass)} and ${format.mass(gearPerPerson)} of gear each, fuel and fitted items. The shop rates this hull for up to ${format.mass(ratings.load)}, ${TO_CONFIRM}.`,
+  };
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

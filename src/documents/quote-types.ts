@@ -1,0 +1,80 @@
+import type { DocumentHead } from './head.ts';
+import type { Picture } from './picture.ts';
+
+/** A label and what stands beside it. */
+export interface Fact {
+  readonly label: string;
+  readonly value: string;
+}
+
+/** One thing that the customer gets. Prices are empty where the shop does not show them. */
+export interface QuoteItem {
+  /** The number beside it in the drawing; empty when it is not in the drawing. */
+  readonly number: string;
+  readonly name: string;
+  readonly description: string;
+  /** "2 ×"; empty for one. */
+  readonly quantity: string;
+  readonly price: string;
+}
+
+export interface QuoteGroup {
+  readonly name: string;
+  /** Empty where items have their own prices, or none are shown. */
+  readonly price: string;
+  readonly items: readonly QuoteItem[];
+  /** What comes without a line of its own. */
+  readonly includes: readonly string[];
+}
+
+/** A row between the items and the drive-away price. */
+export interface QuoteSum {
+  readonly label: string;
+  readonly detail: string;
+  readonly amount: string;
+  readonly kind: 'sum' | 'part';
+}
+
+export interface KeyFigure {
+  readonly label: string;
+  readonly value: string;
+  /** How it was found, and who confirms it. */
+  readonly method: string;
+}
+
+/** Everything that the customer's quote says, as text. No cost, hour or margin has a place in it. */
+export interface QuoteView {
+  readonly document: DocumentHead;
+  readonly shop: {
+    readonly name: string;
+    readonly strapline: string;
+    readonly address: readonly string[];
+    readonly reach: readonly string[];
+  };
+  readonly number: string;
+  readonly boat: string;
+  readonly facts: readonly Fact[];
+  readonly customer: readonly string[];
+  readonly standing: { readonly kind: string; readonly word: string; readonly sentence: string };
+  readonly sentences: readonly string[];
+  readonly pictures: readonly (Picture & { readonly caption: string })[];
+  readonly price: {
+    readonly driveAway: string;
+    readonly includes: string;
+    /** How the rows of items are priced: with tax, or before it. Empty when they are not. */
+    readonly heading: string;
+    readonly sums: readonly QuoteSum[];
+  };
+  readonly groups: readonly QuoteGroup[];
+  readonly payments: readonly {
+    readonly name: string;
+    readonly when: string;
+    readonly amount: string;
+  }[];
+  readonly figures: readonly KeyFigure[];
+  readonly basis: string;
+  readonly notIncluded: readonly string[];
+  readonly terms: readonly string[];
+  /** Who signs; nobody signs what is not an offer. */
+  readonly signatures: readonly string[];
+}

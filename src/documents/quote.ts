@@ -1,0 +1,99 @@
+import type { Figures } from '../figures/index.ts';
+import { formatMoney } from '../money/index.ts';
+import type { Build } from '../resolve/index.ts';
+import { formatDate } from '../units/index.ts';
+import type { DocumentHead } from './head.ts';
+import { drawBoat } from './quote-drawing.ts';
+import { keyFigures } from './quote-figures.ts';
+import { quoteGroups } from './quote-items.ts';
+import { quotePrice } from './quote-price.ts';
+import { quoteFacts, quoteStanding } from './quote-standing.ts';
+import type { QuoteView } from './quote-types.ts';
+
+/** What the drawing of a quote is made with. */
+export interface QuoteOptions {
+  /** `@font-face` rules: a drawing is an image, and an image cannot use the fonts of its page. */
+  readonly fontCss: string;
+}
+
+/** The customer's quote: what they get, what it weighs and carries, and one price with nothing left to add. */
+export function quoteView(figures: Figures, { fontCss }: QuoteOptions): QuoteView {
+  const { build, price } = figures;
+  const { order, yard, hull } = build;
+  const standing = quoteStanding(build);
+  const binding = standing.kind === 'offer' || standing.kind === 'agreed';
+  const drawn = drawBoat(figures, fontCss);
+  return {
+    document: documentHead(build),
+    shop: {
+      name: yard.shop.name,
+      strapline: yard.shop.strapline ?? '',
+      address: yard.shop.address,
+      reach: present([yard.shop.phone, yard.shop.email, yard.shop.registration]),
+    },
+    number: order.number,
+    boat: boatName(build),
+    facts: quoteFacts(build),
+    customer: customerLines(build),
+    standing,
+    sentences: [hull.sentence, order.boat.use].map(sentence),
+    pictures: drawn.pictures,
+    price: quotePrice(figures),
+    groups: quoteGroups(figures, drawn.numbers),
+    payments: price.payments.map(({ name, when, amount }) => ({
+      name,
+      when,
+      amount: formatMoney(amount, yard.locale),
+    })),
+    figures: keyFigures(figures),
+    basis: sentence(hull.ratings.basis),
+    notIncluded: notIncluded(build),
+    terms: yard.terms.map(sentence),
+    signatures: binding ? [`For ${order.customer.name}`, `For ${yard.shop.name}`] : [],
+  };
+}
+
+function documentHead(build: Build): DocumentHead {
+  const { order, yard } = build;
+  const draft = order.dates.quoted === undefined;
+  const quote = `Quote ${order.number}`;
+  return {
+    title: `${quote}: ${boatName(build)}`,
+    lang: yard.locale,
+    subject: `${draft ? 'Draft of a quote' : 'Quote'} for ${order.customer.name}: what is included, what it weighs and carries, and one drive-away price`,
+    author: yard.shop.name,
+    runningHead: `${quote}, ${boatName(build)}`,
+    reference: `${quote}, ${order.dates.quoted === undefined ? 'draft' : formatDate(order.dates.quoted, yard.locale)}`,
+    pdf: 'quote.pdf',
+  };
+}
+
+function boatName({ hull, order }: Build): string {
+  return order.boat.name === undefined ? hull.name : `${hull.name} “${order.boat.name}”`;
+}
+
+function customerLines({ order: { customer } }: Build): readonly string[] {
+  return present([
+    customer.name,
+    customer.contact,
+    ...customer.address,
+    customer.phone,
+    customer.email,
+  ]);
+}
+
+function notIncluded({ yard, outboard, trailer }: Build): readonly string[] {
+  return [
+    ...(outboard ? [] : ['An outboard']),
+    ...(trailer ? [] : ['A trailer']),
+    ...yard.notIncluded,
+  ];
+}
+
+const present = (lines: readonly (string | undefined)[]): readonly string[] =>
+  lines.filter((line) => line !== undefined);
+
+/** A text with a full stop, whether or not whoever typed it set one. */
+function sentence(text: string): string {
+  return /[.!?…]$/.test(text.trim()) ? text.trim() : `${text.trim()}.`;
+}

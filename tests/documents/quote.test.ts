@@ -1,0 +1,205 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { QuoteView } from '../../src/documents/quote-types.ts';
+import { quoteView } from '../../src/documents/quote.ts';
+import { minorUnits } from '../../src/money/index.ts';
+import { type Invented, inventedFigures, type InventedItem, SECRETS } from './invented-build.ts';
+
+const quote = (wanted: Invented = {}): QuoteView =>
+  quoteView(inventedFigures(wanted), { fontCss: '' });
+
+/** Cents of a printed amount: "−$1,250.05" gives -125005. Nothing printed gives nothing. */
+function cents(printed: string): bigint {
+  if (printed === '') return 0n;
+  const [, minus, dollars, rest] = /^([−-]?)\$([\d,]+)\.(\d\d)$/.exec(printed) ?? [];
+  if (dollars === undefined) throw new Error(`not an amount: ${printed}`);
+  const amount = BigInt(dollars.replaceAll(',', '') + rest);
+  return minus === '' ? amount : -amount;
+}
+
+const total = (amounts: readonly string[]): bigint =>
+  amounts.reduce((all, amount) => all + cents(amount), 0n);
+
+const amountOf = (view: QuoteView, label: RegExp): string =>
+  view.price.sums.find((sum) => label.test(sum.label))?.amount ?? '';
+
+const itemsTotal = (view: QuoteView): bigint =>
+  total(view.groups.flatMap((group) => [group.price, ...group.items.map(({ price }) => price)]));
+
+const money = (most: number) =>
+  fc.integer({ min: 0, max: most }).map((value) => (value / 100).toFixed(2));
+const option = fc.record<InventedItem>({
+  kind: fc.constantFrom('option', 'extra', 'outboard', 'trailer'),
+  group: fc.constantFrom('Seats', 'Electrical'),
+  name: fc.constant('Thing'),
+  price: money(2_000_000),
+  quantity: fc.integer({ min: 1, max: 4 }),
+});
+const anyOrder = fc
+  .record({
+    items: fc.tuple(money(5_000_000), money(2_000_000), fc.array(option, { maxLength: 12 })),
+    showPrices: fc.constantFrom('items', 'groups'),
+    pricesInclude: fc.boolean(),
+    taxRounding: fc.constantFrom('document', 'line'),
+    taxRate: fc.constantFrom('0%', '10%', '15%', '7.25%'),
+    charges: fc.array(money(50_000), { maxLength: 4 }),
+    shares: fc.constantFrom(['100%'], ['10%', '40%', '50%'], ['33.3%', '33.3%', '33.4%']),
+    discount: fc.option(fc.constantFrom({ share: '3%' }, { share: '12.5%' }, { amount: '199.99' })),
+  })
+  .map(({ items: [shell, structure, more], discount, ...rest }): Invented => ({
+    ...rest,
+    showPrices: rest.showPrices === 'items' ? 'items' : 'groups',
+    taxRounding: rest.taxRounding === 'line' ? 'line' : 'document',
+    items: [
+      { kind: 'shell', group: 'Hull', name: 'Shell', price: shell },
+      { kind: 'structure', group: 'Hull', name: 'Structure', price: structure },
+      ...more,
+    ],
+    order: discount ? { discount: { ...discount, reason: 'Agreed' } } : {},
+  }));
+
+describe('the quote’s printed amounts', () => {
+  it('add up to the cent, from the items to the drive-away price', () => {
+    fc.assert(
+      fc.property(anyOrder, (wanted) => {
+        const view = quote(wanted);
+        const off = cents(amountOf(view, /^Discount$/));
+        const charges = total(
+          view.price.sums
+            .filter(({ label }) => label.startsWith('Charge '))
+            .map((sum) => sum.amount),
+        );
+        const boat = cents(amountOf(view, /^Boat and equipment with/));
+        const tax = wanted.pricesInclude ? 0n : cents(amountOf(view, /^GST$/));
+        expect(itemsTotal(view) + off + tax).toBe(boat);
+        expect(boat + charges).toBe(cents(view.price.driveAway));
+        expect(total(view.payments.map(({ amount }) => amount))).toBe(cents(view.price.driveAway));
+      }),
+    );
+  });
+
+  it('are those of the figures, with tax or before it', () => {
+    const figures = inventedFigures();
+    const view = quoteView(figures, { fontCss: '' });
+    expect(cents(view.price.driveAway)).toBe(minorUnits(figures.price.driveAway));
+    const before = quote({ pricesInclude: false });
+    expect(itemsTotal(before)).toBe(minorUnits(figures.price.listPrice));
+    expect(before.price.driveAway).toBe(view.price.driveAway);
+  });
+
+  it('name the tax and the charges that the drive-away price has in it', () => {
+    const { includes } = quote().price;
+    expect(includes).toContain('GST of $1,848.59');
+    expect(includes).toContain('charges of $263.50');
+    expect(quote({ charges: [] }).price.includes).not.toContain('charges');
+  });
+
+  it('leave the items unpriced when the shop shows only the total', () => {
+    const view = quote({ showPrices: 'total' });
+    expect(itemsTotal(view)).toBe(0n);
+    expect(view.price.heading).toBe('');
+    expect(view.price.driveAway).toBe(quote().price.driveAway);
+  });
+
+  it('state a discount with its reason', () => {
+    const view = quote({ order: { discount: { amount: '100.00', reason: 'Second boat' } } });
+    const discount = view.price.sums.find(({ label }) => label === 'Discount');
+    expect(discount).toMatchObject({ amount: '−$110.00', detail: 'Second boat' });
+  });
+});
+
+describe('the quote’s standing', () => {
+  const kindOf = (order: Invented['order'] = {}) => {
+    const { standing, signatures } = quote({ order });
+    return [standing.kind, signatures.length];
+  };
+
+  it('is a draft while there is no quote date, and nobody signs it', () => {
+    expect(kindOf({ status: 'enquiry', dates: { enquiry: '2026-02-02' } })).toEqual(['draft', 0]);
+  });
+
+  it('is an offer until its last day, which it names', () => {
+    expect(kindOf()).toEqual(['offer', 2]);
+    expect(quote().standing.sentence).toContain('13 April 2026');
+  });
+
+  it('is agreed once it is accepted', () => {
+    const dates = { enquiry: '2026-02-02', quoted: '2026-03-14', accepted: '2026-03-20' };
+    expect(kindOf({ status: 'building', dates })).toEqual(['agreed', 2]);
+  });
+
+  it('is closed, and not to be signed, when the order is closed', () => {
+    expect(kindOf({ status: 'closed' })).toEqual(['closed', 0]);
+  });
+});
+
+describe('what the customer reads', () => {
+  it('keeps groups in the order of the items and gives the hull one price', () => {
+    const view = quote();
+    expect(view.groups.map(({ name }) => name)).toEqual([
+      'Coot 400',
+      'Seats',
+      'Electrical',
+      'One-off items',
+    ]);
+    expect(view.groups[0]).toMatchObject({
+      price: '$19,030.16',
+      includes: ['Self-draining floor', 'Two rowlock sockets'],
+      items: [],
+    });
+    expect(view.groups[1]?.items[0]).toMatchObject({ quantity: '2 ×', name: 'Bow seat' });
+  });
+
+  it('says of every rating and computed mass that it is to be confirmed or weighed', () => {
+    for (const { label, method } of quote().figures.slice(2)) {
+      expect(`${label}: ${method}`).toMatch(/confirmed by test under local rules|weighed at handover/);
+    }
+  });
+
+  it('says so when outboard and trailer are not in the price', () => {
+    expect(quote().notIncluded).toEqual(['An outboard', 'A trailer', 'Fuel']);
+  });
+
+  it('contains nothing that is for the yard only', () => {
+    const text = JSON.stringify(quote());
+    expect(SECRETS.filter((secret) => text.includes(secret))).toEqual([]);
+  });
+
+  it('never prints a value that is missing', () => {
+    expect(JSON.stringify(quote())).not.toMatch(/NaN|Infinity|undefined|null|\[object/);
+  });
+});
+
+type KeysOf<T> = T extends readonly (infer One)[]
+  ? KeysOf<One>
+  : T extends object
+    ? { [Key in keyof T]-?: Key | KeysOf<T[Key]> }[keyof T]
+    : never;
+type Forbidden =
+  | 'cost'
+  | 'margin'
+  | 'marginShare'
+  | 'hours'
+  | 'rate'
+  | 'labour'
+  | 'materials'
+  | 'overhead'
+  | 'supplier'
+  | 'code'
+  | 'parts'
+  | 'notes'
+  | 'note'
+  | 'findings';
+
+describe('the type of the quote', () => {
+  it('has no place for a cost, an hour, a margin, a part or a note', () => {
+    // The compiler is the check: a forbidden field makes this tuple something else than [never].
+    const none: [Extract<KeysOf<QuoteView>, Forbidden>] extends [never] ? true : false = true;
+    const found: [Extract<KeysOf<QuoteView & { groups: { cost: string }[] }>, Forbidden>] extends [
+      never,
+    ]
+      ? true
+      : false = false;
+    expect([none, found]).toEqual([true, false]);
+  });
+});
