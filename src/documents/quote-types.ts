@@ -51,8 +51,8 @@ export interface QuoteView {
     readonly address: readonly string[];
     readonly reach: readonly string[];
   };
-  readonly number: string;
-  readonly boat: string;
+  /** "Quote", "Draft quote" or "Closed quote", and the boat. */
+  readonly heading: string;
   readonly facts: readonly Fact[];
   readonly customer: readonly string[];
   readonly standing: { readonly kind: string; readonly word: string; readonly sentence: string };

@@ -7,7 +7,7 @@ import { drawBoat } from './quote-drawing.ts';
 import { keyFigures } from './quote-figures.ts';
 import { quoteGroups } from './quote-items.ts';
 import { quotePrice } from './quote-price.ts';
-import { quoteFacts, quoteStanding } from './quote-standing.ts';
+import { quoteFacts, quoteStanding, type Standing } from './quote-standing.ts';
 import type { QuoteView } from './quote-types.ts';
 
 /** What the drawing of a quote is made with. */
@@ -24,15 +24,14 @@ export function quoteView(figures: Figures, { fontCss }: QuoteOptions): QuoteVie
   const binding = standing.kind === 'offer' || standing.kind === 'agreed';
   const drawn = drawBoat(figures, fontCss);
   return {
-    document: documentHead(build),
+    document: documentHead(build, standing),
     shop: {
       name: yard.shop.name,
       strapline: yard.shop.strapline ?? '',
       address: yard.shop.address,
       reach: present([yard.shop.phone, yard.shop.email, yard.shop.registration]),
     },
-    number: order.number,
-    boat: boatName(build),
+    heading: `${titleWord(standing)}: ${boatName(build)}`,
     facts: quoteFacts(build),
     customer: customerLines(build),
     standing,
@@ -53,19 +52,25 @@ export function quoteView(figures: Figures, { fontCss }: QuoteOptions): QuoteVie
   };
 }
 
-function documentHead(build: Build): DocumentHead {
+function documentHead(build: Build, standing: Standing): DocumentHead {
   const { order, yard } = build;
-  const draft = order.dates.quoted === undefined;
-  const quote = `Quote ${order.number}`;
+  const quote = `${titleWord(standing)} ${order.number}`;
+  const day = order.dates.quoted ?? order.dates.enquiry;
   return {
     title: `${quote}: ${boatName(build)}`,
     lang: yard.locale,
-    subject: `${draft ? 'Draft of a quote' : 'Quote'} for ${order.customer.name}: what is included, what it weighs and carries, and one drive-away price`,
+    subject: `What ${order.customer.name} would get, what it weighs and carries, and one drive-away price`,
     author: yard.shop.name,
     runningHead: `${quote}, ${boatName(build)}`,
-    reference: `${quote}, ${order.dates.quoted === undefined ? 'draft' : formatDate(order.dates.quoted, yard.locale)}`,
+    reference: `${quote}, ${formatDate(day, yard.locale)}`,
     pdf: 'quote.pdf',
   };
+}
+
+/** What the sheet calls itself: a draft says so wherever its name stands. */
+function titleWord({ kind }: Standing): string {
+  if (kind === 'draft') return 'Draft quote';
+  return kind === 'closed' ? 'Closed quote' : 'Quote';
 }
 
 function boatName({ hull, order }: Build): string {
