@@ -11,7 +11,6 @@ declare module '@11ty/eleventy' {
   }
 
   export interface RenderedTemplate {
-    readonly url: string;
     readonly inputPath: string;
     readonly content: string;
   }

@@ -1,3 +1,4 @@
+import { relative } from 'node:path';
 import Eleventy, { type EleventyConfig } from '@11ty/eleventy';
 import { configureEleventy } from './configure.ts';
 import { templatesFromHere } from './folders.ts';
@@ -27,7 +28,8 @@ export async function renderPages(pages: readonly Page[]): Promise<readonly Rend
   const rendered = await withinTime(eleventy.toJSON()).catch((error: unknown) => {
     throw pageError(error, pages);
   });
-  const byUrl = new Map(rendered.map(({ url, content }) => [url.replace(/^\//, ''), content]));
+  // Eleventy's own url leaves index.html out; where the page's template stands does not.
+  const byUrl = new Map(rendered.map(({ inputPath, content }) => [addressOf(inputPath), content]));
   return pages.map(({ url }) => {
     const html = byUrl.get(url);
     if (html === undefined) throw new Error(`Eleventy made no page ${url}`);
@@ -43,6 +45,13 @@ export function addPage(config: EleventyConfig, { url, template, view }: Page): 
     // An order's number is in the address: it is text, never a template.
     dynamicPermalink: false,
   });
+}
+
+/** The address that a page was added with, from the path of its template. */
+function addressOf(inputPath: string): string {
+  return relative(templatesFromHere(), inputPath)
+    .replaceAll('\\', '/')
+    .replace(/\.njk$/, '');
 }
 
 async function withinTime<T>(work: Promise<T>): Promise<T> {

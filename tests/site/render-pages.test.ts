@@ -20,10 +20,10 @@ const page = (url: string, summary: string): Page => {
 describe('rendering pages', () => {
   it('gives one page for each that is asked for, in their order, with text escaped', async () => {
     const pages = await renderPages([
-      page('yard/b.html', 'second {{ 6 * 7 }}'),
+      page('yard/index.html', 'second {{ 6 * 7 }}'),
       page('yard/a.html', '<i>first</i>'),
     ]);
-    expect(pages.map(({ url }) => url)).toEqual(['yard/b.html', 'yard/a.html']);
+    expect(pages.map(({ url }) => url)).toEqual(['yard/index.html', 'yard/a.html']);
     expect(pages[0]?.html).toContain('second {{ 6 * 7 }}');
     expect(pages[1]?.html).toContain('&lt;i&gt;first&lt;/i&gt;');
     expect(pages[1]?.html).toContain('<title>Checks &lt;b&gt;</title>');
