@@ -1,4 +1,4 @@
-import type { Browser, HTTPRequest } from 'puppeteer';
+import type { Browser, HTTPRequest, Page } from 'puppeteer';
 
 const PAGE_MS = 30_000;
 
@@ -18,7 +18,9 @@ export async function printPage(browser: Browser, html: string): Promise<Uint8Ar
     const refused: string[] = [];
     page.on('request', (request) => void answer(request, refused));
     await page.setContent(html, { waitUntil: 'load', timeout: PAGE_MS });
-    const pdf = await page.pdf({
+    refused.push(...(await foreignParts(page)));
+    if (refused.length > 0) throw new Error(`the page tried to load ${refused.join(', ')}`);
+    return await page.pdf({
       tagged: true,
       outline: true,
       preferCSSPageSize: true,
@@ -26,11 +28,22 @@ export async function printPage(browser: Browser, html: string): Promise<Uint8Ar
       waitForFonts: true,
       timeout: PAGE_MS,
     });
-    if (refused.length > 0) throw new Error(`the page tried to load ${refused.join(', ')}`);
-    return pdf;
   } finally {
     await page.close().catch(() => undefined);
   }
+}
+
+/**
+ * Parts that are not in the page itself. The browser refuses a file without asking for it, so requests alone
+ * would not tell; the expression runs beside the page, whose own scripts stay off.
+ */
+async function foreignParts(page: Page): Promise<readonly string[]> {
+  const parts: unknown = await page.evaluate(`
+    [...document.querySelectorAll('iframe, frame, object, embed, link[rel=stylesheet], img, script[src]')]
+      .filter((part) => part.localName !== 'img' || !part.src.startsWith('data:') || part.naturalWidth === 0)
+      .map((part) => part.localName + ' ' + (part.src || part.href || part.data || '').slice(0, 80))
+  `);
+  return Array.isArray(parts) ? parts.map(String) : [];
 }
 
 async function answer(request: HTTPRequest, refused: string[]): Promise<void> {

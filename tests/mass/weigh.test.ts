@@ -1,0 +1,101 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { centreOf, type MassItem, weighBoat } from '../../src/mass/index.ts';
+import { kilograms, metres, type Point3 } from '../../src/units/index.ts';
+
+const at = (x: number, y: number, z: number): Point3 => ({
+  x: metres(x),
+  y: metres(y),
+  z: metres(z),
+});
+const item = (
+  kind: MassItem['kind'],
+  mass: number,
+  place: Point3,
+  group: string = kind,
+): MassItem => ({
+  group,
+  kind,
+  mass: kilograms(mass),
+  at: place,
+});
+
+const people = { count: 2, mass: kilograms(80), gear: kilograms(10) };
+const BOAT = [
+  item('shell', 80, at(2, 0, 0.3)),
+  item('structure', 40, at(2, 0, 0.4)),
+  item('option', 20, at(3, 0.2, 0.5)),
+  item('outboard', 60, at(-0.25, 0, 0.6)),
+  item('trailer', 200, at(2, 0, 0)),
+];
+const fuel = { mass: kilograms(18), at: at(0.8, 0, 0.2) };
+
+describe('weighing a boat', () => {
+  const weighed = weighBoat({ items: BOAT, contingency: 0.05, fuel, people });
+
+  it('counts in each condition what belongs to it', () => {
+    expect(weighed.bareHull.mass).toBe(80);
+    expect(weighed.completed.mass).toBeCloseTo(147, 9);
+    expect(weighed.ready.mass).toBeCloseTo(147 + 60 + 18, 9);
+    expect(weighed.towedBoat).toBeCloseTo(225 + 20, 9);
+    expect(weighed.onTrailer).toBeCloseTo(245 + 200, 9);
+  });
+
+  it('loads people, gear, fuel and options, and not the outboard', () => {
+    expect(weighed.load).toBeCloseTo(2 * 90 + 18 + 20, 9);
+  });
+
+  it('moves the centre aft when the outboard is hung on', () => {
+    expect(weighed.ready.centre.x).toBeLessThan(weighed.completed.centre.x);
+  });
+
+  it('shares the whole out over groups that add up to it, contingency and fuel named', () => {
+    expect(weighed.groups.reduce((total, { mass }) => total + mass, 0)).toBeCloseTo(
+      weighed.ready.mass,
+      9,
+    );
+    expect(weighed.groups.reduce((total, { share }) => total + share, 0)).toBeCloseTo(1, 12);
+    expect(weighed.groups.map(({ group }) => group)).toContain('Contingency');
+  });
+});
+
+describe('the centre of any masses', () => {
+  const place = fc.record({
+    x: fc.double({ min: -5, max: 5, noNaN: true }),
+    y: fc.double({ min: -2, max: 2, noNaN: true }),
+    z: fc.double({ min: 0, max: 3, noNaN: true }),
+  });
+  const masses = fc.array(
+    fc.record({ mass: fc.double({ min: 0.1, max: 900, noNaN: true }), place }),
+    { minLength: 1, maxLength: 20 },
+  );
+  const points = (list: readonly { mass: number; place: { x: number; y: number; z: number } }[]) =>
+    list.map(({ mass, place: { x, y, z } }) => ({ mass: kilograms(mass), at: at(x, y, z) }));
+
+  it('lies within the span of the masses', () => {
+    fc.assert(
+      fc.property(masses, (list) => {
+        const { centre } = centreOf(points(list));
+        const along = list.map((one) => one.place.x);
+        expect(centre.x).toBeGreaterThanOrEqual(Math.min(...along) - 1e-9);
+        expect(centre.x).toBeLessThanOrEqual(Math.max(...along) + 1e-9);
+      }),
+    );
+  });
+
+  it('mirrors when the masses do', () => {
+    fc.assert(
+      fc.property(masses, (list) => {
+        const mirrored = list.map((one) => ({ ...one, place: { ...one.place, y: -one.place.y } }));
+        expect(centreOf(points(mirrored)).centre.y).toBeCloseTo(
+          -centreOf(points(list)).centre.y,
+          9,
+        );
+      }),
+    );
+  });
+
+  it('is the origin when there is no mass at all', () => {
+    expect(centreOf([])).toEqual({ mass: 0, centre: { x: 0, y: 0, z: 0 } });
+  });
+});
