@@ -16,9 +16,8 @@ const TODAY: IsoDate = parseIsoDate('2026-11-25') ?? expect.fail('a date');
 
 /** Every finding that reading, resolving, computing and planning make of a workspace, with its orders. */
 function checked(folder: string) {
-  const read = readWorkspace(folder);
-  const { brokenIds, orders, findings, sources } = read;
-  const catalogue = read.catalogue ?? expect.fail('the yard file is sound');
+  const { catalogue, brokenIds, orders, findings, sources } = readWorkspace(folder);
+  if (!catalogue) throw new Error('the yard file of the fixture is sound');
   const figured = figureOrders(orders, catalogue, brokenIds);
   const { quoteDays } = catalogue.yard.value;
   const { orders: states } = overviewOrders(figured, quoteDays, TODAY);
