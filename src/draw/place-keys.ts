@@ -26,6 +26,8 @@ export const KEY_SPACING = 2 * KEY_RADIUS + KEY_GAP;
 
 const RINGS = Array.from({ length: 30 }, (_, ring) => 1 + ring);
 const DIRECTIONS = 24;
+/** Places nearer together than this are one place, mm. */
+const SAME_PLACE = 1;
 /** What a key pays, in mm of distance, for what makes it harder to read. */
 const PRICE = { coversPlace: 6, underLeader: 9, leaderUnderKey: 9, crossing: 5 };
 
@@ -117,8 +119,8 @@ function costOf(
   anchors: readonly Anchor[],
   placed: readonly PlacedKey[],
 ): number {
-  const others = anchors.filter((other) => distance(other, anchor) > 0.5);
-  const strangers = placed.filter((key) => distance(key, anchor) > 0.5);
+  const others = anchors.filter((other) => distance(other, anchor) > SAME_PLACE);
+  const strangers = placed.filter((key) => distance(key, anchor) > SAME_PLACE);
   const covers = others.filter((other) => distance(other, spot) < KEY_RADIUS).length;
   const on = strangers.filter((key) => fromLine(spot, key, centreOf(key)) < KEY_RADIUS).length;
   const under = strangers.filter(
