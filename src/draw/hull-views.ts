@@ -49,14 +49,19 @@ function apart(chines: readonly Curve[], down: (point: CurvePoint) => number): r
 }
 
 /** The hull from above, bow to the right and starboard below: sheer and transom, chines dashed, centreline. */
-export function planView({ chines, sheer }: HullCurves, across: Scale, sideways: Scale): string {
+export function planView(
+  { chines, sheer }: HullCurves,
+  across: Scale,
+  sideways: Scale,
+  fill: string = INK.tint,
+): string {
   const half = (curve: Curve, side: 1 | -1): string =>
     pathOf(curve, across, ({ halfBreadth }) => sideways(side * halfBreadth));
   const starboard = half(sheer, 1);
   const outline = `${starboard}${half(sheer.toReversed(), -1).replace('M', 'L')}Z`;
   const hidden = { 'stroke-dasharray': '1.6 0.9' };
   return [
-    drawn(outline, HEAVY, { fill: INK.tint, 'stroke-linejoin': 'round' }),
+    drawn(outline, HEAVY, { fill, 'stroke-linejoin': 'round' }),
     ...chines.flatMap((chine) => [
       drawn(half(chine, 1), FINE, hidden),
       drawn(half(chine, -1), FINE, hidden),
