@@ -23,8 +23,22 @@ const USED_IN: Readonly<Record<string, readonly Stage[]>> = {
   fabric: ['laminate', 'infusion'],
   core: ['laminate', 'infusion'],
   resin: ['infusion', 'laminate'],
+  fitting: ['fit-out'],
+  hardware: ['fit-out'],
+  plumbing: ['fit-out'],
+  sheet: ['fit-out'],
+  timber: ['fit-out'],
+  paint: ['fit-out'],
+  covering: ['fit-out'],
+  upholstery: ['fit-out'],
   cable: ['wiring'],
+  electrical: ['wiring'],
+  electronics: ['wiring'],
+  battery: ['wiring'],
 };
+
+/** Materials whose batch is written down: what the laminate is made of. */
+const TRACED: ReadonlySet<string> = new Set(['gelcoat', 'fabric', 'core', 'resin']);
 
 /** Stage of an item that nobody gave hours to. */
 const WITHOUT_HOURS: Readonly<Record<BuildItem['kind'], Stage>> = {
@@ -36,7 +50,13 @@ const WITHOUT_HOURS: Readonly<Record<BuildItem['kind'], Stage>> = {
   trailer: 'trailer',
 };
 
-const UNIT_WORDS: Readonly<Record<string, string>> = { m2: 'm²' };
+/** What follows one, and what follows any other quantity, where the unit itself would read ill. */
+const UNIT_WORDS: Readonly<Record<string, readonly [one: string, more: string]>> = {
+  m2: ['m²', 'm²'],
+  each: ['', ''],
+  set: ['set', 'sets'],
+  sheet: ['sheet', 'sheets'],
+};
 const WHOLE_UNITS: ReadonlySet<string> = new Set(['each', 'set', 'sheet']);
 
 /** The stages in which an item is worked on, first to last: never none. */
@@ -78,17 +98,20 @@ export function partsOfStage(
   return [...needed.values()]
     .filter(({ quantity }) => quantity.amount > 0n)
     .toSorted((a, b) => (a.part.code < b.part.code ? -1 : 1))
-    .map(({ part, quantity }) => ({
-      code: part.code,
-      description: part.description,
-      unit: UNIT_WORDS[part.unit] ?? part.unit,
-      quantity: quantityText(quantity, part.unit, format),
-    }));
+    .map(({ part, quantity }) => pickedPart(part, quantity, format));
 }
 
-function quantityText(quantity: Decimal, unit: string, format: Formatter): string {
-  const places = placesOf(quantity, unit);
-  return format.number(decimalToNumber(roundUp(quantity, places)), places);
+function pickedPart(part: BuildPart, quantity: Decimal, format: Formatter): PickedPart {
+  const places = placesOf(quantity, part.unit);
+  const fetched = roundUp(quantity, places);
+  const words = UNIT_WORDS[part.unit]?.[compareDecimals(fetched, ONE) === 0 ? 0 : 1];
+  return {
+    code: part.code,
+    description: part.description,
+    quantity: format.number(decimalToNumber(fetched), places),
+    unit: words ?? part.unit,
+    traced: TRACED.has(part.materialClass),
+  };
 }
 
 function placesOf(quantity: Decimal, unit: string): number {

@@ -33,7 +33,7 @@ export function placedItem(
     number: numbers.get(item.key) ?? '',
     quantity: countOf(item.quantity, format),
     name: item.name,
-    forward: told(x < 0 ? `${format.dimension(metres(-x))} behind` : format.dimension(x)),
+    forward: told(x < 0 ? `${format.dimension(metres(Math.abs(x)))} behind` : format.dimension(x)),
     across: told(acrossText(y, format)),
     up: told(format.dimension(z)),
     instead,

@@ -1,4 +1,5 @@
 import type { Figures } from '../figures/index.ts';
+import type { BuildItem } from '../resolve/index.ts';
 import { type Stage, STAGES } from '../schema/index.ts';
 import {
   addDecimals,
@@ -31,6 +32,7 @@ export function stageSheets(
   return stagesOfBuild(figures).map((stage, index) => {
     const facts = build.yard.stages[stage];
     const hours = plannedHours(figures, stage);
+    const parts = partsOfStage(build, stage, format);
     return {
       id: stage,
       number: String(index + 1),
@@ -38,7 +40,9 @@ export function stageSheets(
       does: sentence(facts.does),
       planned: hours.amount > 0n ? hoursText(hours, format) : '',
       cautions: STAGE_CAUTIONS[stage] ?? [],
-      parts: partsOfStage(build, stage, format),
+      parts,
+      traced: parts.some((part) => part.traced),
+      itemsHeading: stage === 'water-trial' ? 'Try' : 'Fit',
       items: itemsOfStage(figures, stage, numbers, format),
       checks: facts.checks,
       measures: facts.measures,
@@ -99,15 +103,17 @@ function workedHours({ build }: Figures, wanted: Stage): Decimal {
     .reduce((total, { hours }) => addDecimals(total, hours), ZERO);
 }
 
-/** What is fitted in a stage. The shell is what the moulding stages make, so it is in no list of theirs. */
+/** What is fitted in a stage. The moulding stages make the boat herself; her standard fittings are fitted out. */
 function itemsOfStage(
   { build }: Figures,
   stage: Stage,
   numbers: ReadonlyMap<string, string>,
   format: Formatter,
 ): readonly StageItem[] {
+  const isListed = ({ kind }: BuildItem): boolean =>
+    kind === 'structure' ? stage === 'fit-out' : kind !== 'shell';
   return build.items
-    .filter((item) => item.kind !== 'shell' && stagesOf(item).includes(stage))
+    .filter((item) => isListed(item) && stagesOf(item).includes(stage))
     .map((item) => ({
       ...placedItem(item, numbers, format),
       notes: item.notes.map(sentence),

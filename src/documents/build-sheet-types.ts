@@ -53,7 +53,10 @@ export interface PickedPart {
   readonly description: string;
   /** With wastage, rounded up. */
   readonly quantity: string;
+  /** Empty for what is counted. */
   readonly unit: string;
+  /** True when its batch is written down. */
+  readonly traced: boolean;
 }
 
 export interface StageSheet {
@@ -65,6 +68,10 @@ export interface StageSheet {
   readonly planned: string;
   readonly cautions: readonly string[];
   readonly parts: readonly PickedPart[];
+  /** True when the batch of some part is written down. */
+  readonly traced: boolean;
+  /** What is done with the items: "Fit", or "Try" on the water. */
+  readonly itemsHeading: string;
   readonly items: readonly StageItem[];
   readonly checks: readonly string[];
   readonly measures: readonly string[];
@@ -78,6 +85,8 @@ export interface BuildSheetView {
   readonly boat: string;
   /** Why work must not begin from this sheet; empty when it may. */
   readonly halt: string;
+  /** What she is for, in the customer's words. */
+  readonly use: string;
   readonly facts: readonly { readonly label: string; readonly value: string }[];
   /** What the office wrote for the shop; empty when it wrote nothing. */
   readonly note: string;

@@ -22,6 +22,7 @@ export function buildSheetView(figures: Figures, { fontCss }: QuoteOptions): Bui
     number: order.number,
     boat: boatName(build),
     halt: halt(build),
+    use: sentence(order.boat.use),
     facts: facts(build),
     note: order.note === undefined ? '' : sentence(order.note),
     findings: shopFindings(figures.findings),
@@ -64,7 +65,6 @@ function facts({ order, hull, yard, outboard, trailer }: Build): BuildSheetView[
   const { length, beam } = hull.dimensions;
   return [
     { label: 'For', value: order.customer.name },
-    { label: 'Use', value: sentence(order.boat.use) },
     { label: 'Hull', value: `${hull.name}, ${format.length(length)} × ${format.length(beam)}` },
     {
       label: 'Outboard',

@@ -8,8 +8,7 @@ type Recorded = NonNullable<Build['order']['record']>['serials'];
 /**
  * What is in the boat, group by group, with its serial numbers or blanks for them.
  *
- * A recorded number belongs to the item that is called the same, in small letters or capitals; what belongs to
- * no item is listed by itself.
+ * A recorded number that belongs to no item is listed by itself.
  *
  * @param numbers - the number of an item in the drawing, by its key
  */
@@ -31,14 +30,18 @@ export function fittedItems(
         })),
   }));
   const otherSerials = recorded
-    .filter((one) => !items.some((item) => isOf(item, one)))
+    .filter((one) => ownerOf(one, items) === undefined)
     .map(({ item, serial }) => ({ label: item, value: serial }));
   return { fitted, otherSerials };
 }
 
 /** One field for each that is ordered of an item with serial numbers, and for every number on record. */
-function serialsOf(item: BuildItem, recorded: Recorded, { yard }: Build): readonly HandoverField[] {
-  const own = recorded.filter((one) => isOf(item, one)).map(({ serial }) => serial);
+function serialsOf(
+  item: BuildItem,
+  recorded: Recorded,
+  { items, yard }: Build,
+): readonly HandoverField[] {
+  const own = recorded.filter((one) => ownerOf(one, items) === item).map(({ serial }) => serial);
   const count = Math.max(own.length, item.serial ? item.quantity : 0);
   const format = createFormatter(yard.locale, yard.units);
   return Array.from({ length: count }, (_, index) => ({
@@ -47,8 +50,25 @@ function serialsOf(item: BuildItem, recorded: Recorded, { yard }: Build): readon
   }));
 }
 
-/** A record names an item as the order does; “outboard” and “trailer” are enough, for a boat has one of each. */
-function isOf({ name, kind }: BuildItem, { item }: Recorded[number]): boolean {
-  const written = item.trim().toLowerCase();
-  return written === name.toLowerCase() || written === kind;
+/**
+ * The item that a recorded number belongs to: the one whose whole name the record's begins with, the longest such
+ * name; else the outboard or the trailer, of which a boat has one, when the record begins with that word.
+ */
+function ownerOf(
+  { item: written }: Recorded[number],
+  items: readonly BuildItem[],
+): BuildItem | undefined {
+  const text = written.trim().toLowerCase();
+  const named = items
+    .filter(({ name }) => beginsWith(text, name.toLowerCase()))
+    .toSorted((a, b) => b.name.length - a.name.length);
+  return (
+    named[0] ??
+    items.find(({ kind }) => (kind === 'outboard' || kind === 'trailer') && beginsWith(text, kind))
+  );
+}
+
+/** True when a text is the words, or goes on after them with something else than a letter or a digit. */
+function beginsWith(text: string, words: string): boolean {
+  return text.startsWith(words) && !/^[\p{L}\p{N}]/u.test(text.slice(words.length));
 }

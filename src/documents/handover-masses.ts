@@ -11,7 +11,6 @@ import {
 import type { CarryFigure, HandoverMass, TrialRun } from './handover-types.ts';
 import { percentText } from './quote-price.ts';
 
-const TO_CONFIRM = 'to be confirmed by test under local rules';
 const BLANK_RUNS = 3;
 
 /** Masses as computed beside masses as weighed, in the conditions that an owner meets. */
@@ -59,7 +58,7 @@ export function carryFigures({ build, mass, trailerLoad }: Figures): readonly Ca
   const { ratings } = build.hull;
   const { yard, trailer, outboard, order } = build;
   const format = formatterOf(build);
-  const rated = `The shop’s rating of this hull, ${TO_CONFIRM}.`;
+  const rated = 'The shop’s rating, to be confirmed by test under local rules.';
   return [
     {
       label: 'People, at most',
@@ -69,7 +68,7 @@ export function carryFigures({ build, mass, trailerLoad }: Figures): readonly Ca
     {
       label: 'Load, at most',
       value: format.mass(ratings.load),
-      method: `People, gear, fuel and fitted options together, without the outboard. ${rated} As ordered, with people at ${format.mass(yard.personMass)} and ${format.mass(yard.gearPerPerson)} of gear each: ${format.mass(mass.load)}, computed.`,
+      method: `${rated} People, gear, fuel and fitted options together, without the outboard. As ordered, with people at ${format.mass(yard.personMass)} and ${format.mass(yard.gearPerPerson)} of gear each: ${format.mass(mass.load)}, computed.`,
     },
     {
       label: 'Outboard power, at most',

@@ -66,6 +66,7 @@ export interface HandoverView {
     readonly reach: readonly string[];
   };
   readonly heading: string;
+  readonly boat: string;
   readonly lead: readonly string[];
   readonly customer: readonly string[];
   readonly standing: {
