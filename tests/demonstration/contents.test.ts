@@ -109,7 +109,8 @@ describe('the orders of the demonstration', () => {
 
   it('show a few of the findings that stop nothing', () => {
     const codes = new Set<string>(orders.flatMap((one) => one.findings.map(({ code }) => code)));
-    expect([...codes].toSorted()).toEqual(['ITEM_NOT_PLACED', 'PART_PRICE_OLD', 'RECORD_MASS_OFF']);
+    for (const code of ['ITEM_NOT_PLACED', 'PART_PRICE_OLD', 'RECORD_MASS_OFF'])
+      expect(codes).toContain(code);
   });
 
   it.each(
