@@ -99,7 +99,10 @@ export interface BuildSheetView {
   readonly totalWorked: string;
   /** Names of the stages that this order does without; empty when there are none. */
   readonly notInOrder: string;
+  /** Where things go. */
   readonly pictures: readonly (Picture & { readonly caption: string })[];
+  /** Sections, masses and the like. */
+  readonly furtherPictures: BuildSheetView['pictures'];
   readonly placing: readonly PlacedItem[];
   readonly stages: readonly StageSheet[];
 }

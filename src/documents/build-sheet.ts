@@ -7,15 +7,15 @@ import { placingList } from './build-sheet-placing.ts';
 import { hoursByStage, stageSheets, stagesLeftOut } from './build-sheet-stages.ts';
 import type { BuildSheetView } from './build-sheet-types.ts';
 import type { DocumentHead } from './head.ts';
-import { drawBoat } from './quote-drawing.ts';
 import type { QuoteOptions } from './quote.ts';
 import { boatName, sentence } from './words.ts';
+import { drawForWorkshop } from './workshop-drawing.ts';
 
 /** The shop floor's sheet: what to build, in which order, with what, where it goes and what it must weigh. */
 export function buildSheetView(figures: Figures, { fontCss }: QuoteOptions): BuildSheetView {
   const { build } = figures;
   const { order, yard } = build;
-  const drawn = drawBoat(figures, fontCss);
+  const drawn = drawForWorkshop(figures, fontCss);
   return {
     document: documentHead(build),
     shop: yard.shop.name,
@@ -30,7 +30,8 @@ export function buildSheetView(figures: Figures, { fontCss }: QuoteOptions): Bui
     massMethod: massMethod(figures),
     ...hoursByStage(figures),
     notInOrder: stagesLeftOut(figures),
-    pictures: drawn.pictures,
+    pictures: drawn.pictures.slice(0, 1),
+    furtherPictures: drawn.pictures.slice(1),
     placing: placingList(build, drawn.numbers, createFormatter(yard.locale, yard.units)),
     stages: stageSheets(figures, drawn.numbers),
   };

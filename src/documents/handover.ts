@@ -67,14 +67,14 @@ function handoverStanding({ order: { status, dates }, yard }: Build): HandoverVi
       word: 'Handed over',
       sentence:
         handedOver === undefined
-          ? 'The boat is with her owner.'
-          : `The boat was handed over on ${formatDate(handedOver, yard.locale)}.`,
+          ? 'She is with her owner.'
+          : `She went to her owner on ${formatDate(handedOver, yard.locale)}.`,
     };
   }
   return {
     kind: 'preview',
-    word: 'Preview',
-    sentence: 'Filled in at handover. Empty fields are measured, read off or signed on that day.',
+    word: 'Preview: filled in at handover',
+    sentence: 'Empty fields are measured, read off or signed on that day.',
   };
 }
 
