@@ -23,8 +23,13 @@ const pdfsOf = (number: string) => ({
   handover: `customer/${number}/handover.pdf`,
   sheet: `yard/${number}/build-sheet.pdf`,
 });
-const read = (file: string): Promise<PdfContents> =>
-  readPdf(path.join(demonstration.get().out, file));
+const alreadyRead = new Map<string, PdfContents>();
+
+async function read(file: string): Promise<PdfContents> {
+  const pdf = alreadyRead.get(file) ?? (await readPdf(path.join(demonstration.get().out, file)));
+  alreadyRead.set(file, pdf);
+  return pdf;
+}
 
 describe('the demonstration workspace', () => {
   it('builds without an error, every document of every order and nothing else', () => {
