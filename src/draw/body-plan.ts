@@ -127,6 +127,14 @@ function grid({ across, up, box, half, heights: [foot, top] }: Plan): string {
   return [
     ...steps(foot, top).map(level),
     ...steps(-half, half).map(upright),
+    ...steps(foot, top)
+      .filter((height) => height !== 0 && Math.round(height / GRID) % 2 === 0)
+      .map((height) =>
+        words(String(Math.round(height * 1000)), across(0) - 0.8, up(height) - 0.6, {
+          'text-anchor': 'end',
+          fill: INK.quiet,
+        }),
+      ),
     ...numbers.map((breadth) =>
       words(String(Math.round(Math.abs(breadth) * 1000)), across(breadth), up(foot) + 3.2, {
         'text-anchor': 'middle',

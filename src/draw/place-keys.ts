@@ -26,34 +26,71 @@ export const KEY_SPACING = 2 * KEY_RADIUS + KEY_GAP;
 
 const RINGS = Array.from({ length: 30 }, (_, ring) => 1 + ring);
 const DIRECTIONS = 24;
+/** How often each crowded key looks for its best spot. */
+const ROUNDS = 3;
 /** Places nearer together than this are one place, mm. */
 const SAME_PLACE = 1;
 /** What a key pays, in mm of distance, for what makes it harder to read. */
-const PRICE = { coversPlace: 6, underLeader: 9, leaderUnderKey: 9, crossing: 5 };
+const PRICE = { coversPlace: 14, underLeader: 9, leaderUnderKey: 9, crossing: 5 };
 
 /**
  * Puts each key at its place, or as near to it as leaves every key clear of all others and inside the box.
  *
  * Keys with nothing near them stay on their places; the rest follow in their order, each on the best of the spots
- * around its place. Keys of one place end up side by side. The same anchors give the same keys.
+ * around its place, and move once more when all stand. Keys of one place end up side by side. The same anchors give
+ * the same keys.
  *
  * @param clear - least distance of a key from its own place, mm: 0 lets it stand on it
  * @validity the box has room (see `heightFor`); a key without any free spot is left out
  */
 export function placeKeys(anchors: readonly Anchor[], box: Box, clear = 0): readonly PlacedKey[] {
-  const placed: PlacedKey[] = [];
   const alone = (one: Anchor): boolean =>
     clear === 0 &&
     inside(one, box) &&
     anchors.every((other) => other === one || distance(one, other) >= KEY_SPACING);
-  for (const anchor of anchors.filter(alone)) {
-    placed.push({ ...anchor, keyX: anchor.x, keyY: anchor.y });
+  const standing = anchors.filter(alone);
+  const crowded = anchors.filter((one) => !alone(one));
+  const orders = [
+    crowded,
+    crowded.toReversed(),
+    crowded.toSorted((a, b) => a.x - b.x),
+    crowded.toSorted((a, b) => a.y - b.y),
+  ];
+  const tried = orders.map((order) => settle(order, standing, { anchors, box, clear }));
+  return tried.reduce((best, one) => (isBetter(one, best) ? one : best)).keys;
+}
+
+/** What keys are placed among. */
+interface Sheet {
+  readonly anchors: readonly Anchor[];
+  readonly box: Box;
+  readonly clear: number;
+}
+
+interface Settled {
+  readonly keys: readonly PlacedKey[];
+  readonly cost: number;
+}
+
+const isBetter = (one: Settled, best: Settled): boolean =>
+  one.keys.length > best.keys.length ||
+  (one.keys.length === best.keys.length && one.cost < best.cost - 1e-9);
+
+/** Keys placed in this order, and each once more when all stand. */
+function settle(crowded: readonly Anchor[], standing: readonly Anchor[], on: Sheet): Settled {
+  const placed = new Map<Anchor, PlacedKey>();
+  for (const anchor of standing) placed.set(anchor, { ...anchor, keyX: anchor.x, keyY: anchor.y });
+  for (const anchor of Array.from({ length: ROUNDS }, () => crowded).flat()) {
+    placed.delete(anchor);
+    const spot = bestSpot(anchor, [...placed.values()], on);
+    if (spot) placed.set(anchor, { ...anchor, keyX: spot.x, keyY: spot.y });
   }
-  for (const anchor of anchors.filter((one) => !alone(one))) {
-    const spot = bestSpot(anchor, anchors, placed, box, clear);
-    if (spot) placed.push({ ...anchor, keyX: spot.x, keyY: spot.y });
-  }
-  return placed;
+  const all = [...placed.values()];
+  const costs = all.map((key) => costsOf(key, on.anchors, all)(centreOf(key)));
+  return {
+    keys: on.anchors.flatMap((anchor) => placed.get(anchor) ?? []),
+    cost: costs.reduce((sum, cost) => sum + cost, 0),
+  };
 }
 
 /**
@@ -68,20 +105,31 @@ export function heightFor(count: number, width: number): number {
 
 function bestSpot(
   anchor: Anchor,
-  anchors: readonly Anchor[],
   placed: readonly PlacedKey[],
-  box: Box,
-  clear: number,
+  { anchors, box, clear }: Sheet,
 ): Spot | undefined {
   const free = (spot: Spot): boolean =>
     inside(spot, box) &&
     distance(spot, anchor) >= clear &&
     placed.every((key) => distance(spot, centreOf(key)) >= KEY_SPACING - 1e-9);
-  const near = spotsAround(anchor).filter(free);
-  const spots = near.length > 0 ? near : spotsOf(box).filter(free);
+  const costOf = costsOf(anchor, anchors, placed);
+  return (
+    cheapest(spotsAround(anchor), anchor, free, costOf) ??
+    cheapest(spotsOf(box), anchor, free, costOf)
+  );
+}
+
+function cheapest(
+  spots: readonly Spot[],
+  anchor: Anchor,
+  free: (spot: Spot) => boolean,
+  costOf: (spot: Spot) => number,
+): Spot | undefined {
   let best: { readonly spot: Spot; readonly cost: number } | undefined;
   for (const spot of spots) {
-    const cost = costOf(spot, anchor, anchors, placed);
+    // No cost is less than the distance, so a spot farther than the best cost cannot win.
+    if ((best && distance(spot, anchor) >= best.cost) || !free(spot)) continue;
+    const cost = costOf(spot);
     if (!best || cost < best.cost - 1e-9) best = { spot, cost };
   }
   return best?.spot;
@@ -113,31 +161,33 @@ function spotsOf({ left, top, right, bottom }: Box): readonly Spot[] {
   return steps(top, bottom).flatMap((y) => across.map((x) => ({ x, y })));
 }
 
-function costOf(
-  spot: Spot,
+/** What each spot would cost a key, among the places and keys of others. */
+function costsOf(
   anchor: Anchor,
   anchors: readonly Anchor[],
   placed: readonly PlacedKey[],
-): number {
+): (spot: Spot) => number {
   const others = anchors.filter((other) => distance(other, anchor) > SAME_PLACE);
-  const strangers = placed.filter((key) => distance(key, anchor) > SAME_PLACE);
-  const covers = others.filter((other) => distance(other, spot) < KEY_RADIUS).length;
-  const on = strangers.filter((key) => fromLine(spot, key, centreOf(key)) < KEY_RADIUS).length;
-  const under = strangers.filter(
-    (key) => fromLine(centreOf(key), anchor, spot) < KEY_RADIUS,
-  ).length;
-  const crossed = strangers.filter((key) => cross(anchor, spot, key, centreOf(key))).length;
-  return (
-    distance(spot, anchor) +
-    covers * PRICE.coversPlace +
-    on * PRICE.underLeader +
-    under * PRICE.leaderUnderKey +
-    crossed * PRICE.crossing
-  );
+  const strangers = placed
+    .filter((key) => distance(key, anchor) > SAME_PLACE)
+    .map((place) => ({ place, key: centreOf(place) }));
+  return (spot) => {
+    let cost = distance(spot, anchor);
+    for (const other of others) {
+      if (distance(other, spot) < KEY_RADIUS) cost += PRICE.coversPlace;
+    }
+    for (const { place, key } of strangers) {
+      if (fromLine(spot, place, key) < KEY_RADIUS) cost += PRICE.underLeader;
+      if (fromLine(key, anchor, spot) < KEY_RADIUS) cost += PRICE.leaderUnderKey;
+      if (cross(anchor, spot, place, key)) cost += PRICE.crossing;
+    }
+    return cost;
+  };
 }
 
 const centreOf = ({ keyX, keyY }: PlacedKey): Spot => ({ x: keyX, y: keyY });
-const distance = (a: Spot, b: Spot): number => Math.hypot(a.x - b.x, a.y - b.y);
+// Math.hypot guards against overflow, which a sheet does not need, and takes several times as long.
+const distance = (a: Spot, b: Spot): number => Math.sqrt((a.x - b.x) ** 2 + (a.y - b.y) ** 2);
 
 function inside({ x, y }: Spot, { left, top, right, bottom }: Box): boolean {
   return (

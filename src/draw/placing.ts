@@ -18,7 +18,7 @@ export interface PlacingInput {
 /** Width of the sheet, mm. */
 const WIDTH = 180;
 /** Room for the rulers' numbers at the left, right, top and below, mm. */
-const RULERS = { left: 15, right: 2, top: 9, below: 9 };
+const RULERS = { left: 15, right: 2, top: 4.5, below: 9 };
 const PAD = KEY_RADIUS + 1.5;
 const MOST_HEIGHT = 200;
 /** Step of the grid, m. */
@@ -93,7 +93,7 @@ function grid(layout: Layout): string {
   const { across, sideways, box, x, y } = layout;
   const along = stepsIn(x).map((at) => {
     const label = { 'text-anchor': 'middle' };
-    const millimetres = String(Math.round(at * 1000));
+    const millimetres = `${at < 0 ? '−' : ''}${millimetresOf(at)}`;
     return [
       gridLine([across(at), box.top], [across(at), box.bottom], at === 0),
       words(millimetres, across(at), box.top - 1.2, label),
@@ -107,13 +107,10 @@ function grid(layout: Layout): string {
       words(sideText(at), box.left - 1, sideways(at) + 0.9, label),
     ].join('');
   });
-  const notes = [
-    words('mm forward of the transom', box.left, box.bottom + 7.4, { fill: INK.quiet }),
-    words('mm to port (P) and starboard (S) of the centreline', box.left, 3.2, {
-      fill: INK.quiet,
-    }),
-  ];
-  return [...along, ...sides, ...notes].join('\n');
+  const note =
+    'Along: mm forward of the transom. Across: mm from the centreline, P to port, S to starboard.';
+  const below = words(note, box.left, box.bottom + 7.4, { fill: INK.quiet });
+  return [...along, ...sides, below].join('\n');
 }
 
 const sideText = (at: number): string => {
