@@ -8,7 +8,7 @@ import { countOf } from './words.ts';
 const ON_CENTRE = 0.0005;
 
 /**
- * Where every item of the boat goes, in the order of the Build.
+ * Where every item goes that has a place in the boat, in the order of the Build.
  *
  * @param numbers - the number of an item in the drawing, by its key
  */
@@ -17,7 +17,9 @@ export function placingList(
   numbers: ReadonlyMap<string, string>,
   format: Formatter,
 ): readonly PlacedItem[] {
-  return items.map((item) => placedItem(item, numbers, format));
+  return items
+    .filter(({ kind }) => kind !== 'shell' && kind !== 'structure' && kind !== 'trailer')
+    .map((item) => placedItem(item, numbers, format));
 }
 
 /** One item with its place in workshop dimensions, from transom, centreline and baseline. */

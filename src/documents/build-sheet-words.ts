@@ -1,5 +1,11 @@
 import type { Stage } from '../schema/index.ts';
-import { type Decimal, decimalToNumber, type Formatter, roundDecimal } from '../units/index.ts';
+import {
+  type Decimal,
+  decimalToNumber,
+  decimalToShortText,
+  type Formatter,
+  roundDecimal,
+} from '../units/index.ts';
 
 /** What the shop calls each stage of a build. */
 export const STAGE_NAMES: Readonly<Record<Stage, string>> = {
@@ -17,11 +23,12 @@ export const STAGE_NAMES: Readonly<Record<Stage, string>> = {
   handover: 'Handover',
 };
 
-/** Hours as a sheet prints them: to a tenth. What sheets add up is this, so that their sums are right. */
-export const printedHours = (hours: Decimal): Decimal => roundDecimal(hours, 1);
+/** Hours as a sheet prints them: to a hundredth. What sheets add up is this, so that their sums are right. */
+export const printedHours = (hours: Decimal): Decimal => roundDecimal(hours, 2);
 
-/** "12 h" or "6.5 h". */
+/** "12 h", "6.5 h" or "5.25 h". */
 export function hoursText(hours: Decimal, format: Formatter): string {
-  const value = decimalToNumber(printedHours(hours));
-  return `${format.number(value, Number.isInteger(value) ? 0 : 1)} h`;
+  const printed = printedHours(hours);
+  const [, fraction = ''] = decimalToShortText(printed).split('.');
+  return `${format.number(decimalToNumber(printed), fraction.length)} h`;
 }
