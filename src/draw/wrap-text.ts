@@ -1,6 +1,6 @@
 /** Widths of characters in a text face, as shares of its size; wide ones first, then narrow ones. */
 const WIDE = /[MWmw@%—]/;
-const NARROW = /[iIljtfr.,;:!'|()[\] ]/;
+const NARROW = /[iIljtfr.,;:!'|()[\]\s]/;
 const UPPER = /[A-Z0-9&]/;
 
 /**
@@ -20,7 +20,7 @@ function widthOfOne(character: string): number {
 }
 
 /**
- * A text over as many lines as it takes; a word wider than a line is broken.
+ * A text over as many lines as it takes; a word wider than a line is broken. A no-break space holds words together.
  *
  * @param width - of a line, as a multiple of the text's size
  * @returns one line at least
@@ -28,7 +28,7 @@ function widthOfOne(character: string): number {
 export function wrapText(text: string, width: number): readonly string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(/\s+/).flatMap((one) => pieces(one, width))) {
+  for (const word of text.split(/[ \t\r\n]+/).flatMap((one) => pieces(one, width))) {
     const longer = line === '' ? word : `${line} ${word}`;
     if (line !== '' && widthOf(longer) > width) {
       lines.push(line);
