@@ -35,7 +35,7 @@ export function drawForWorkshop(figures: Figures, fontCss: string): WorkshopDraw
       },
       {
         ...pictureOf(massBars(figures, fontCss)),
-        caption: 'Mass by group, and its share of the boat with outboard and fuel.',
+        caption: 'Mass by group, and the share of each in the whole.',
       },
     ],
     numbers: drawnNumbers(build),

@@ -31,7 +31,13 @@ const ROUNDS = 3;
 /** Places nearer together than this are one place, mm. */
 const SAME_PLACE = 1;
 /** What a key pays, in mm of distance, for what makes it harder to read. */
-const PRICE = { coversPlace: 14, underLeader: 9, leaderUnderKey: 9, crossing: 5 };
+const PRICE = {
+  coversPlace: 14,
+  underLeader: 9,
+  leaderUnderKey: 9,
+  crossing: 5,
+  alongCentreline: 3,
+};
 
 /**
  * Puts each key at its place, or as near to it as leaves every key clear of all others and inside the box.
@@ -86,7 +92,7 @@ function settle(crowded: readonly Anchor[], standing: readonly Anchor[], on: She
     if (spot) placed.set(anchor, { ...anchor, keyX: spot.x, keyY: spot.y });
   }
   const all = [...placed.values()];
-  const costs = all.map((key) => costsOf(key, on.anchors, all)(centreOf(key)));
+  const costs = all.map((key) => costsOf(key, all, on)(centreOf(key)));
   return {
     keys: on.anchors.flatMap((anchor) => placed.get(anchor) ?? []),
     cost: costs.reduce((sum, cost) => sum + cost, 0),
@@ -103,19 +109,15 @@ export function heightFor(count: number, width: number): number {
   return blocked / (width - 2 * KEY_RADIUS) + 2 * KEY_RADIUS;
 }
 
-function bestSpot(
-  anchor: Anchor,
-  placed: readonly PlacedKey[],
-  { anchors, box, clear }: Sheet,
-): Spot | undefined {
+function bestSpot(anchor: Anchor, placed: readonly PlacedKey[], on: Sheet): Spot | undefined {
   const free = (spot: Spot): boolean =>
-    inside(spot, box) &&
-    distance(spot, anchor) >= clear &&
+    inside(spot, on.box) &&
+    distance(spot, anchor) >= on.clear &&
     placed.every((key) => distance(spot, centreOf(key)) >= KEY_SPACING - 1e-9);
-  const costOf = costsOf(anchor, anchors, placed);
+  const costOf = costsOf(anchor, placed, on);
   return (
-    cheapest(spotsAround(anchor), anchor, free, costOf) ??
-    cheapest(spotsOf(box), anchor, free, costOf)
+    cheapest(spotsAround(anchor, on.clear), anchor, free, costOf) ??
+    cheapest(spotsOf(on.box), anchor, free, costOf)
   );
 }
 
@@ -135,16 +137,20 @@ function cheapest(
   return best?.spot;
 }
 
-/** The place itself, then rings about it; to the right first, then to the left, so that rows come first. */
-function spotsAround({ x, y }: Anchor): readonly Spot[] {
+/**
+ * The place itself, then rings about it. Keys that may stand on their places begin level with them, so that rows come
+ * first; keys beside theirs begin aslant, so that a leader does not hide in the centreline.
+ */
+function spotsAround({ x, y }: Anchor, clear: number): readonly Spot[] {
+  const slope = clear === 0 ? 0 : Math.SQRT1_2;
+  const off = (turn: number): number => Math.abs(Math.abs(Math.sin(turn)) - slope);
   const turns = Array.from({ length: DIRECTIONS }, (_, index) => {
     const half = Math.ceil(index / 2) * (index % 2 === 0 ? 1 : -1);
     return (half * 2 * Math.PI) / DIRECTIONS;
-  });
+  }).toSorted((a, b) => off(a) - off(b));
   const rings = [KEY_SPACING, 2 * KEY_SPACING, ...RINGS].toSorted((a, b) => a - b);
-  const sides = turns.toSorted((a, b) => Math.abs(Math.sin(a)) - Math.abs(Math.sin(b)));
   const around = rings.flatMap((ring) =>
-    sides.map((turn) => ({ x: x + ring * Math.cos(turn), y: y + ring * Math.sin(turn) })),
+    turns.map((turn) => ({ x: x + ring * Math.cos(turn), y: y + ring * Math.sin(turn) })),
   );
   return [{ x, y }, ...around];
 }
@@ -164,8 +170,8 @@ function spotsOf({ left, top, right, bottom }: Box): readonly Spot[] {
 /** What each spot would cost a key, among the places and keys of others. */
 function costsOf(
   anchor: Anchor,
-  anchors: readonly Anchor[],
   placed: readonly PlacedKey[],
+  { anchors, clear }: Sheet,
 ): (spot: Spot) => number {
   const others = anchors.filter((other) => distance(other, anchor) > SAME_PLACE);
   const strangers = placed
@@ -173,6 +179,7 @@ function costsOf(
     .map((place) => ({ place, key: centreOf(place) }));
   return (spot) => {
     let cost = distance(spot, anchor);
+    if (clear > 0 && Math.abs(spot.y - anchor.y) < KEY_GAP) cost += PRICE.alongCentreline;
     for (const other of others) {
       if (distance(other, spot) < KEY_RADIUS) cost += PRICE.coversPlace;
     }
