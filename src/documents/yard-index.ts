@@ -144,7 +144,7 @@ function row(state: OrderState, yard: Yard, format: Formatter, pdf: boolean): In
 type PriceFigures = NonNullable<OrderState['entry']['figures']>['price'];
 
 function marginText({ marginShare }: PriceFigures, format: Formatter): string {
-  return marginShare ? `${format.number(decimalToNumber(marginShare) * 100, 1)} %` : 'none';
+  return marginShare ? format.percent(decimalToNumber(marginShare), 1) : 'none';
 }
 
 function hoursText({ hoursPlanned, hoursWorked }: OrderState, format: Formatter): string {

@@ -21,7 +21,6 @@ export function checkCatalogue(
 ): readonly Finding[] {
   const { hulls, options, outboards, trailers } = catalogue;
   return [
-    ...checkCurrencies(catalogue),
     ...[...hulls.values()].flatMap((hull) => [
       ...checkClass(hull, catalogue),
       ...checkParts(hull, ['shell', 'parts'], hull.value.shell.parts, catalogue, broken),
@@ -59,17 +58,6 @@ export function checkCatalogue(
     ),
     ...checkCircles(catalogue),
   ];
-}
-
-function checkCurrencies({ yard, parts }: Catalogue): readonly Finding[] {
-  return [...parts.values()]
-    .filter((part) => part.value.currency !== yard.value.currency)
-    .map((part) =>
-      finding('WRONG_VALUE', part.place(['currency']), {
-        received: `${part.value.code} in ${part.value.currency}`,
-        expected: `${yard.value.currency}, the currency of the yard`,
-      }),
-    );
 }
 
 function checkClass(entry: Sourced<Costed>, { yard }: Catalogue): readonly Finding[] {

@@ -43,11 +43,11 @@ export const SPOTS: Readonly<Record<string, readonly string[]>> = {
     '22:1 WRONG_TYPE',
   ],
   'orders/wrong-figures.yaml': [
-    '2:1 LOAD_OVER_RATING',
-    '2:1 MARGIN_BELOW_FLOOR',
-    '2:1 RECORD_MASS_OFF',
-    '2:1 TRAILER_OVERLOADED',
+    '6:40 LOAD_OVER_RATING',
     '11:10 TRAILER_LENGTH',
+    '11:10 TRAILER_OVERLOADED',
+    '12:11 MARGIN_BELOW_FLOOR',
+    '14:36 RECORD_MASS_OFF',
   ],
   'orders/wrong-names.yaml': [
     '3:9 STATUS_NEEDS',
