@@ -2,7 +2,7 @@ import type { Build, BuildItem } from '../resolve/index.ts';
 import type { Formatter, Metres } from '../units/index.ts';
 import { metres } from '../units/index.ts';
 import type { PlacedItem } from './build-sheet-types.ts';
-import { countOf } from './words.ts';
+import { countOf, NO_BREAK } from './words.ts';
 
 /** Nearer to the centreline than this is on it: half a millimetre. */
 const ON_CENTRE = 0.0005;
@@ -35,7 +35,9 @@ export function placedItem(
     number: numbers.get(item.key) ?? '',
     quantity: countOf(item.quantity, format),
     name: item.name,
-    forward: told(x < 0 ? `${format.dimension(metres(Math.abs(x)))} behind` : format.dimension(x)),
+    forward: told(
+      x < 0 ? `${format.dimension(metres(Math.abs(x)))}${NO_BREAK}behind` : format.dimension(x),
+    ),
     across: told(acrossText(y, format)),
     up: told(format.dimension(z)),
     instead,
@@ -44,7 +46,7 @@ export function placedItem(
 
 function acrossText(y: Metres, format: Formatter): string {
   if (Math.abs(y) < ON_CENTRE) return 'centre';
-  return `${format.dimension(metres(Math.abs(y)))} ${y < 0 ? 'P' : 'S'}`;
+  return `${format.dimension(metres(Math.abs(y)))}${NO_BREAK}${y < 0 ? 'P' : 'S'}`;
 }
 
 function insteadOfPlace({ kind, placed }: BuildItem): string {

@@ -7,6 +7,8 @@ import {
   roundDecimal,
 } from '../units/index.ts';
 
+import { NO_BREAK } from './words.ts';
+
 /** What the shop calls each stage of a build. */
 export const STAGE_NAMES: Readonly<Record<Stage, string>> = {
   'mould-preparation': 'Mould preparation',
@@ -30,5 +32,5 @@ export const printedHours = (hours: Decimal): Decimal => roundDecimal(hours, 2);
 export function hoursText(hours: Decimal, format: Formatter): string {
   const printed = printedHours(hours);
   const [, fraction = ''] = decimalToShortText(printed).split('.');
-  return `${format.number(decimalToNumber(printed), fraction.length)} h`;
+  return `${format.number(decimalToNumber(printed), fraction.length)}${NO_BREAK}h`;
 }

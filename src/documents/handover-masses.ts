@@ -10,6 +10,7 @@ import {
 } from '../units/index.ts';
 import type { CarryFigure, HandoverMass, TrialRun } from './handover-types.ts';
 import { percentText } from './quote-price.ts';
+import { NO_BREAK } from './words.ts';
 
 const BLANK_RUNS = 3;
 
@@ -102,7 +103,7 @@ export function trialRuns({ build }: Figures): readonly TrialRun[] {
     date: formatDate(date, yard.locale),
     conditions,
     people: format.number(people, 0),
-    speed: `${format.number(speed / UNIT_KINDS.speed.kn, 1)} kn`,
+    speed: `${format.number(speed / UNIT_KINDS.speed.kn, 1)}${NO_BREAK}kn`,
     rpm: format.number(rpm, 0),
     by,
   }));

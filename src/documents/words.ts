@@ -12,9 +12,12 @@ export function sentence(text: string): string {
   return /[.!?…]$/.test(trimmed) ? trimmed : `${trimmed}.`;
 }
 
+/** Between a number and what it counts: a space that no line breaks at. */
+export const NO_BREAK = '\u00A0';
+
 /** "4 ×" before the name of what is ordered more than once; empty for one. */
 export function countOf(quantity: number, format: Formatter): string {
-  return quantity > 1 ? `${format.number(quantity, 0)} ×` : '';
+  return quantity > 1 ? `${format.number(quantity, 0)}${NO_BREAK}×` : '';
 }
 
 /** The lines that there are. */
