@@ -58,7 +58,7 @@ const orders = fc.array(item, { minLength: 1, maxLength: 12 }).map((items) =>
     hours: [{ stage: 'fit-out', hours: decimal(hours) }],
   })),
 );
-const rounding = fc.constantFrom('document', 'line') as fc.Arbitrary<'document' | 'line'>;
+const rounding = fc.constantFrom<'document' | 'line'>('document', 'line');
 const discount = fc.option(
   fc.oneof(
     cents.map((amount) => ({ amount: decimal(amount) })),

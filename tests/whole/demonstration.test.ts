@@ -125,16 +125,17 @@ async function open(file: string, audit: boolean): Promise<Opened> {
 
 describe('every page in a real browser', () => {
   // One order of each kind of document: an enquiry with previews, and a boat handed over with its record.
-  const audited = orders
-    .filter(({ order }) => ['enquiry', 'handed-over'].includes(order.value.status))
-    .map(({ order }) => order.value.number)
-    .slice(0, 2);
+  const audited = new Set(
+    ['enquiry', 'handed-over'].map(
+      (status) => orders.find(({ order }) => order.value.status === status)?.order.value.number,
+    ),
+  );
 
   it('asks for nothing and complains of nothing; axe-core finds no violation', async () => {
     const { out } = demonstration.get();
     for (const file of filesUnder(out).filter((name) => name.endsWith('.html'))) {
       const [, number = ''] = /(?:yard|customer)\/([^/]+)\//.exec(file) ?? [];
-      const opened = await open(file, number === '' || audited.includes(number));
+      const opened = await open(file, number === '' || audited.has(number));
       expect(opened, file).toEqual({ complaints: [], requests: [], violations: [] });
     }
   }, 120_000);

@@ -1,6 +1,6 @@
 import { readFileSync, rmSync } from 'node:fs';
 import path from 'node:path';
-import { PDFDocument, PDFRawStream, decodePDFRawStream } from '@cantoo/pdf-lib';
+import { decodePDFRawStream, PDFDocument, PDFName, PDFRawStream } from '@cantoo/pdf-lib';
 import { afterAll, describe, expect, it } from 'vitest';
 import { readPdf } from '../print/read-pdf.ts';
 import { HULL, ORDER, PARTS, workspaceOf, YARD } from '../read/samples.ts';
@@ -59,7 +59,7 @@ async function readable(file: string): Promise<string> {
     .enumerateIndirectObjects()
     .flatMap(([, object]) => (object instanceof PDFRawStream ? [object] : []))
     .map((stream) => {
-      const filtered = String(stream.dict.get(stream.dict.context.obj('Filter') as never) ?? '');
+      const filtered = String(stream.dict.get(PDFName.of('Filter')) ?? '');
       return /DCT|JPX/.test(filtered)
         ? ''
         : Buffer.from(decodePDFRawStream(stream).decode()).toString('latin1');
