@@ -1,3 +1,4 @@
+import { cross, distance, fromLine, type Spot } from './plane.ts';
 import type { Box } from './types.ts';
 
 /** A number and the place on the sheet that it belongs to, mm. */
@@ -11,11 +12,6 @@ export interface PlacedKey extends Anchor {
   /** Centre of the number's circle, mm. */
   readonly keyX: number;
   readonly keyY: number;
-}
-
-interface Spot {
-  readonly x: number;
-  readonly y: number;
 }
 
 /** Radius of a key's circle and least clear space between two of them, mm. */
@@ -193,8 +189,6 @@ function costsOf(
 }
 
 const centreOf = ({ keyX, keyY }: PlacedKey): Spot => ({ x: keyX, y: keyY });
-// Math.hypot guards against overflow, which a sheet does not need, and takes several times as long.
-const distance = (a: Spot, b: Spot): number => Math.sqrt((a.x - b.x) ** 2 + (a.y - b.y) ** 2);
 
 function inside({ x, y }: Spot, { left, top, right, bottom }: Box): boolean {
   return (
@@ -204,23 +198,3 @@ function inside({ x, y }: Spot, { left, top, right, bottom }: Box): boolean {
     y <= bottom - KEY_RADIUS
   );
 }
-
-/** Distance of a spot from a straight line between two others. */
-function fromLine(spot: Spot, from: Spot, to: Spot): number {
-  const length = distance(from, to);
-  if (length === 0) return distance(spot, from);
-  const along =
-    ((spot.x - from.x) * (to.x - from.x) + (spot.y - from.y) * (to.y - from.y)) / length ** 2;
-  const share = Math.min(Math.max(along, 0), 1);
-  return distance(spot, {
-    x: from.x + share * (to.x - from.x),
-    y: from.y + share * (to.y - from.y),
-  });
-}
-
-function cross(a: Spot, b: Spot, c: Spot, d: Spot): boolean {
-  return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0;
-}
-
-const side = (from: Spot, to: Spot, spot: Spot): number =>
-  (to.x - from.x) * (spot.y - from.y) - (to.y - from.y) * (spot.x - from.x);
