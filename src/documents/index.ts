@@ -6,5 +6,5 @@ export type { HandoverView } from './handover-types.ts';
 export type { DocumentHead, PageHead } from './head.ts';
 export type { Picture } from './picture.ts';
 export { type QuoteOptions, quoteView } from './quote.ts';
-export type { QuoteView } from './quote-types.ts';
+export { isQuoteView, type QuoteView } from './quote-types.ts';
 export { type IndexView, indexView } from './yard-index.ts';

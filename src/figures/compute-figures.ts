@@ -16,7 +16,7 @@ import type { Figures } from './types.ts';
  * @param findings - what resolving it found, to stand with what the figures find
  */
 export function computeFigures(build: Build, findings: readonly Finding[]): Figures {
-  const price = priceOrder(priceInput(build));
+  const price = priceBuild(build);
   const mass = weighBoat(massInput(build, fuelOf(build)));
   const load =
     build.trailer &&
@@ -29,6 +29,11 @@ export function computeFigures(build: Build, findings: readonly Finding[]): Figu
     stageHours: hoursByStage(build),
   };
   return { ...figures, findings: [...findings, ...checkFigures(figures)] };
+}
+
+/** The price of a Build alone: for holding a Build of another day against today's. */
+export function priceBuild(build: Build): Figures['price'] {
+  return priceOrder(priceInput(build));
 }
 
 function hoursByStage({ items }: Build): Figures['stageHours'] {

@@ -94,3 +94,18 @@ export function formatMoney(money: Money, locale: string): string {
 }
 
 export { add as addMoney, isNegative, isZero, subtract as subtractMoney };
+
+/** True for an amount of money, whatever else an object may be. */
+export function isMoney(value: unknown): value is Money {
+  return typeof value === 'object' && value !== null && 'calculator' in value && 'toJSON' in value;
+}
+
+/** The exact amount as plain decimal text, finer than a minor unit when it is finer: "12.345". */
+export function exactText(money: Money): string {
+  return toDecimal(money);
+}
+
+/** ISO 4217 code of an amount. */
+export function currencyCode(money: Money): string {
+  return toSnapshot(money).currency.code;
+}

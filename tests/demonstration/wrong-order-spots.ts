@@ -19,7 +19,7 @@ export const SPOTS: Readonly<Record<string, readonly string[]>> = {
     '10:32 WRONG_VALUE',
   ],
   'catalogue/parts/acme-prats.csv': ['UNKNOWN_ID'],
-  'orders/expired.yaml': ['4:39 QUOTE_EXPIRED'],
+  'orders/expired.yaml': ['3:9 QUOTE_NOT_ISSUED', '4:39 QUOTE_EXPIRED'],
   'orders/warned.yaml': [
     '4:104 PROMISED_DATE_PASSED',
     '9:10 ITEM_NOT_PLACED',

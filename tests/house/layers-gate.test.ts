@@ -26,6 +26,7 @@ const PLANTS: readonly Plant[] = [
     'rooms-import-ground-only',
   ],
   ['src/figures/bad.ts', "import '../documents/index.ts';", 'figures-look-down'],
+  ['src/issued/bad.ts', "import '../plan/index.ts';", 'issued-looks-down'],
   ['src/plan/bad.ts', "import '../draw/index.ts';", 'plan-and-verify-look-down'],
   ['src/verify/bad.ts', "import '../plan/index.ts';", 'plan-and-verify-look-down'],
   ['src/documents/bad.ts', "import '../site/index.ts';", 'documents-look-down'],
