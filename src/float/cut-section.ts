@@ -31,33 +31,36 @@ export function cutSection(
   sums: SectionSums,
 ): void {
   const behind = 1 - at;
-  const place = (index: number): number =>
-    (across[index] ?? 0) * behind + (across[index + ring] ?? 0) * at;
-  const height = (index: number): number =>
-    (above[index] ?? 0) * behind + (above[index + ring] ?? 0) * at;
-  let [area, areaAcross, areaAbove, width, widthAcross, widthAcrossAcross] = [0, 0, 0, 0, 0, 0];
-  let fromAcross = place(row + ring - 1);
-  let fromAbove = height(row + ring - 1);
-  for (let index = row; index < row + ring; index++) {
-    const toAcross = place(index);
-    const toAbove = height(index);
-    const leaves = fromAbove < 0;
-    const arrives = toAbove < 0;
-    if (leaves || arrives) {
-      let [startAcross, startAbove, endAcross, endAbove] = [
-        fromAcross,
-        fromAbove,
-        toAcross,
-        toAbove,
-      ];
-      if (leaves !== arrives) {
+  let area = 0;
+  let areaAcross = 0;
+  let areaAbove = 0;
+  let width = 0;
+  let widthAcross = 0;
+  let widthAcrossAcross = 0;
+  const last = row + ring - 1;
+  let fromAcross = (across[last] ?? 0) * behind + (across[last + ring] ?? 0) * at;
+  let fromAbove = (above[last] ?? 0) * behind + (above[last + ring] ?? 0) * at;
+  for (let index = row; index <= last; index++) {
+    const toAcross = (across[index] ?? 0) * behind + (across[index + ring] ?? 0) * at;
+    const toAbove = (above[index] ?? 0) * behind + (above[index + ring] ?? 0) * at;
+    if (fromAbove < 0 || toAbove < 0) {
+      let startAcross = fromAcross;
+      let startAbove = fromAbove;
+      let endAcross = toAcross;
+      let endAbove = toAbove;
+      if (fromAbove < 0 !== toAbove < 0) {
         const cut = fromAcross + ((toAcross - fromAcross) * fromAbove) / (fromAbove - toAbove);
-        const sign = leaves ? 1 : -1;
+        const sign = fromAbove < 0 ? 1 : -1;
         width += sign * cut;
         widthAcross += (sign * cut * cut) / 2;
         widthAcrossAcross += (sign * cut * cut * cut) / 3;
-        if (leaves) [endAcross, endAbove] = [cut, 0];
-        else [startAcross, startAbove] = [cut, 0];
+        if (sign > 0) {
+          endAcross = cut;
+          endAbove = 0;
+        } else {
+          startAcross = cut;
+          startAbove = 0;
+        }
       }
       const twice = startAcross * endAbove - endAcross * startAbove;
       area += twice / 2;

@@ -48,3 +48,19 @@ export function halfSectionAt(form: HullForm, x: number): HalfSection | undefine
   );
   return { x, points };
 }
+
+/**
+ * How far a form reaches: along, across, and above the baseline, m.
+ *
+ * @source derived: the furthest points
+ */
+export function boundsOf({ xs, y, z }: HullForm): {
+  readonly length: number;
+  readonly beam: number;
+  readonly height: number;
+} {
+  let [halfBreadth, height] = [0, 0];
+  for (const value of y) halfBreadth = Math.max(halfBreadth, value);
+  for (const value of z) height = Math.max(height, value);
+  return { length: (xs.at(-1) ?? 0) - (xs[0] ?? 0), beam: 2 * halfBreadth, height };
+}

@@ -51,28 +51,25 @@ export function immerse(body: FloatingBody, plane: WaterPlane): Immersed {
 function addForm(sums: Sums, form: HullForm, share: number, plane: WaterPlane): void {
   const { across, above } = inSectionAxes(form, plane);
   const { xs, ring } = form;
-  const section: SectionSums = {
-    area: 0,
-    across: 0,
-    above: 0,
-    width: 0,
-    widthAcross: 0,
-    widthAcrossAcross: 0,
-  };
+  const section = emptySection();
+  const slope = { sine: Math.sin(plane.trim), cosine: Math.cos(plane.trim), level: plane.level };
+  const cuts: number[] = [];
   for (let station = 0; station + 1 < xs.length; station++) {
     const row = station * ring;
-    const state = wetness(above, row, 2 * ring);
-    if (state === 'dry') continue;
+    if (!meetsWater(above, row, 2 * ring)) continue;
     const from = xs[station] ?? 0;
     const length = (xs[station + 1] ?? 0) - from;
-    const cuts = state === 'wet' ? [0, 1] : crossings(above, row, ring);
+    findCrossings(cuts, above, row, ring);
     for (let piece = 0; piece + 1 < cuts.length; piece++) {
       const start = cuts[piece] ?? 0;
       const span = (cuts[piece + 1] ?? 1) - start;
-      for (const at of [start + span * GAUSS, start + span * (1 - GAUSS)]) {
-        cutSection(across, above, row, ring, at, section);
-        addSection(sums, section, from + length * at, (share * length * span) / 2, plane);
-      }
+      const weight = (share * length * span) / 2;
+      const near = start + span * GAUSS;
+      cutSection(across, above, row, ring, near, section);
+      addSection(sums, section, from + length * near, weight, slope);
+      const far = start + span * (1 - GAUSS);
+      cutSection(across, above, row, ring, far, section);
+      addSection(sums, section, from + length * far, weight, slope);
     }
   }
 }
@@ -82,8 +79,10 @@ function inSectionAxes(
   { xs, ring, y, z }: HullForm,
   { level, trim, heel }: WaterPlane,
 ): { readonly across: Float64Array; readonly above: Float64Array } {
-  const [sine, cosine] = [Math.sin(heel), Math.cos(heel)];
-  const [sineTrim, cosineTrim] = [Math.sin(trim), Math.cos(trim)];
+  const sine = Math.sin(heel);
+  const cosine = Math.cos(heel);
+  const sineTrim = Math.sin(trim);
+  const cosineTrim = Math.cos(trim);
   const across = new Float64Array(y.length);
   const above = new Float64Array(y.length);
   for (let station = 0; station < xs.length; station++) {
@@ -98,24 +97,30 @@ function inSectionAxes(
   return { across, above };
 }
 
-function wetness(above: Float64Array, from: number, count: number): 'dry' | 'wet' | 'cut' {
-  let wet = 0;
+function meetsWater(above: Float64Array, from: number, count: number): boolean {
   for (let index = from; index < from + count; index++) {
-    if ((above[index] ?? 0) < 0) wet++;
+    if ((above[index] ?? 0) < 0) return true;
   }
-  if (wet === 0) return 'dry';
-  return wet === count ? 'wet' : 'cut';
+  return false;
 }
 
-/** Where lines of the hull pass through the surface between two stations, from 0 to 1, with both ends. */
-function crossings(above: Float64Array, row: number, ring: number): readonly number[] {
-  const cuts = [0, 1];
+/** Writes where lines of the hull pass through the surface between two stations: in order, with 0 and 1. */
+function findCrossings(cuts: number[], above: Float64Array, row: number, ring: number): void {
+  cuts.length = 0;
+  cuts.push(0);
   for (let index = row; index < row + ring; index++) {
     const here = above[index] ?? 0;
     const next = above[index + ring] ?? 0;
     if (here < 0 !== next < 0) cuts.push(here / (here - next));
   }
-  return cuts.length > 2 ? cuts.toSorted((a, b) => a - b) : cuts;
+  cuts.push(1);
+  if (cuts.length > 3) cuts.sort((a, b) => a - b);
+}
+
+interface Slope {
+  readonly sine: number;
+  readonly cosine: number;
+  readonly level: number;
 }
 
 function addSection(
@@ -123,9 +128,8 @@ function addSection(
   section: SectionSums,
   x: number,
   weight: number,
-  { level, trim }: WaterPlane,
+  { sine, cosine, level }: Slope,
 ): void {
-  const [sine, cosine] = [Math.sin(trim), Math.cos(trim)];
   const surface = (level - x * sine) / cosine;
   const area = weight * section.area;
   const upright = area * surface + weight * section.above;
@@ -141,4 +145,8 @@ function addSection(
   sums.areaAlongAlong += strip * section.width * along * along;
   sums.areaAlongAcross += strip * section.widthAcross * along;
   sums.areaAcrossAcross += strip * section.widthAcrossAcross;
+}
+
+function emptySection(): SectionSums {
+  return { area: 0, across: 0, above: 0, width: 0, widthAcross: 0, widthAcrossAcross: 0 };
 }

@@ -4,3 +4,10 @@ export { type Hydrostatics, hydrostatics, momentToTrim } from './hydrostatics.ts
 export { type Immersed, immerse } from './immerse.ts';
 export type * from './types.ts';
 export { heightAbove } from './water-plane.ts';
+export { type Equilibrium, findEquilibrium } from './equilibrium.ts';
+export { type Freeboard, type Freeboards, freeboards } from './freeboard.ts';
+export { type FreeSurface, freeSurfaceMoment } from './free-surface.ts';
+export { type MetacentricHeight, metacentricHeight } from './metacentric-height.ts';
+export { type OffsetLoad, offsetLoad, type OffsetLoadInput } from './offset-load.ts';
+export { armAt, type RightingArm, type RightingCurve, rightingCurve } from './righting-curve.ts';
+export { type PointMass, withMasses } from './with-masses.ts';
