@@ -5,8 +5,8 @@ import { levelFor, settle } from './settle.ts';
 import type { FloatingBody, Load } from './types.ts';
 import { inWaterAxes } from './water-plane.ts';
 
-/** Half a degree to either side: small enough for the slope, large enough for the arms' last digits. */
-const SMALL_HEEL = Math.PI / 360;
+/** A tenth of a degree to either side: small enough for the slope, large enough for the arms' last digits. */
+const SMALL_HEEL = Math.PI / 1800;
 
 export interface MetacentricHeight {
   /** KB + BM - KG. */

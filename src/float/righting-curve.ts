@@ -1,6 +1,6 @@
 import { metres, type Metres, radians, type Radians } from '../units/index.ts';
 import { capacityOf } from './capacity.ts';
-import { rightingArm } from './energy.ts';
+import { energyOf, rightingArm } from './energy.ts';
 import { findRoot, findSummit } from './find-root.ts';
 import { lowestOpening, sheerOf } from './freeboard.ts';
 import { immerse } from './immerse.ts';
@@ -28,7 +28,7 @@ export interface RightingCurve {
   readonly vanishing?: Radians;
   /** Heel at which water first comes aboard, and where; undefined when it does not before 90 degrees. */
   readonly downflooding?: { readonly heel: Radians; readonly opening: string };
-  /** Area under the arms up to the downflooding angle, the vanishing angle or the last, m.rad. */
+  /** Area under the arms up to the downflooding angle, the vanishing angle or the last, m.rad, as work done. */
   readonly area: number;
 }
 
@@ -61,12 +61,13 @@ export function rightingCurve(
   const vanishing = vanishingOf(arms, greatest, near);
   const downflooding = downfloodingOf(arms, near, [...turned.openings, ...sheerOf(body.hull)]);
   const until = Math.min(vanishing ?? LAST, downflooding?.heel ?? LAST);
+  const last = near(until) ?? arms.at(-1) ?? upright;
   return {
     arms,
     greatest,
     ...(vanishing !== undefined && { vanishing }),
     ...(downflooding && { downflooding }),
-    area: areaUnder(arms, near(until), until),
+    area: workBetween(turned.body, turned.load, upright, last),
   };
 }
 
@@ -151,18 +152,10 @@ function downfloodingOf(
   return { heel: radians(root), opening: lowest(near(root))?.name ?? opening };
 }
 
-/** By the trapezoidal rule over the arms before `until`, and the arm there. */
-function areaUnder(
-  arms: readonly RightingArm[],
-  last: RightingArm | undefined,
-  until: number,
-): number {
-  const before = arms.filter(({ heel }) => heel < until);
-  const all = last ? [...before, last] : before;
-  return all.slice(1).reduce((area, arm, index) => {
-    const previous = all[index] ?? arm;
-    return area + ((arm.arm + previous.arm) / 2) * (arm.heel - previous.heel);
-  }, 0);
+/** What it takes to heel her so far, over her weight: the rise of weight against buoyancy. */
+function workBetween(body: FloatingBody, load: Load, from: WaterPlane, to: WaterPlane): number {
+  const rise = energyOf(body, load, to).value - energyOf(body, load, from).value;
+  return rise / load.mass;
 }
 
 function mirrored(
@@ -170,7 +163,7 @@ function mirrored(
   load: Load,
   openings: readonly Opening[],
 ): { readonly body: FloatingBody; readonly load: Load; readonly openings: readonly Opening[] } {
-  const flip = ({ x, y, z }: Load['centre']): Load['centre'] => ({ x, y: metres(-y), z });
+  const flip = ({ x, y, z }: Load['centre']): Load['centre'] => ({ x, y: metres(0 - y), z });
   return {
     body,
     load: { ...load, centre: flip(load.centre) },
