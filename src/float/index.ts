@@ -11,3 +11,44 @@ export { type MetacentricHeight, metacentricHeight } from './metacentric-height.
 export { type OffsetLoad, offsetLoad, type OffsetLoadInput } from './offset-load.ts';
 export { armAt, type RightingArm, type RightingCurve, rightingCurve } from './righting-curve.ts';
 export { type PointMass, withMasses } from './with-masses.ts';
+export { type BallastEffect, ballastEffect, type BallastState } from './ballast.ts';
+export {
+  type Condition,
+  type ConditionName,
+  CONDITIONS,
+  type ConditionsInput,
+  floatConditions,
+  type FloatingState,
+  type Fluid,
+  stateOf,
+} from './conditions.ts';
+export { HANDBOOK_WEIGHT_SHARES } from './constants.ts';
+export {
+  type DrainInput,
+  drainTime,
+  type FillInput,
+  fillTime,
+  type FlowTime,
+  type SurfaceAreas,
+} from './drain.ts';
+export { rollPeriod, type RollInput } from './roll-period.ts';
+export {
+  type HandbookFlotation,
+  handbookFlotation,
+  type HandbookInput,
+  type SwampedBalance,
+  swampedBalance,
+  type SwampedPart,
+} from './swamped.ts';
+export { surfaceAreas, tankForm, type TankSpace } from './tank-form.ts';
+export {
+  type BestPlace,
+  bestPlace,
+  type BestPlaceInput,
+  type NamedMass,
+  type Place,
+  placesAlong,
+  type PlaceTried,
+  trimEffects,
+  type TrimEffect,
+} from './trim-effects.ts';
