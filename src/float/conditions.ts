@@ -49,7 +49,12 @@ export interface ConditionsInput {
   readonly crowd: { readonly side: Point3; readonly aft: Point3 };
   readonly performanceTest: { readonly people: number; readonly fluidShare: number };
   readonly ballast?: FloodedSpace;
-  readonly custom?: { readonly masses: readonly PointMass[]; readonly fluidShare: number };
+  readonly custom?: {
+    /** Everything on top of boat, outboard and fluids: people too. */
+    readonly masses: readonly PointMass[];
+    readonly fluidShare: number;
+    readonly ballastFlooded: boolean;
+  };
 }
 
 /** How she lies, and in which words it may be said. */
@@ -136,17 +141,21 @@ export function stateOf(
     draughtFore: baseline(body.hull.xs.at(-1)),
     trim: plane.trim,
     heel: plane.heel,
-    trims:
-      plane.trim > LEVEL_TRIM ? 'by the stern' : plane.trim < -LEVEL_TRIM ? 'by the bow' : 'level',
-    leans:
-      plane.heel > UPRIGHT_HEEL
-        ? 'to starboard'
-        : plane.heel < -UPRIGHT_HEEL
-          ? 'to port'
-          : 'upright',
+    trims: trimWord(plane.trim),
+    leans: leanWord(plane.heel),
     freeboards: freeboards(body.hull, plane, openings),
     ...(height && { metacentricHeight: height }),
   };
+}
+
+function trimWord(trim: number): FloatingState['trims'] {
+  if (Math.abs(trim) <= LEVEL_TRIM) return 'level';
+  return trim > 0 ? 'by the stern' : 'by the bow';
+}
+
+function leanWord(heel: number): FloatingState['leans'] {
+  if (Math.abs(heel) <= UPRIGHT_HEEL) return 'upright';
+  return heel > 0 ? 'to starboard' : 'to port';
 }
 
 function loadingsOf(input: ConditionsInput): readonly Loading[] {
@@ -178,6 +187,7 @@ function loadingsOf(input: ConditionsInput): readonly Loading[] {
             masses: [...engine, ...custom.masses],
             fluidShare: custom.fluidShare,
             people: [],
+            ...(custom.ballastFlooded && ballast && { flooded: ballast }),
           },
         ]
       : []),

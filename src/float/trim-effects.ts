@@ -59,8 +59,7 @@ export interface Place {
 }
 
 export interface PlaceTried extends Place {
-  readonly trim: Radians;
-  readonly heel: Radians;
+  readonly plane: WaterPlane;
   /** How far the trim is outside the preferred band; 0 within it. */
   readonly outside: Radians;
 }
@@ -99,7 +98,7 @@ export function bestPlace(input: BestPlaceInput): BestPlace {
     .toSorted(
       (a, b) =>
         compare(a.outside, b.outside) ||
-        compare(Math.abs(a.heel), Math.abs(b.heel)) ||
+        compare(Math.abs(a.plane.heel), Math.abs(b.plane.heel)) ||
         compare(distance(a.at, item.at), distance(b.at, item.at)),
     );
   const gain = now && tried[0] ? Math.max(0, now.outside - tried[0].outside) : 0;
@@ -129,15 +128,14 @@ export function placesAlong(
 function tryPlace(
   { body, others, item, band, openings }: BestPlaceInput,
   { name, at }: Place,
-  near?: PlaceTried & { readonly plane?: WaterPlane },
-): (PlaceTried & { readonly plane: WaterPlane }) | undefined {
+  near?: PlaceTried,
+): PlaceTried | undefined {
   const load = withMasses(others, [{ mass: item.mass, at }]);
   const result = findEquilibrium(body, load, openings, near?.plane);
   if (result.outcome !== 'floats') return undefined;
-  const { plane } = result;
-  const { trim, heel } = plane;
+  const { trim } = result.plane;
   const outside = radians(Math.max(0, band.least - trim, trim - band.most));
-  return { name, at, trim, heel, outside, plane };
+  return { name, at, plane: result.plane, outside };
 }
 
 /** Differences that no one can see count as none. */
