@@ -5,12 +5,15 @@ type Profile = readonly (readonly [x: number, height: number])[];
 
 /** Sections that the stem is built of; it is short and mostly above the water. */
 const SECTIONS = 8;
+/** A line that ends so near to a section ends in it, m. */
+const TOUCHES = 1e-9;
 
 /**
  * Sections forward of the last station: each line runs straight from there to the stem, and the keel follows
  * the stem up. None when the lines already end in a point or when no length and no bow is given.
  *
- * @validity a line meets the stem at the share of the stem's height that it has of the last section's
+ * @validity a line meets the stem at the share of the stem's height that it has of the last section's. Meant
+ * for V-shaped ends; where a flat bottom ends at a raked stem the first piece is smoothed over
  * @source common practice, no source: the ending of lines at a stem
  */
 export function stemSections(
@@ -70,8 +73,8 @@ function sectionWithin(
   const lowest = stemHeight(ends, x);
   return last.points.map(([halfBreadth, height], index) => {
     const [endX, endHeight] = ends[index] ?? [x, height];
-    if (endX <= x) return [0, lowest] as const;
-    const share = (x - last.x) / (endX - last.x);
+    if (endX < x - TOUCHES) return [0, lowest] as const;
+    const share = Math.min(1, (x - last.x) / (endX - last.x));
     return [halfBreadth * (1 - share), height + (endHeight - height) * share] as const;
   });
 }
