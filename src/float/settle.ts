@@ -26,7 +26,8 @@ export interface Settled {
  *
  * Newton's method on the potential energy of boat and water, with its exact second derivatives. Where these
  * are not those of a bowl they are stiffened until they are, and a step that does not lower the energy is
- * halved; so the search only ever goes down, and ends after at most 80 steps.
+ * halved; so the search only ever goes down, and ends after at most 80 steps. Where she stands still without
+ * being stable she is pushed once; if she stands still again she is neutral there, and that counts as rest.
  *
  * @param heelIsHeld - true to find level and trim only
  * @source derived: equilibrium is a minimum of potential energy; Levenberg-Marquardt damping and Armijo
@@ -41,12 +42,15 @@ export function settle(
   const scale = scaleOf(body);
   let plane = start;
   let energy = energyOf(body, load, plane);
+  let pushed = false;
   for (let count = 0; count < MOST_STEPS; count++) {
     const free = heelIsHeld ? holdHeel(energy) : energy;
     const { step, damped } = downhill(free, scale);
     if (Math.max(...step.map(Math.abs)) < SMALL) {
       if (!damped) return { plane: moved(plane, step, 1), energy };
-      if (heelIsHeld || Math.abs(plane.heel) > SMALL) return undefined;
+      if (heelIsHeld) return undefined;
+      if (pushed) return { plane, energy };
+      pushed = true;
       plane = moved(plane, [0, 0, PUSH], 1);
       energy = energyOf(body, load, plane);
       continue;
