@@ -1,18 +1,9 @@
-import {
-  kilograms,
-  type Kilograms,
-  type Metres,
-  metres,
-  type Point3,
-  type Radians,
-} from '../units/index.ts';
-import { FULL_TANK, LEVEL_TRIM, UPRIGHT_HEEL } from './constants.ts';
+import { kilograms, type Kilograms, type Point3 } from '../units/index.ts';
+import { FULL_TANK } from './constants.ts';
 import { type Equilibrium, findEquilibrium } from './equilibrium.ts';
-import { type Freeboards, freeboards } from './freeboard.ts';
+import { type FloatingState, stateOf } from './floating-state.ts';
 import { type FreeSurface, freeSurfaceMoment } from './free-surface.ts';
-import { type MetacentricHeight, metacentricHeight } from './metacentric-height.ts';
-import type { FloatingBody, FloodedSpace, Load, Opening, WaterPlane } from './types.ts';
-import { heightAbove } from './water-plane.ts';
+import type { FloatingBody, FloodedSpace, Load, Opening } from './types.ts';
 import { type PointMass, withMasses } from './with-masses.ts';
 
 export const CONDITIONS = [
@@ -55,21 +46,6 @@ export interface ConditionsInput {
     readonly fluidShare: number;
     readonly ballastFlooded: boolean;
   };
-}
-
-/** How she lies, and in which words it may be said. */
-export interface FloatingState {
-  readonly plane: WaterPlane;
-  /** Depths of the baseline under the water at the ends of the lines. */
-  readonly draughtAft: Metres;
-  readonly draughtFore: Metres;
-  readonly trim: Radians;
-  readonly heel: Radians;
-  readonly trims: 'level' | 'by the stern' | 'by the bow';
-  readonly leans: 'upright' | 'to starboard' | 'to port';
-  readonly freeboards: Freeboards;
-  /** Undefined when she cannot be held upright. */
-  readonly metacentricHeight?: MetacentricHeight;
 }
 
 export interface Condition {
@@ -117,45 +93,6 @@ export function floatConditions(input: ConditionsInput): readonly Condition[] {
       }),
     };
   });
-}
-
-/**
- * Draughts, freeboards and GM of a boat that lies at a plane.
- *
- * @param freeSurfaces - moment of transference inside the boat, kg.m
- * @source derived: heights square to the surface. What counts as level and upright: common practice, no source
- */
-export function stateOf(
-  body: FloatingBody,
-  load: Load,
-  plane: WaterPlane,
-  openings: readonly Opening[],
-  freeSurfaces: number,
-): FloatingState {
-  const baseline = (x: number | undefined): Metres =>
-    metres(0 - heightAbove(plane, { x: metres(x ?? 0), y: metres(0), z: metres(0) }));
-  const height = metacentricHeight(body, load, freeSurfaces);
-  return {
-    plane,
-    draughtAft: baseline(body.hull.xs[0]),
-    draughtFore: baseline(body.hull.xs.at(-1)),
-    trim: plane.trim,
-    heel: plane.heel,
-    trims: trimWord(plane.trim),
-    leans: leanWord(plane.heel),
-    freeboards: freeboards(body.hull, plane, openings),
-    ...(height && { metacentricHeight: height }),
-  };
-}
-
-function trimWord(trim: number): FloatingState['trims'] {
-  if (Math.abs(trim) <= LEVEL_TRIM) return 'level';
-  return trim > 0 ? 'by the stern' : 'by the bow';
-}
-
-function leanWord(heel: number): FloatingState['leans'] {
-  if (Math.abs(heel) <= UPRIGHT_HEEL) return 'upright';
-  return heel > 0 ? 'to starboard' : 'to port';
 }
 
 function loadingsOf(input: ConditionsInput): readonly Loading[] {

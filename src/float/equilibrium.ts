@@ -10,7 +10,7 @@ export type Equilibrium =
   | { readonly outcome: 'floats'; readonly plane: WaterPlane }
   | {
       readonly outcome: 'no upright equilibrium';
-      readonly why: 'no mass' | 'capsizes' | 'not found';
+      readonly why: 'no mass' | 'capsizes' | 'stands on end' | 'not found';
       /** Where she would come to rest if nothing came aboard. */
       readonly plane?: WaterPlane;
     }
@@ -50,8 +50,11 @@ export function findEquilibrium(
   const from = start ?? levelFor(body, load, 0, 0);
   const plane = from && settle(body, load, from, false)?.plane;
   if (!plane) return { outcome: 'no upright equilibrium', why: 'not found' };
-  if (Math.abs(plane.heel) > MOST_HEEL_UPRIGHT || Math.abs(plane.trim) > MOST_TRIM_UPRIGHT) {
+  if (Math.abs(plane.heel) > MOST_HEEL_UPRIGHT) {
     return { outcome: 'no upright equilibrium', why: 'capsizes', plane };
+  }
+  if (Math.abs(plane.trim) > MOST_TRIM_UPRIGHT) {
+    return { outcome: 'no upright equilibrium', why: 'stands on end', plane };
   }
   const opening = lowestOpening(plane, [...openings, ...sheerOf(body.hull)]);
   if (opening && opening.freeboard < 0) {

@@ -11,7 +11,7 @@ import {
 } from '../units/index.ts';
 import { extentOf } from './extent.ts';
 import { immerse } from './immerse.ts';
-import { sectionArea } from './section-area.ts';
+import { largestSection } from './section-area.ts';
 import type { FloatingBody, WaterPlane } from './types.ts';
 import { inBoatAxes } from './water-plane.ts';
 import { wettedSurface } from './wetted-surface.ts';
@@ -65,7 +65,7 @@ export function hydrostatics(body: FloatingBody, plane: WaterPlane): Hydrostatic
   const longitudinal = sums.areaAlongAlong - area * along * along;
   const height = sums.volumeUp / volume;
   const { length, beam, draught } = extent;
-  const largest = sectionArea(body.hull, plane);
+  const largest = largestSection(body.hull, plane);
   return {
     volume: cubicMetres(volume),
     displacement: kilograms(volume * body.water),

@@ -1,26 +1,13 @@
+export { type BallastEffect, ballastEffect, type BallastState } from './ballast.ts';
 export { buildHull, type BuiltHull } from './build-hull.ts';
 export { compareDeclared } from './check-lines.ts';
-export { type Hydrostatics, hydrostatics, momentToTrim } from './hydrostatics.ts';
-export { type Immersed, immerse } from './immerse.ts';
-export type * from './types.ts';
-export { heightAbove } from './water-plane.ts';
-export { type Equilibrium, findEquilibrium } from './equilibrium.ts';
-export { type Freeboard, type Freeboards, freeboards } from './freeboard.ts';
-export { type FreeSurface, freeSurfaceMoment } from './free-surface.ts';
-export { type MetacentricHeight, metacentricHeight } from './metacentric-height.ts';
-export { type OffsetLoad, offsetLoad, type OffsetLoadInput } from './offset-load.ts';
-export { armAt, type RightingArm, type RightingCurve, rightingCurve } from './righting-curve.ts';
-export { type PointMass, withMasses } from './with-masses.ts';
-export { type BallastEffect, ballastEffect, type BallastState } from './ballast.ts';
 export {
   type Condition,
   type ConditionName,
   CONDITIONS,
   type ConditionsInput,
   floatConditions,
-  type FloatingState,
   type Fluid,
-  stateOf,
 } from './conditions.ts';
 export { HANDBOOK_WEIGHT_SHARES } from './constants.ts';
 export {
@@ -31,6 +18,15 @@ export {
   type FlowTime,
   type SurfaceAreas,
 } from './drain.ts';
+export { type Equilibrium, findEquilibrium } from './equilibrium.ts';
+export { type FloatingState, stateOf } from './floating-state.ts';
+export { type FreeSurface, freeSurfaceMoment } from './free-surface.ts';
+export { type Freeboard, type Freeboards, freeboards } from './freeboard.ts';
+export { type Hydrostatics, hydrostatics, momentToTrim } from './hydrostatics.ts';
+export { type Immersed, immerse } from './immerse.ts';
+export { type MetacentricHeight, metacentricHeight } from './metacentric-height.ts';
+export { type OffsetLoad, offsetLoad, type OffsetLoadInput } from './offset-load.ts';
+export { armAt, type RightingArm, type RightingCurve, rightingCurve } from './righting-curve.ts';
 export { rollPeriod, type RollInput } from './roll-period.ts';
 export {
   type HandbookFlotation,
@@ -52,3 +48,6 @@ export {
   trimEffects,
   type TrimEffect,
 } from './trim-effects.ts';
+export type * from './types.ts';
+export { heightAbove } from './water-plane.ts';
+export { type PointMass, withMasses } from './with-masses.ts';

@@ -1,5 +1,5 @@
-import { metres, type Metres, radians } from '../units/index.ts';
-import { hydrostatics } from './hydrostatics.ts';
+import { metres, type Metres } from '../units/index.ts';
+import { immerse, type Immersed } from './immerse.ts';
 import { armAt } from './righting-curve.ts';
 import { levelFor, settle } from './settle.ts';
 import type { FloatingBody, Load } from './types.ts';
@@ -32,15 +32,20 @@ export function metacentricHeight(
 ): MetacentricHeight | undefined {
   const start = levelFor(body, load, 0, 0);
   const plane = start && settle(body, load, start, true)?.plane;
-  const upright = plane && hydrostatics(body, { ...plane, heel: radians(0) });
-  if (!upright) return undefined;
+  if (!plane) return undefined;
   const loss = freeSurfaces / load.mass;
   const near = { trim: plane.trim, level: plane.level };
   const [starboard, port] = [SMALL_HEEL, -SMALL_HEEL].map((heel) => armAt(body, load, heel, near));
   if (!starboard || !port) return undefined;
   return {
-    byForm: metres(upright.transverseMetacentre - inWaterAxes(plane, load.centre).up - loss),
+    byForm: metres(metacentreOf(immerse(body, plane)) - inWaterAxes(plane, load.centre).up - loss),
     bySlope: metres((starboard.arm - port.arm) / (2 * SMALL_HEEL) - loss),
     freeSurfaceLoss: metres(loss),
   };
+}
+
+/** KB + BM above the origin, m. */
+function metacentreOf(sums: Immersed): number {
+  const inertia = sums.areaAcrossAcross - sums.areaAcross ** 2 / sums.area;
+  return (sums.volumeUp + inertia) / sums.volume;
 }

@@ -71,7 +71,12 @@ export function rightingCurve(
   };
 }
 
-/** Righting arm at one heel; undefined when no level and trim balance. */
+/**
+ * Righting arm at one heel, level and trim free; undefined when none balance.
+ *
+ * @param near - level and trim to begin with, when some are known
+ * @source derived: minimum of potential energy with the heel held
+ */
 export function armAt(
   body: FloatingBody,
   load: Load,

@@ -6,18 +6,23 @@ import type { HullForm, WaterPlane } from './types.ts';
  *
  * @source derived: Green's theorem on the clipped polygon
  */
-export function sectionArea(form: HullForm, plane: WaterPlane): number {
-  return Math.max(...cornersOf(form, plane).map((row) => immersedArea(row) / Math.cos(plane.trim)));
+export function largestSection(form: HullForm, plane: WaterPlane): number {
+  return Math.max(...cornersOf(form, plane).map((row) => immersedArea(row, plane)));
 }
 
-/** As it is seen along the water: width across times height above it. */
-function immersedArea(row: readonly Corner[]): number {
+/**
+ * Immersed area of one section, m2, square to the keel.
+ *
+ * @source derived: Green's theorem on the clipped polygon; the height above the water is foreshortened by
+ * the trim
+ */
+export function immersedArea(row: readonly Corner[], { trim }: WaterPlane): number {
   let area = 0;
   row.forEach((corner, index) => {
     const [from, to] = clipEdge(corner, row[(index + 1) % row.length] ?? corner);
     area += (from.across * to.above - to.across * from.above) / 2;
   });
-  return area;
+  return area / Math.cos(trim);
 }
 
 function clipEdge(from: Corner, to: Corner): readonly [Corner, Corner] {

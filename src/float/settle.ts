@@ -64,7 +64,12 @@ export function settle(
   return undefined;
 }
 
-/** The level at which she displaces her mass under a trim and heel; undefined when she cannot. */
+/**
+ * The plane under a trim and heel in which she displaces her mass, to a thousandth of it; undefined when she
+ * cannot.
+ *
+ * @source derived: Newton's method with bisection where it leaves the bracket
+ */
 export function levelFor(
   body: FloatingBody,
   load: Load,

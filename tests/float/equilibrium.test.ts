@@ -172,6 +172,11 @@ describe('a boat that does not rest', () => {
     });
   });
 
+  it('stands on end when the load is at one end', () => {
+    const result = findEquilibrium(BARGE, loadAt(3075, 4.6, 0, 0.3));
+    expect(result.outcome).toBe('no upright equilibrium');
+  });
+
   it('never answers with a number that is none, however strange the load', () => {
     const anything = fc.record({
       mass: fc.oneof(

@@ -39,6 +39,12 @@ describe('GM', () => {
     );
   });
 
+  it('is undefined for a mass that the hull cannot carry', () => {
+    for (const mass of [9000, 0, -5, Number.NaN]) {
+      expect(metacentricHeight(BARGE, loadAt(mass, 2.5, 0, 0.6))).toBeUndefined();
+    }
+  });
+
   it('loses a quarter as much to a tank with a baffle', () => {
     const tank = {
       length: metres(1),

@@ -187,6 +187,20 @@ describe('draining', () => {
     expect(timeOf(result)).toBeLessThan(2.5);
   });
 
+  it('of a tank against a V-bottom moves what the tank holds, and ever more slowly', () => {
+    const form =
+      DUNLIN &&
+      tankForm(DUNLIN.body.hull, { from: metres(0.6), to: metres(2.2), top: metres(0.16) });
+    if (!form) throw new Error('no tank');
+    const areas = surfaceAreas(form, 0.9, 100);
+    const run = (to: number) => drain({ areas, from: metres(0.16), to: metres(to) });
+    const [all, half] = [run(0), run(0.08)];
+    const held = immerse(afloat(form), plane(5)).volume * 0.9;
+    expect(all.outcome === 'flows' && all.volume / held).toBeCloseTo(1, 2);
+    expect(timeOf(half)).toBeLessThan(timeOf(all));
+    expect(timeOf(half)).toBeGreaterThan(0.5 * timeOf(all));
+  });
+
   it('does not happen without head, outlet or air, and says which is wanting', () => {
     expect(drain({ outletHeight: metres(0.1) })).toEqual({
       outcome: 'does not flow',
