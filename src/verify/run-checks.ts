@@ -1,9 +1,15 @@
+import { ELECTRICS_CASES } from './cases-electrics.ts';
 import { MASS_CASES } from './cases-mass.ts';
 import { MONEY_CASES } from './cases-money.ts';
 import { UNIT_CASES } from './cases-units.ts';
 import type { Check, PublishedCase } from './types.ts';
 
-const ALL_CASES: readonly PublishedCase[] = [...UNIT_CASES, ...MONEY_CASES, ...MASS_CASES];
+const ALL_CASES: readonly PublishedCase[] = [
+  ...UNIT_CASES,
+  ...MONEY_CASES,
+  ...MASS_CASES,
+  ...ELECTRICS_CASES,
+];
 
 /** Computes every case and holds it against what was published. */
 export function runChecks(cases: readonly PublishedCase[] = ALL_CASES): readonly Check[] {
