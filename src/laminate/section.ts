@@ -88,7 +88,8 @@ export function wrinklingStress(
  * verify by testing a panel
  */
 export function sectionOf(layers: readonly Layer[]): Section | NotComputed {
-  const core = layers.find((layer): layer is CoreLayer => layer.kind === 'core');
+  const [core, second] = layers.filter((layer): layer is CoreLayer => layer.kind === 'core');
+  if (second) return { notComputed: 'sandwich theory here knows one core' };
   const plies: Ply[] = [];
   for (const layer of layers) {
     if (layer.kind === 'gelcoat') continue;

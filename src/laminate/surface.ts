@@ -21,7 +21,7 @@ export function stripArea(
   from: number,
   to: number,
 ): SquareMetres {
-  const along = [...sections].sort((a, b) => a.x - b.x);
+  const along = sections.toSorted((a, b) => a.x - b.x);
   let area = 0;
   for (let band = from; band < to; band += 1) {
     const edges = along.flatMap((section) => {
@@ -44,7 +44,7 @@ export function stripArea(
  * @source derived: trapezia between the heights of the points
  */
 export function transomArea(sections: readonly HullSection[]): SquareMetres {
-  const aft = [...sections].sort((a, b) => a.x - b.x)[0];
+  const aft = sections.toSorted((a, b) => a.x - b.x)[0];
   const points = aft?.points ?? [];
   const half = points.reduce((area, [breadth, height], index) => {
     const below = points[index - 1];
