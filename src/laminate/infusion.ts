@@ -107,8 +107,16 @@ const LEAST_CATCH_POT_LITRES = 2;
  */
 export function planInfusion(input: InfusionInput): InfusionPlan | NotComputed {
   const { flow, girth, gelSeconds, gelShare } = input;
-  const inputs = [...Object.values<number>(flow), girth, gelSeconds, gelShare];
-  if (!inputs.every((value) => Number.isFinite(value) && value > 0) || flow.porosity > 1) {
+  const positive = [
+    flow.porosity,
+    flow.viscosity,
+    flow.permeability,
+    flow.pressure,
+    girth,
+    gelSeconds,
+    gelShare,
+  ];
+  if (!positive.every((value) => Number.isFinite(value) && value > 0) || flow.porosity > 1) {
     return { notComputed: 'flow, girth and gel time must be above 0, porosity at most 1' };
   }
   const limitSeconds = gelSeconds * gelShare;

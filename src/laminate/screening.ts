@@ -61,7 +61,7 @@ export interface Screening {
  *
  * nCG = 0.32 (LWL / (10 BC) + 0.084) (50 - beta) V^2 BC^2 / m, beta taken from 10 to 30 deg; above 3 the value
  * 0.5 V / m^0.17 stands instead, from 3 to 7. P = 0.1 m / (LWL BC) (1 + kDC^0.5 nCG) kPa, times kAR for the panel's
- * size and kL for its place, and not below 0.45 m^0.33 + 0.9 LWL kDC.
+ * size (0.25 to 1) and kL for its place (nCG taken from 3 to 6), and not below 0.45 m^0.33 + 0.9 LWL kDC.
  *
  * @returns pressures in Pa, acceleration in g; `notComputed` outside the validity
  * @validity monohull, waterline from 2.5 to 24 m, speed up to 50 kn, planing: V above 5 sqrt(LWL)
