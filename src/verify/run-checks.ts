@@ -1,4 +1,5 @@
 import { ELECTRICS_CASES } from './cases-electrics.ts';
+import { LAMINATE_CASES } from './cases-laminate.ts';
 import { MASS_CASES } from './cases-mass.ts';
 import { MONEY_CASES } from './cases-money.ts';
 import { UNIT_CASES } from './cases-units.ts';
@@ -8,6 +9,7 @@ const ALL_CASES: readonly PublishedCase[] = [
   ...UNIT_CASES,
   ...MONEY_CASES,
   ...MASS_CASES,
+  ...LAMINATE_CASES,
   ...ELECTRICS_CASES,
 ];
 
