@@ -1,1 +1,13 @@
+export { type CalendarSettings, createCalendar, type WorkCalendar } from './calendar.ts';
 export { type OrderState, type Overview, overviewOrders, type StatusTotal } from './overview.ts';
+export { planOrders, type Promise, promiseDate } from './plan-orders.ts';
+export type {
+  MouldHold,
+  Plan,
+  PlanInput,
+  PlannedOrder,
+  PlannedStage,
+  PlanOrder,
+  PlanStage,
+  Wait,
+} from './types.ts';
