@@ -32,13 +32,13 @@ export function improve(
   const draw = numbersFrom(1);
   let tried = 0;
   for (let round = 0; round < tries; round += 1) {
-    const moved = moveOne(best, fixed, draw);
-    if (!moved) continue;
+    const candidate = moveOne(best, fixed, draw);
+    if (!candidate) continue;
     tried += 1;
-    const next = scheduleInSequence(moved, calendar, trades);
+    const next = scheduleInSequence(candidate, calendar, trades);
     const nextScore = scoreOf(next);
     if (isWorse(nextScore, score)) continue;
-    best = moved;
+    best = candidate;
     schedule = next;
     score = nextScore;
   }

@@ -1,6 +1,6 @@
 export { type CalendarSettings, createCalendar, type WorkCalendar } from './calendar.ts';
 export { type OrderState, type Overview, overviewOrders, type StatusTotal } from './overview.ts';
-export { planOrders, type Promise, promiseDate } from './plan-orders.ts';
+export { type DatePromise, planOrders, promiseDate } from './plan-orders.ts';
 export type {
   MouldHold,
   Plan,

@@ -57,6 +57,9 @@ export function whyRefused(
     const reason = whyStageRefused(stage, ids, trades, calendar);
     if (reason !== undefined) return `${stage.id}: ${reason}`;
   }
+  const moulds = new Set(order.stages.map(({ mould }) => mould));
+  const idle = order.inMoulds?.find((mould) => !moulds.has(mould));
+  if (idle !== undefined) return `it is in the mould ${idle}, and no stage takes it out`;
   return byLongestTail(order).length < ids.length
     ? 'some stages wait for each other in a circle'
     : undefined;

@@ -27,7 +27,7 @@ export function planOrders(input: PlanInput): Plan | NotComputed {
 }
 
 /** A day that can be promised, and why it is not earlier. */
-export interface Promise {
+export interface DatePromise {
   readonly planned: PlannedOrder;
   /** The planned finish and the days kept in hand. */
   readonly promise: IsoDate;
@@ -43,7 +43,7 @@ export function promiseDate(
   input: PlanInput,
   order: PlanOrder,
   daysInHand: number,
-): Promise | NotComputed {
+): DatePromise | NotComputed {
   const made = makeSchedule(input);
   if ('notComputed' in made) return made;
   const { calendar, schedule } = made;

@@ -63,11 +63,11 @@ export function summarise(
 /** Waits along the chain that sets the end: from the last stage back through each stage's last predecessor. */
 function whatBinds(stages: readonly PlannedStage[]): readonly Wait[] {
   const waits: Wait[] = [];
-  let at = latest(stages);
+  let at = lastToEnd(stages);
   while (at) {
     waits.push(...at.waits);
     const { after } = at.stage;
-    at = latest(stages.filter(({ stage: { id } }) => after.includes(id)));
+    at = lastToEnd(stages.filter(({ stage: { id } }) => after.includes(id)));
   }
   const sums = new Map<string, Wait>();
   for (const wait of waits) {
@@ -77,7 +77,7 @@ function whatBinds(stages: readonly PlannedStage[]): readonly Wait[] {
   return [...sums.values()].toSorted((a, b) => b.hours - a.hours);
 }
 
-function latest(stages: readonly PlannedStage[]): PlannedStage | undefined {
+function lastToEnd(stages: readonly PlannedStage[]): PlannedStage | undefined {
   return stages.reduce<PlannedStage | undefined>(
     (last, one) => (last && last.end >= one.end ? last : one),
     undefined,
