@@ -84,10 +84,16 @@ const levels = [
     `Figures call the rooms in order and know nothing of who prints them. ${DOWN}`,
   ),
   looksDown(
-    'plan-and-verify-look-down',
-    'plan|verify',
+    'plan-looks-down',
+    'plan',
     BELOW_PLAN,
-    `The plan across orders and the checks against the published world stand on the figures only. ${DOWN}`,
+    `The plan across orders stands on the figures only, so that anything above may ask it. ${DOWN}`,
+  ),
+  looksDown(
+    'verify-looks-down',
+    'verify',
+    `${BELOW_PLAN}|plan`,
+    `The checks against the published world hold computations, the plan's among them, and no documents. ${DOWN}`,
   ),
   looksDown(
     'draw-looks-down',
