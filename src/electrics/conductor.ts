@@ -113,9 +113,10 @@ export function conductorsFor(circuit: Circuit, rules: WiringRules): readonly Co
   );
   if (byDrop < 0 || byCurrent < 0) return [];
   const first = Math.max(thinnest, byDrop, byCurrent);
+  const areas = (rules.stockMm2 ?? METRIC_AREAS).toSorted((a, b) => a - b);
   return WIRE_SIZES.slice(first).flatMap((size, index) => {
     const areaMm2 = areaOf(size);
-    const metricMm2 = METRIC_AREAS.find((area) => area >= areaMm2);
+    const metricMm2 = areas.find((area) => area >= areaMm2);
     if (metricMm2 === undefined) return [];
     const dropVolts = voltsLost(circuit.current, roundTripMetres, size.circularMils);
     return [
@@ -140,7 +141,7 @@ export function conductorsFor(circuit: Circuit, rules: WiringRules): readonly Co
 export function sizeConductor(circuit: Circuit, rules: WiringRules): Conductor | NotComputed {
   return (
     conductorsFor(circuit, rules)[0] ?? {
-      notComputed: `no single conductor up to 4/0 carries ${circuit.current} A over ${circuit.run} m`,
+      notComputed: `no single conductor at hand carries ${circuit.current} A over ${circuit.run} m`,
     }
   );
 }

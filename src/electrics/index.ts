@@ -26,6 +26,7 @@ export type {
   Conductor,
   DropClass,
   NotComputed,
+  Purpose,
   WiringRow,
   WiringRules,
   WiringSchedule,
@@ -38,4 +39,4 @@ export {
   WIRE_SIZES,
   type WireSize,
 } from './wire-table.ts';
-export { cableRun, chooseFuse, planWiring } from './wiring.ts';
+export { cableRun, cableToPick, chooseFuse, planWiring } from './wiring.ts';

@@ -9,9 +9,21 @@ export interface NotComputed {
 /** 3 % for what must work at low voltage (lights required by law, pumps, electronics, feeders), 10 % for the rest. */
 export type DropClass = 'critical' | 'general';
 
+/** What a circuit is for: it decides the colour of its wire. */
+export type Purpose =
+  | 'feeder'
+  | 'starting'
+  | 'navigation-lights'
+  | 'cabin-lights'
+  | 'pump'
+  | 'blower'
+  | 'instruments'
+  | 'accessory';
+
 /** One circuit: from the panel to a device and back. */
 export interface Circuit {
   readonly name: string;
+  readonly purpose: Purpose;
   /** Largest steady current of the device. */
   readonly current: Amperes;
   /** Length of cable one way, along its route. */
@@ -36,13 +48,15 @@ export interface WiringRules {
   readonly insulation: Insulation;
   /** Thinnest conductor that the yard uses, AWG; 16 alone, 18 only within a sheath. */
   readonly thinnest: '18' | '16';
+  /** Areas of the cables on the shelf, mm2; left out: every standard size. */
+  readonly stockMm2?: readonly number[];
 }
 
 export interface Conductor {
   readonly awg: string;
   /** Area of the AWG size, mm2. */
   readonly areaMm2: number;
-  /** Next standard metric cable that holds at least as much copper, mm2. */
+  /** Next metric cable, of the stock or of the standard sizes, that holds at least as much copper, mm2. */
   readonly metricMm2: number;
   /** Current it may carry here, after bundling and heat. */
   readonly ampacity: Amperes;
@@ -57,6 +71,8 @@ export interface WiringRow {
   readonly circuit: Circuit;
   /** Number on both ends of the wire. */
   readonly label: string;
+  /** Colour of the wire to the device. */
+  readonly colour: string;
   /** Place on the switch panel, from 1. */
   readonly position: number;
   readonly conductor: Conductor;

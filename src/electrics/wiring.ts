@@ -1,7 +1,27 @@
 import { type Amperes, amperes, type Metres, metres, type Point3 } from '../units/index.ts';
 import { conductorsFor } from './conductor.ts';
-import type { Circuit, Conductor, NotComputed, WiringRules, WiringSchedule } from './types.ts';
+import type {
+  Circuit,
+  Conductor,
+  NotComputed,
+  Purpose,
+  WiringRow,
+  WiringRules,
+  WiringSchedule,
+} from './types.ts';
 import { PROTECTION_RATINGS } from './wire-table.ts';
+
+/** Colours of the wire to the device by its purpose, ABYC E-11 (from memory); the way back is black or yellow. */
+const COLOURS: Readonly<Record<Purpose, string>> = {
+  feeder: 'red',
+  starting: 'yellow with red stripe',
+  'navigation-lights': 'dark grey',
+  'cabin-lights': 'dark blue',
+  pump: 'brown',
+  blower: 'brown with yellow stripe',
+  instruments: 'red',
+  accessory: 'orange',
+};
 
 /** A fuse is loaded to four fifths when the current never rests; common practice, no source. */
 const CONTINUOUS_MARGIN = 1.25;
@@ -46,7 +66,7 @@ export function chooseFuse(
  * confirmed by a licensed electrician under local rules
  */
 export function planWiring(circuits: readonly Circuit[], rules: WiringRules): WiringSchedule {
-  const rows: WiringSchedule['rows'][number][] = [];
+  const rows: WiringRow[] = [];
   const refused: WiringSchedule['refused'][number][] = [];
   for (const circuit of circuits) {
     const wired = wire(circuit, rules);
@@ -59,11 +79,31 @@ export function planWiring(circuits: readonly Circuit[], rules: WiringRules): Wi
       circuit,
       position,
       label: String(position).padStart(2, '0'),
+      colour: COLOURS[circuit.purpose],
       ...wired,
       cable: metres(2 * circuit.run),
     });
   }
   return { rows, refused };
+}
+
+/**
+ * Cable to pick from the shelf: how many metres of each area and colour, thinnest first.
+ *
+ * @returns the way to the device; as much again is needed of the same area in black or yellow for the way back
+ * @source derived
+ */
+export function cableToPick(
+  rows: readonly WiringRow[],
+): readonly { readonly metricMm2: number; readonly colour: string; readonly length: Metres }[] {
+  const picks = new Map<string, { metricMm2: number; colour: string; length: Metres }>();
+  for (const { conductor, colour, circuit } of rows) {
+    const { metricMm2 } = conductor;
+    const key = `${metricMm2} ${colour}`;
+    const before = picks.get(key)?.length ?? 0;
+    picks.set(key, { metricMm2, colour, length: metres(before + circuit.run) });
+  }
+  return [...picks.values()].toSorted((a, b) => a.metricMm2 - b.metricMm2);
 }
 
 function wire(
@@ -72,7 +112,7 @@ function wire(
 ): { readonly conductor: Conductor; readonly fuse: Amperes } | NotComputed {
   if (!isSound(circuit)) return { notComputed: 'current and run must be above 0' };
   const conductors = conductorsFor(circuit, rules);
-  let reason = `no single conductor up to 4/0 carries ${circuit.current} A over ${circuit.run} m`;
+  let reason = `no single conductor at hand carries ${circuit.current} A over ${circuit.run} m`;
   for (const conductor of conductors) {
     const fuse = chooseFuse(circuit, conductor);
     if (typeof fuse === 'number') return { conductor, fuse };

@@ -28,6 +28,7 @@ const RULES: WiringRules = { nominalVolts: 12, insulation: 105, thinnest: '16' }
 
 const circuitOf = (current: number, roundTripFeet: number, drop: Circuit['drop']): Circuit => ({
   name: 'worked example',
+  purpose: 'accessory',
   current: amperes(current),
   run: metres((roundTripFeet / 2) * FOOT),
   drop,

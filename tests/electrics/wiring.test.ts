@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   cableRun,
+  cableToPick,
   chooseFuse,
   type Circuit,
   conductorsFor,
@@ -19,6 +20,7 @@ import { amperes, metres } from '../../src/units/index.ts';
 const RULES: WiringRules = { nominalVolts: 12, insulation: 105, thinnest: '16' };
 const circuit = (some: Partial<Circuit> = {}): Circuit => ({
   name: 'Live-well pump',
+  purpose: 'pump',
   current: amperes(4),
   run: metres(3),
   drop: 'critical',
@@ -31,6 +33,7 @@ const circuit = (some: Partial<Circuit> = {}): Circuit => ({
 
 const circuits = fc.record({
   name: fc.constant('any'),
+  purpose: fc.constantFrom('pump' as const, 'accessory' as const),
   current: fc.double({ min: 0.05, max: 200, noNaN: true }).map(amperes),
   run: fc.double({ min: 0.1, max: 12, noNaN: true }).map(metres),
   drop: fc.constantFrom('critical' as const, 'general' as const),
@@ -92,6 +95,30 @@ describe('a wiring schedule', () => {
       ['01', 1, 6],
       ['02', 2, 6],
     ]);
+  });
+
+  it('cuts from the shelf’s own sizes, and sums what to pick', () => {
+    const far = circuit({ name: 'Bilge pump', run: metres(8) });
+    const light = circuit({ name: 'Side lights', purpose: 'navigation-lights' });
+    const { rows } = planWiring([circuit(), far, light], { ...RULES, stockMm2: [16, 6, 2.5] });
+    expect(rows.map(({ conductor, colour }) => [conductor.metricMm2, colour])).toEqual([
+      [2.5, 'brown'],
+      [6, 'brown'],
+      [2.5, 'dark grey'],
+    ]);
+    expect(cableToPick([...rows, ...rows])).toEqual([
+      { metricMm2: 2.5, colour: 'brown', length: 6 },
+      { metricMm2: 2.5, colour: 'dark grey', length: 6 },
+      { metricMm2: 6, colour: 'brown', length: 16 },
+    ]);
+  });
+
+  it('refuses a circuit for which the shelf has no cable thick enough', () => {
+    const thick = circuit({ current: amperes(60), run: metres(6) });
+    expect(planWiring([thick], { ...RULES, stockMm2: [2.5, 6] })).toMatchObject({
+      rows: [],
+      refused: [{ circuit: thick }],
+    });
   });
 
   it('refuses, with a reason, what no single wire can carry and what has no current or length', () => {
