@@ -84,3 +84,27 @@ describe('weighing a laminate', () => {
     expect(all.total).toBeCloseTo(4, 12);
   });
 });
+
+describe('the middle hull of the demonstration', () => {
+  const infused = 0.62;
+  const shell = [
+    gelcoat(0.7),
+    fabric(0.45, 0.3, 'mat'),
+    fabric(0.6, infused),
+    fabric(0.8, infused),
+    fabric(0.6, infused),
+  ];
+  // Areas as her file has them: 10.3 m2 of shell, 7.3 m2 of it cored, 2.6 m2 of keel, 18.1 m of tape, the transom board.
+  const panels = [
+    panel('shell', 10.3, shell),
+    panel('core', 7.3, [foam(0.012, 80, 0.3)]),
+    panel('keel', 2.6, [fabric(0.45, infused, 'unidirectional')]),
+    panel('tape', 18.1 * 0.15, [fabric(0.45, infused, 'tape')]),
+    panel('transom', 0.62, [foam(0.03, 200, 0.3)]),
+  ];
+
+  it('weighs, by her lay-up, within 4 % of what her file says', () => {
+    expect(weighLaminate(panels).total / 76).toBeGreaterThan(0.96);
+    expect(weighLaminate(panels).total / 76).toBeLessThan(1.04);
+  });
+});
