@@ -6,6 +6,7 @@ import { writeAtomically } from '../site/index.ts';
 import type { CommandOptions } from './command-line.ts';
 import { EXIT } from './exit.ts';
 import { orderTemplate } from './order-template.ts';
+import { today } from './today.ts';
 
 /** Begins an order file; never overwrites one. */
 export async function newOrder({
@@ -32,13 +33,12 @@ export async function newOrder({
   const file = join(workspace, 'orders', `${number}.yaml`);
   if (await exists(file))
     return usage(`orders/${number}.yaml is there already; it is left as it is`);
-  const today = new Date().toISOString().slice(0, 10);
   await writeAtomically(
     file,
     orderTemplate({
       number,
       hull: chosen.value,
-      today,
+      today: today(),
       ...(customer !== undefined && { customer }),
     }),
   );

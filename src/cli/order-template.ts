@@ -1,11 +1,11 @@
 import { stringify } from 'yaml';
 import type { Hull } from '../schema/index.ts';
+import type { IsoDate } from '../units/index.ts';
 
 interface Beginning {
   readonly number: string;
   readonly hull: Hull;
-  /** ISO date. */
-  readonly today: string;
+  readonly today: IsoDate;
   readonly customer?: string;
 }
 

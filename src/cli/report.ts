@@ -8,9 +8,9 @@ export function reportFindings(
   const weight = { note: 0, warning: 1, error: 2 } as const;
   const sorted = findings.toSorted((a, b) => weight[a.severity] - weight[b.severity]);
   for (const finding of sorted) process.stdout.write(`${renderFinding(finding, sources)}\n\n`);
-  const count = (severity: Finding['severity']) =>
-    findings.filter((one) => one.severity === severity).length;
-  process.stdout.write(
-    `${count('error')} errors, ${count('warning')} warnings, ${count('note')} notes\n`,
-  );
+  const counted = (['error', 'warning', 'note'] as const).map((severity) => {
+    const count = findings.filter((one) => one.severity === severity).length;
+    return `${count} ${severity}${count === 1 ? '' : 's'}`;
+  });
+  process.stdout.write(`${counted.join(', ')}\n`);
 }

@@ -1,3 +1,5 @@
+import { type Drawing, toDataUri } from '../draw/index.ts';
+
 /** A drawing as an image with its words: an `<img>` keeps them in the tagged PDF, an `<svg>` does not. */
 export interface Picture {
   /** A data: URI. */
@@ -5,4 +7,10 @@ export interface Picture {
   readonly alt: string;
   readonly width: number;
   readonly height: number;
+}
+
+/** A drawing as an image for a page. */
+export function pictureOf(drawing: Drawing): Picture {
+  const { alt, width, height } = drawing;
+  return { src: toDataUri(drawing), alt, width, height };
 }

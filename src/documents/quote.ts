@@ -9,6 +9,7 @@ import { quoteGroups } from './quote-items.ts';
 import { quotePrice } from './quote-price.ts';
 import { quoteFacts, quoteStanding, type Standing } from './quote-standing.ts';
 import type { QuoteView } from './quote-types.ts';
+import { boatName, customerLines, present, sentence } from './words.ts';
 
 /** What the drawing of a quote is made with. */
 export interface QuoteOptions {
@@ -73,32 +74,10 @@ function titleWord({ kind }: Standing): string {
   return kind === 'closed' ? 'Closed quote' : 'Quote';
 }
 
-function boatName({ hull, order }: Build): string {
-  return order.boat.name === undefined ? hull.name : `${hull.name} “${order.boat.name}”`;
-}
-
-function customerLines({ order: { customer } }: Build): readonly string[] {
-  return present([
-    customer.name,
-    customer.contact,
-    ...customer.address,
-    customer.phone,
-    customer.email,
-  ]);
-}
-
 function notIncluded({ yard, outboard, trailer }: Build): readonly string[] {
   return [
     ...(outboard ? [] : ['An outboard']),
     ...(trailer ? [] : ['A trailer']),
     ...yard.notIncluded,
   ];
-}
-
-const present = (lines: readonly (string | undefined)[]): readonly string[] =>
-  lines.filter((line) => line !== undefined);
-
-/** A text with a full stop, whether or not whoever typed it set one. */
-function sentence(text: string): string {
-  return /[.!?…]$/.test(text.trim()) ? text.trim() : `${text.trim()}.`;
 }

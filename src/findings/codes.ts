@@ -193,7 +193,7 @@ export const FINDING_CODES = {
   ITEM_NOT_PLACED: {
     severity: 'note',
     means: 'An item with a mass has no position, so it is counted at the middle of the boat',
-    mend: 'Give it a position with at:',
+    mend: 'Say with at: how far forward of the transom and up from the baseline it goes',
   },
 } as const satisfies Readonly<Record<string, CodeFacts>>;
 

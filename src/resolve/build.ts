@@ -68,6 +68,6 @@ export interface Build {
   /** Where the fuel is, boat axes. */
   readonly tank: Point3;
   readonly charges: readonly BuildCharge[];
-  /** The order file. */
-  readonly place: Place;
+  /** Where a part of the order stands in its file. */
+  place(path?: readonly (string | number)[]): Place;
 }

@@ -1,6 +1,5 @@
 import { type Finding, finding, type Place } from '../findings/index.ts';
 import type { Catalogue, Sourced } from '../schema/index.ts';
-import { addDecimals, compareDecimals, decimalToShortText, ONE, ZERO } from '../units/index.ts';
 import { unknownId } from './check-compatibility.ts';
 
 type Path = readonly (string | number)[];
@@ -12,7 +11,7 @@ interface Costed {
 
 /**
  * Findings of the catalogue against itself: names that point at nothing, classes without a margin, circles of
- * requirements, payments that do not add up.
+ * requirements.
  *
  * @param broken - ids of entries that could not be read: they are known to exist, and have their own findings
  */
@@ -22,8 +21,6 @@ export function checkCatalogue(
 ): readonly Finding[] {
   const { hulls, options, outboards, trailers } = catalogue;
   return [
-    ...checkPayments(catalogue),
-    ...checkCurrencies(catalogue),
     ...[...hulls.values()].flatMap((hull) => [
       ...checkClass(hull, catalogue),
       ...checkParts(hull, ['shell', 'parts'], hull.value.shell.parts, catalogue, broken),
@@ -61,29 +58,6 @@ export function checkCatalogue(
     ),
     ...checkCircles(catalogue),
   ];
-}
-
-function checkPayments({ yard }: Catalogue): readonly Finding[] {
-  const total = yard.value.payments.reduce((sum, { share }) => addDecimals(sum, share), ZERO);
-  if (compareDecimals(total, ONE) === 0) return [];
-  const percent = decimalToShortText({ amount: total.amount * 100n, scale: total.scale });
-  return [
-    finding('OUT_OF_RANGE', yard.place(['payments']), {
-      received: `shares that make ${percent}%`,
-      expected: 'payment shares that make 100%',
-    }),
-  ];
-}
-
-function checkCurrencies({ yard, parts }: Catalogue): readonly Finding[] {
-  return [...parts.values()]
-    .filter((part) => part.value.currency !== yard.value.currency)
-    .map((part) =>
-      finding('WRONG_VALUE', part.place(['currency']), {
-        received: `${part.value.code} in ${part.value.currency}`,
-        expected: `${yard.value.currency}, the currency of the yard`,
-      }),
-    );
 }
 
 function checkClass(entry: Sourced<Costed>, { yard }: Catalogue): readonly Finding[] {

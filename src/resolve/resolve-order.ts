@@ -40,8 +40,8 @@ export function resolveOrder(
   const before = [
     ...checkOrder(order),
     ...findings,
-    ...checkLeftOut(order, catalogue),
-    ...checkExtras(order, catalogue),
+    ...checkLeftOut(order, catalogue, broken),
+    ...checkExtras(order, catalogue, broken),
   ];
   const currency = currencyOf(catalogue.yard.value.currency);
   if (!hull || !currency) return { findings: before };
@@ -112,7 +112,7 @@ function assemble(
     charges: [...catalogue.charges.values()]
       .filter(({ value: charge }) => applies[charge.when] && !left.has(charge.id))
       .map(({ value: { id, name, amount } }) => ({ id, name, amount: moneyOf(amount, currency) })),
-    place: order.place(),
+    place: (path) => order.place(path),
   };
 }
 

@@ -67,7 +67,7 @@ function inventedBuild(wanted: Invented): Build {
       name: `Charge ${index + 1}`,
       amount: moneyOf(decimal(amount), currency as NonNullable<typeof currency>),
     })),
-    place: { file: 'orders/2026-001.yaml' },
+    place: () => ({ file: 'orders/2026-001.yaml' }),
   };
 }
 

@@ -1,4 +1,4 @@
-import Decimal from 'decimal.js';
+import { Decimal } from 'decimal.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { AUD, decimal, money, text } from '../money-words.ts';
@@ -58,7 +58,7 @@ const orders = fc.array(item, { minLength: 1, maxLength: 12 }).map((items) =>
     hours: [{ stage: 'fit-out', hours: decimal(hours) }],
   })),
 );
-const rounding = fc.constantFrom('document', 'line') as fc.Arbitrary<'document' | 'line'>;
+const rounding = fc.constantFrom<'document' | 'line'>('document', 'line');
 const discount = fc.option(
   fc.oneof(
     cents.map((amount) => ({ amount: decimal(amount) })),

@@ -1,0 +1,156 @@
+import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { main } from '../../src/cli/main.ts';
+import { type Files, ORDER, workspaceOf } from '../read/samples.ts';
+
+const made: string[] = [];
+
+interface Run {
+  readonly code: number;
+  readonly out: string;
+  readonly err: string;
+}
+
+function workspace(changes: Files = {}): string {
+  const folder = workspaceOf(changes);
+  made.push(folder);
+  return folder;
+}
+
+/** Runs a command as the program does, and keeps what it says. */
+async function run(folder: string, ...words: readonly string[]): Promise<Run> {
+  const said = { out: '', err: '' };
+  const out = vi.spyOn(process.stdout, 'write').mockImplementation((text) => {
+    said.out += String(text);
+    return true;
+  });
+  const err = vi.spyOn(process.stderr, 'write').mockImplementation((text) => {
+    said.err += String(text);
+    return true;
+  });
+  try {
+    return { code: await main([...words, '--workspace', folder]), ...said };
+  } finally {
+    out.mockRestore();
+    err.mockRestore();
+  }
+}
+
+beforeEach(() => vi.stubEnv('ORLOP_TODAY', '2026-03-20'));
+afterEach(() => {
+  vi.unstubAllEnvs();
+  for (const folder of made.splice(0)) rmSync(folder, { recursive: true });
+});
+
+describe('check', () => {
+  it('ends with 0 on a sound workspace', async () => {
+    const { code, out } = await run(workspace(), 'check');
+    expect(code).toBe(0);
+    expect(out).toContain('0 errors');
+  });
+  it('ends with 1 and prints place, line and caret of every mistake in every file', async () => {
+    const folder = workspace({
+      'orders/t-1.yaml': ORDER.replace('people: 3', 'peeple: 3'),
+      'orders/t-2.yaml': ORDER.replace('T-1', 'T-2').replace('- seat', '- saet'),
+    });
+    const { code, out } = await run(folder, 'check');
+    expect(code).toBe(1);
+    expect(out).toMatch(/orders\/t-1\.yaml:9:3/);
+    expect(out).toMatch(/orders\/t-2\.yaml:12:5/);
+    expect(out).toContain('nearest is "seat"');
+    expect(out).toMatch(/\^/);
+  });
+  it('speaks JSON', async () => {
+    const folder = workspace({ 'orders/t-1.yaml': ORDER.replace('- seat', '- saet') });
+    const { code, out } = await run(folder, 'check', '--json');
+    expect(code).toBe(1);
+    expect(JSON.parse(out)).toContainEqual(
+      expect.objectContaining({ code: 'UNKNOWN_ID', at: 'orders/t-1.yaml:12:5' }),
+    );
+  });
+  it('ends with 2 for an order that is not there', async () => {
+    const { code, err } = await run(workspace(), 'check', '--only', 'T-9');
+    expect(code).toBe(2);
+    expect(err).toContain('there is no order T-9');
+  });
+});
+
+describe('build --no-pdf', () => {
+  it('makes the pages of sound orders beside broken ones, and says 1', async () => {
+    const folder = workspace({
+      'orders/t-2.yaml': ORDER.replace('T-1', 'T-2').replace('tern-400', 'tern-500'),
+    });
+    const { code } = await run(folder, 'build', '--no-pdf');
+    expect(code).toBe(1);
+    const has = (file: string) => existsSync(path.join(folder, '_site', file));
+    expect(['customer/T-1/quote.html', 'customer/T-1/handover.html'].filter(has)).toHaveLength(2);
+    expect(['yard/index.html', 'yard/T-1/build-sheet.html'].filter(has)).toHaveLength(2);
+    expect(has('customer/T-2/quote.html')).toBe(false);
+    const index = readFileSync(path.join(folder, '_site/yard/index.html'), 'utf8');
+    expect(index).toContain('T-2');
+  });
+  it('takes away the documents of an order that has since gone wrong', async () => {
+    const folder = workspace();
+    await run(folder, 'build', '--no-pdf');
+    const quote = path.join(folder, '_site/customer/T-1/quote.html');
+    expect(existsSync(quote)).toBe(true);
+    writeFileSync(path.join(folder, 'orders/t-1.yaml'), ORDER.replace('- seat', '- saet'));
+    expect((await run(folder, 'build', '--no-pdf')).code).toBe(1);
+    expect(existsSync(quote)).toBe(false);
+  });
+  it('writes figures.json of one order with --only', async () => {
+    const folder = workspace({ 'orders/t-2.yaml': ORDER.replace('T-1', 'T-2') });
+    await run(folder, 'build', '--no-pdf', '--only', 'T-2');
+    const figures: unknown = JSON.parse(
+      readFileSync(path.join(folder, '_site/yard/T-2/figures.json'), 'utf8'),
+    );
+    expect(figures).toHaveProperty(['price.drive-away', 'unit'], 'AUD');
+    expect(existsSync(path.join(folder, '_site/yard/T-1/figures.json'))).toBe(false);
+  });
+});
+
+describe('new', () => {
+  it('begins an order that checks without a finding, and never overwrites one', async () => {
+    const folder = workspace();
+    const words = ['new', 'T-7', '--hull', 'tern-400', '--customer', 'Reed: "Bank"'];
+    expect((await run(folder, ...words)).code).toBe(0);
+    const { code, out } = await run(folder, 'check', '--only', 'T-7');
+    expect([code, out]).toEqual([0, '0 errors, 0 warnings, 0 notes\n']);
+    const again = await run(folder, ...words);
+    expect([again.code, again.err]).toEqual([2, expect.stringContaining('left as it is')]);
+  });
+  it.each([
+    [['new'], 'give one order number'],
+    [['new', 'A B', '--hull', 'tern-400'], 'no order number'],
+    [['new', 'T-8'], 'name a hull with --hull: tern-400'],
+    [['new', 'T-8', '--hull', 'tern-40'], 'did you mean tern-400'],
+  ])('%j is a mistake that says how to mend it', async (words, message) => {
+    const { code, err } = await run(workspace(), ...words);
+    expect([code, err]).toEqual([2, expect.stringContaining(message)]);
+  });
+});
+
+it('schema writes a schema for each kind of file, with the names of this workspace', async () => {
+  const folder = workspace();
+  expect((await run(folder, 'schema')).code).toBe(0);
+  const text = readFileSync(path.join(folder, 'catalogue/schema/order.schema.json'), 'utf8');
+  expect(text).toContain('"rod-holder"');
+});
+
+it('verify prints a row for each check and its source, and the same as JSON', async () => {
+  const { code, out } = await run(workspace(), 'verify');
+  expect(code).toBe(0);
+  expect(out).toMatch(/^pass {2}money: .*published/m);
+  expect(out).toMatch(/(\d+) of \1 checks pass\n$/);
+  const rows: unknown = JSON.parse((await run(workspace(), 'verify', '--json')).out);
+  expect(rows).toContainEqual(
+    expect.objectContaining({ area: 'mass', pass: true, source: expect.any(String) }),
+  );
+});
+
+it('a workspace that is not there is told, not thrown', async () => {
+  const { code, out, err } = await run('/no/such/folder', 'check');
+  expect([code, err]).toEqual([1, '']);
+  expect(out).toContain('name another folder with --workspace');
+});

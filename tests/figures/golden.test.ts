@@ -1,0 +1,22 @@
+import { readdirSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { expect, it } from 'vitest';
+import { loadWorkspace } from '../../src/cli/load.ts';
+import { figuresData } from '../../src/figures/index.ts';
+
+const { orders } = loadWorkspace(fileURLToPath(new URL('../../', import.meta.url)));
+const numbers = orders.map(({ order }) => order.value.number);
+
+it('there is a golden file for every order of the demonstration, and no other', () => {
+  const golden = readdirSync(new URL('golden/', import.meta.url));
+  expect(golden.toSorted()).toEqual(numbers.map((number) => `${number}.json`).toSorted());
+});
+
+// After a change that is meant: npm test -- tests/figures --update, then read the difference before committing it.
+it.each(numbers)('every figure of %s is what it was', async (number) => {
+  const entry = orders.find(({ order }) => order.value.number === number);
+  expect(entry?.findings.filter(({ severity }) => severity === 'error')).toEqual([]);
+  if (!entry?.figures) throw new Error(`${number} has no figures`);
+  const text = `${JSON.stringify(figuresData(entry.figures), undefined, 2)}\n`;
+  await expect(text).toMatchFileSnapshot(`golden/${number}.json`);
+});
