@@ -1,5 +1,8 @@
 import { type Metres, metres, type SquareMetres, squareMetres } from '../units/index.ts';
 
+/** The most strips of one piece: beyond it somebody wrote millimetres for metres. */
+const MOST_STRIPS = 1000;
+
 /** A roll of fabric as it comes. */
 export interface Roll {
   readonly width: Metres;
@@ -92,14 +95,21 @@ function whyRefused(piece: Piece, roll: Roll, overlap: Metres): string | undefin
     return 'length, width and count must be above 0';
   }
   if (piece.length > roll.length) return 'longer than a roll';
-  return overlap >= 0 && overlap < roll.width ? undefined : 'overlap as wide as the roll';
+  if (!(overlap >= 0 && overlap < roll.width)) return 'overlap as wide as the roll';
+  return stripsAcross(piece, roll.width, overlap) * piece.count <= MOST_STRIPS
+    ? undefined
+    : 'more strips than a shop could cut: check its width and count';
+}
+
+function stripsAcross(piece: Piece, rollWidth: Metres, overlap: Metres): number {
+  // A piece as wide as so many strips must not get a strip of no width for a rounding error.
+  return Math.max(1, Math.ceil((piece.width - overlap) / (rollWidth - overlap) - 1e-9));
 }
 
 /** Strips as wide as the roll, and a last one for the rest, each overlapping the one before. */
 function stripsOf(piece: Piece, rollWidth: Metres, overlap: Metres): readonly Strip[] {
   const gain = rollWidth - overlap;
-  // A piece as wide as so many strips must not get a strip of no width for a rounding error.
-  const across = Math.max(1, Math.ceil((piece.width - overlap) / gain - 1e-9));
+  const across = stripsAcross(piece, rollWidth, overlap);
   const last = Math.min(rollWidth, piece.width - (across - 1) * gain);
   const one = Array.from({ length: across }, (_, index) => ({
     name: across > 1 ? `${piece.name}, strip ${index + 1} of ${across}` : piece.name,

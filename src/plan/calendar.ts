@@ -42,7 +42,7 @@ export function createCalendar(
   settings: CalendarSettings,
 ): WorkCalendar | { readonly notComputed: string } {
   const { origin, startsAt, hoursADay } = settings;
-  const workdays = new Set(settings.workdays.filter((day) => day >= 1 && day <= 7));
+  const workdays = new Set(settings.workdays.filter((day) => [1, 2, 3, 4, 5, 6, 7].includes(day)));
   const holidays = new Set<string>(settings.holidays);
   if (!(startsAt >= 0 && hoursADay > 0 && startsAt + hoursADay <= HOURS_IN_A_DAY)) {
     return { notComputed: 'the working day must lie within one day' };

@@ -73,11 +73,16 @@ describe('a cut list', () => {
   it('refuses what no roll is long enough for', () => {
     const long = { name: 'keel', length: metres(60), width: metres(0.3), count: 1 };
     const none = { ...long, name: 'nothing', width: metres(0) };
-    expect(cutList([long, none], roll, overlap, 0.15)).toMatchObject({
+    const wide = { ...long, name: 'in millimetres?', length: metres(4), width: metres(1800) };
+    expect(cutList([long, none, wide], roll, overlap, 0.15)).toMatchObject({
       rows: [],
       rolls: 0,
       waste: 0,
-      refused: [{ name: 'keel', reason: 'longer than a roll' }, { name: 'nothing' }],
+      refused: [
+        { name: 'keel', reason: 'longer than a roll' },
+        { name: 'nothing' },
+        { name: 'in millimetres?' },
+      ],
     });
   });
 });

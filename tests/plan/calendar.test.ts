@@ -59,6 +59,7 @@ describe('the shop’s calendar', () => {
     for (const bad of [
       { workdays: [] },
       { workdays: [8] },
+      { workdays: [1.5, Number.NaN] },
       { hoursADay: 0 },
       { startsAt: 20 },
       { hoursADay: Number.NaN },
