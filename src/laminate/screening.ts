@@ -96,7 +96,7 @@ export function bottomPressure(
  *
  * @param section - of the lay-up; half of its ultimate strength is used
  * @returns rows with needed over available; a sandwich whose core has no data gets no shear row
- * @source clamped-plate theory as in ISO 12215-5:2008 clauses 10 (from memory), flat panel, no credit for curvature.
+ * @source clamped-plate theory as in ISO 12215-5:2008 clause 10 (from memory), flat panel, no credit for curvature.
  * A screening, estimated; verify by a full calculation and by test. Never a proof that a rule is met
  */
 export function screenBottom(

@@ -118,13 +118,17 @@ export const LAMINATE_CASES: readonly PublishedCase[] = [
   laminate('65 % fibre by mass is by volume', MIXTURES, 0.465_394, '', 5e-7, () =>
     fibreByVolume(0.65),
   ),
-  laminate('450 g/m2 mat with 600 g/m2 woven: fibre by mass', MIXTURES, 0.381_818, '', 5e-7, () =>
-    numberOf(
+  laminate(
+    '450 g/m2 mat with 600 g/m2 woven: fibre by mass',
+    MIXTURES,
+    0.381_818,
+    '',
+    5e-7,
+    () =>
       combinedFibreFraction([
         { fibrePerArea: 0.45, fibreFraction: 0.3 },
         { fibrePerArea: 0.6, fibreFraction: 0.48 },
       ]) ?? Number.NaN,
-    ),
   ),
   laminate('Skins 1.2 kg/m2 at 55 % on 15 mm of 80 kg/m3', MIXTURES, 6.563_64, 'kg/m2', 5e-6, () =>
     sandwichMass(),
@@ -140,8 +144,13 @@ export const LAMINATE_CASES: readonly PublishedCase[] = [
     thinSkinStiffness(SKIN.modulus, SKIN.thickness, metres(0.015)),
   ),
   laminate('The same with the skins’ own stiffness', BEAM, 4064.67, 'N.m', 5e-3, sandwich),
-  laminate('Solid 4 mm of the same skins: stiffness', BEAM, 74.6667, 'N.m', 5e-5, () =>
-    numberOf(stiffnessOf([SKIN, SKIN]).stiffness),
+  laminate(
+    'Solid 4 mm of the same skins: stiffness',
+    BEAM,
+    74.6667,
+    'N.m',
+    5e-5,
+    () => stiffnessOf([SKIN, SKIN]).stiffness,
   ),
   laminate(
     'Skin of 16 GPa on a core of 90 and 27 MPa: wrinkling',
