@@ -90,10 +90,16 @@ const levels = [
     `What was sent is figures kept as they were, and what they would be today. ${DOWN}`,
   ),
   looksDown(
-    'plan-and-verify-look-down',
-    'plan|verify',
+    'plan-looks-down',
+    'plan',
     `${BELOW_PLAN}|issued`,
-    `The plan across orders and the checks against the published world stand on the figures, and on what was issued. ${DOWN}`,
+    `The plan across orders stands on the figures, and on what was issued, so that anything above may ask it. ${DOWN}`,
+  ),
+  looksDown(
+    'verify-looks-down',
+    'verify',
+    `${BELOW_PLAN}|issued|plan`,
+    `The checks against the published world hold computations, the plan's among them, and no documents. ${DOWN}`,
   ),
   looksDown(
     'draw-looks-down',

@@ -1,6 +1,9 @@
 import { FLOAT_CASES } from './cases-float.ts';
+import { ELECTRICS_CASES } from './cases-electrics.ts';
+import { LAMINATE_CASES } from './cases-laminate.ts';
 import { MASS_CASES } from './cases-mass.ts';
 import { MONEY_CASES } from './cases-money.ts';
+import { PLAN_CASES } from './cases-plan.ts';
 import { UNIT_CASES } from './cases-units.ts';
 import type { Check, PublishedCase } from './types.ts';
 
@@ -9,6 +12,9 @@ const ALL_CASES: readonly PublishedCase[] = [
   ...MONEY_CASES,
   ...MASS_CASES,
   ...FLOAT_CASES,
+  ...LAMINATE_CASES,
+  ...ELECTRICS_CASES,
+  ...PLAN_CASES,
 ];
 
 /** Computes every case and holds it against what was published. */
