@@ -6,7 +6,7 @@ interface Ranged {
   readonly speedCoefficient: number;
   readonly wettedRatio: number;
   readonly wettedKeel: number;
-  readonly wettedChine: number;
+  readonly wettedBeam: number;
 }
 
 /**
@@ -25,7 +25,7 @@ export function outsideRange(state: Ranged): readonly string[] {
     [degrees > 15, 'trim above 15°'],
     [state.wettedRatio > 4, 'wetted length more than 4 beams'],
     [state.wettedKeel > state.hull.length, 'wetted keel longer than the hull'],
-    [state.wettedChine < 0, 'chines dry'],
+    [state.wettedBeam < state.hull.beam, 'chines dry: computed on the wetted beam'],
   ];
   return checks.filter(([broken]) => broken).map(([, words]) => words);
 }

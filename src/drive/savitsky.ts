@@ -8,7 +8,7 @@ import {
   watts,
 } from '../units/index.ts';
 import { addedDragAt } from './added-drag.ts';
-import { solveRising } from './bisect.ts';
+import { solveRising } from './solve.ts';
 import { GRAVITY, ROUGHNESS_ALLOWANCE } from './constants.ts';
 import { ittc57 } from './friction.ts';
 import { outsideRange } from './range.ts';
@@ -44,12 +44,14 @@ export function planeAt(
 ): Computed<PlaningState> {
   const fault = faultOf(hull, speed, trim);
   if (fault) return { notComputed: fault };
-  const { beam, deadrise } = hull;
+  const { deadrise } = hull;
   const weight = hull.mass * GRAVITY;
-  const speedCoefficient = speed / Math.sqrt(GRAVITY * beam);
-  const lift = weight / (0.5 * water.density * speed ** 2 * beam ** 2);
-  const flatLift = flatLiftOf(lift, inDegrees(deadrise));
-  const wettedRatio = wettedRatioOf(flatLift, inDegrees(trim), speedCoefficient);
+  const { beam, speedCoefficient, lift, flatLift, wettedRatio } = bottomOf(
+    hull,
+    weight / (0.5 * water.density * speed ** 2),
+    speed,
+    trim,
+  );
   const share = bottomSpeedShare(wettedRatio, trim, deadrise);
   if (share <= 0) {
     return { notComputed: 'so little of the bottom is wetted that the method has no solution' };
@@ -75,18 +77,26 @@ export function planeAt(
     lift,
     flatLift,
     wettedRatio,
+    wettedBeam: metres(beam),
     ...wetted,
     bottomSpeed: metresPerSecond(bottomSpeed),
     reynolds,
     friction,
     frictionDrag: newtons(frictionDrag),
     centreOfPressure: metres(centreOfPressure),
-    moment: momentAt(hull, weight, trim, frictionDrag, centreOfPressure),
+    moment: momentAt({ ...hull, beam: metres(beam) }, weight, trim, frictionDrag, centreOfPressure),
     bareDrag: newtons(bareDrag),
     addedDrag,
     drag: newtons(bareDrag + addedDrag),
     effectivePower: watts((bareDrag + addedDrag) * speed),
-    outside: outsideRange({ hull, trim, speedCoefficient, wettedRatio, ...wetted }),
+    outside: outsideRange({
+      hull,
+      trim,
+      speedCoefficient,
+      wettedRatio,
+      wettedBeam: metres(beam),
+      ...wetted,
+    }),
   };
 }
 
@@ -100,6 +110,53 @@ function faultOf(hull: PlaningHull, speed: number, trim: number): string | undef
   }
   const places = [hull.centre.x, hull.centre.z, hull.thrust.x, hull.thrust.z, hull.thrust.angle];
   return places.every(Number.isFinite) ? undefined : 'a place is not a number';
+}
+
+interface Bottom {
+  readonly beam: number;
+  readonly speedCoefficient: number;
+  readonly lift: number;
+  readonly flatLift: number;
+  readonly wettedRatio: number;
+}
+
+/**
+ * What of the bottom is wetted at a trim. Where the chines would run dry the beam is the widest that is still wetted:
+ * the prism whose chines are just reached by the water carries the weight.
+ *
+ * @param liftArea - W / (½ρV²), m²
+ */
+function bottomOf(
+  { beam, deadrise }: PlaningHull,
+  liftArea: number,
+  speed: number,
+  trim: number,
+): Bottom {
+  const degrees = inDegrees(deadrise);
+  const speedCoefficient = speed / Math.sqrt(GRAVITY * beam);
+  const lift = liftArea / beam ** 2;
+  const flatLift = flatLiftOf(lift, degrees);
+  const wettedRatio = wettedRatioOf(flatLift, inDegrees(trim), speedCoefficient);
+  const dryBelow = Math.tan(deadrise) / (2 * Math.PI * Math.tan(trim));
+  if (wettedRatio >= dryBelow) return { beam, speedCoefficient, lift, flatLift, wettedRatio };
+  const flatLiftAt = (wetted: number): number =>
+    inDegrees(trim) ** 1.1 *
+    (0.012 * Math.sqrt(dryBelow) + (0.0055 * dryBelow ** 2.5 * GRAVITY * wetted) / speed ** 2);
+  const wetted = solveRising(
+    (width) => {
+      const flat = flatLiftAt(width);
+      return (flat - 0.0065 * degrees * flat ** 0.6) * width ** 2;
+    },
+    liftArea,
+    0,
+  );
+  return {
+    beam: wetted,
+    speedCoefficient: speed / Math.sqrt(GRAVITY * wetted),
+    lift: liftArea / wetted ** 2,
+    flatLift: flatLiftAt(wetted),
+    wettedRatio: dryBelow,
+  };
 }
 
 /** CL0 from CLβ: the larger of the two roots, the one that goes with lift (the smaller is spurious). */

@@ -60,7 +60,9 @@ export interface PlaningState {
   /** λ, mean wetted length over beam. */
   readonly wettedRatio: number;
   readonly wettedKeel: Metres;
-  /** Below zero when the chines run dry. */
+  /** The beam over the chines; less when they run dry. */
+  readonly wettedBeam: Metres;
+  /** Zero when the chines run dry. */
   readonly wettedChine: Metres;
   /** Mean speed of the water along the bottom. */
   readonly bottomSpeed: MetresPerSecond;
