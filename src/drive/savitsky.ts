@@ -2,17 +2,16 @@ import {
   metres,
   metresPerSecond,
   newtons,
-  type Metres,
   type MetresPerSecond,
   type Radians,
   watts,
 } from '../units/index.ts';
 import { addedDragAt } from './added-drag.ts';
-import { solveRising } from './solve.ts';
 import { GRAVITY, ROUGHNESS_ALLOWANCE } from './constants.ts';
 import { ittc57 } from './friction.ts';
 import { outsideRange } from './range.ts';
 import type { AddedDrag, Computed, PlaningHull, PlaningState, Water } from './types.ts';
+import { type WettedBottom, wettedBottom, wettedLengths } from './wetted-bottom.ts';
 
 export interface Running {
   readonly hull: PlaningHull;
@@ -44,32 +43,17 @@ export function planeAt(
 ): Computed<PlaningState> {
   const fault = faultOf(hull, speed, trim);
   if (fault) return { notComputed: fault };
-  const { deadrise } = hull;
   const weight = hull.mass * GRAVITY;
-  const { beam, speedCoefficient, lift, flatLift, wettedRatio } = bottomOf(
-    hull,
-    weight / (0.5 * water.density * speed ** 2),
-    speed,
-    trim,
-  );
-  const share = bottomSpeedShare(wettedRatio, trim, deadrise);
-  if (share <= 0) {
-    return { notComputed: 'so little of the bottom is wetted that the method has no solution' };
-  }
-  const bottomSpeed = speed * share;
-  const reynolds = (bottomSpeed * wettedRatio * beam) / water.viscosity;
-  const friction = ittc57(reynolds);
-  const frictionDrag =
-    (water.density *
-      bottomSpeed ** 2 *
-      wettedRatio *
-      beam ** 2 *
-      (friction + ROUGHNESS_ALLOWANCE)) /
-    (2 * Math.cos(deadrise));
-  const centreOfPressure = pressureCentre(wettedRatio, speedCoefficient) * wettedRatio * beam;
-  const bareDrag = weight * Math.tan(trim) + frictionDrag / Math.cos(trim);
+  const liftArea = weight / (0.5 * water.density * speed ** 2);
+  const bottom = wettedBottom(hull, liftArea, speed, trim);
+  const { wettedRatio, speedCoefficient, lift, flatLift } = bottom;
+  const rub = frictionOn(bottom, hull.deadrise, water, speed, trim);
+  if (!rub) return { notComputed: 'so little of the bottom is wetted that there is no solution' };
+  const wettedBeam = metres(bottom.beam);
+  const pressed = pressureCentre(wettedRatio, speedCoefficient) * wettedRatio * wettedBeam;
+  const bareDrag = weight * Math.tan(trim) + rub.frictionDrag / Math.cos(trim);
   const addedDrag = addedDragAt(added, speed, water);
-  const wetted = wettedLengths(wettedRatio, beam, trim, deadrise);
+  const wetted = wettedLengths(wettedRatio, wettedBeam, trim, hull.deadrise);
   return {
     speed,
     trim,
@@ -77,27 +61,36 @@ export function planeAt(
     lift,
     flatLift,
     wettedRatio,
-    wettedBeam: metres(beam),
+    wettedBeam,
     ...wetted,
-    bottomSpeed: metresPerSecond(bottomSpeed),
-    reynolds,
-    friction,
-    frictionDrag: newtons(frictionDrag),
-    centreOfPressure: metres(centreOfPressure),
-    moment: momentAt({ ...hull, beam: metres(beam) }, weight, trim, frictionDrag, centreOfPressure),
+    ...rub,
+    centreOfPressure: metres(pressed),
+    moment: momentAt({ ...hull, beam: wettedBeam }, weight, trim, rub.frictionDrag, pressed),
     bareDrag: newtons(bareDrag),
     addedDrag,
     drag: newtons(bareDrag + addedDrag),
     effectivePower: watts((bareDrag + addedDrag) * speed),
-    outside: outsideRange({
-      hull,
-      trim,
-      speedCoefficient,
-      wettedRatio,
-      wettedBeam: metres(beam),
-      ...wetted,
-    }),
+    outside: outsideRange({ hull, trim, speedCoefficient, wettedRatio, wettedBeam, ...wetted }),
   };
+}
+
+/** Friction along the bottom; undefined when the mean bottom speed has no solution. */
+function frictionOn(
+  { beam, wettedRatio }: WettedBottom,
+  deadrise: number,
+  water: Water,
+  speed: number,
+  trim: number,
+) {
+  const share = bottomSpeedShare(wettedRatio, trim, deadrise);
+  if (share <= 0) return undefined;
+  const bottomSpeed = metresPerSecond(speed * share);
+  const reynolds = (bottomSpeed * wettedRatio * beam) / water.viscosity;
+  const friction = ittc57(reynolds);
+  const area = (wettedRatio * beam ** 2) / Math.cos(deadrise);
+  const coefficient = friction + ROUGHNESS_ALLOWANCE;
+  const frictionDrag = newtons(0.5 * water.density * bottomSpeed ** 2 * area * coefficient);
+  return { bottomSpeed, reynolds, friction, frictionDrag };
 }
 
 function faultOf(hull: PlaningHull, speed: number, trim: number): string | undefined {
@@ -112,67 +105,6 @@ function faultOf(hull: PlaningHull, speed: number, trim: number): string | undef
   return places.every(Number.isFinite) ? undefined : 'a place is not a number';
 }
 
-interface Bottom {
-  readonly beam: number;
-  readonly speedCoefficient: number;
-  readonly lift: number;
-  readonly flatLift: number;
-  readonly wettedRatio: number;
-}
-
-/**
- * What of the bottom is wetted at a trim. Where the chines would run dry the beam is the widest that is still wetted:
- * the prism whose chines are just reached by the water carries the weight.
- *
- * @param liftArea - W / (½ρV²), m²
- */
-function bottomOf(
-  { beam, deadrise }: PlaningHull,
-  liftArea: number,
-  speed: number,
-  trim: number,
-): Bottom {
-  const degrees = inDegrees(deadrise);
-  const speedCoefficient = speed / Math.sqrt(GRAVITY * beam);
-  const lift = liftArea / beam ** 2;
-  const flatLift = flatLiftOf(lift, degrees);
-  const wettedRatio = wettedRatioOf(flatLift, inDegrees(trim), speedCoefficient);
-  const dryBelow = Math.tan(deadrise) / (2 * Math.PI * Math.tan(trim));
-  if (wettedRatio >= dryBelow) return { beam, speedCoefficient, lift, flatLift, wettedRatio };
-  const flatLiftAt = (wetted: number): number =>
-    inDegrees(trim) ** 1.1 *
-    (0.012 * Math.sqrt(dryBelow) + (0.0055 * dryBelow ** 2.5 * GRAVITY * wetted) / speed ** 2);
-  const wetted = solveRising(
-    (width) => {
-      const flat = flatLiftAt(width);
-      return (flat - 0.0065 * degrees * flat ** 0.6) * width ** 2;
-    },
-    liftArea,
-    0,
-  );
-  return {
-    beam: wetted,
-    speedCoefficient: speed / Math.sqrt(GRAVITY * wetted),
-    lift: liftArea / wetted ** 2,
-    flatLift: flatLiftAt(wetted),
-    wettedRatio: dryBelow,
-  };
-}
-
-/** CL0 from CLβ: the larger of the two roots, the one that goes with lift (the smaller is spurious). */
-function flatLiftOf(lift: number, deadrise: number): number {
-  const turning = (0.0039 * deadrise) ** 2.5;
-  return solveRising((flat) => flat - 0.0065 * deadrise * flat ** 0.6, lift, turning);
-}
-
-function wettedRatioOf(flatLift: number, trim: number, speedCoefficient: number): number {
-  return solveRising(
-    (ratio) => 0.012 * Math.sqrt(ratio) + (0.0055 * ratio ** 2.5) / speedCoefficient ** 2,
-    flatLift / trim ** 1.1,
-    0,
-  );
-}
-
 /** V1/V; 0 or less when there is none. */
 function bottomSpeedShare(wettedRatio: number, trim: number, deadrise: number): number {
   const flat = 0.012 * Math.sqrt(wettedRatio) * inDegrees(trim) ** 1.1;
@@ -183,17 +115,6 @@ function bottomSpeedShare(wettedRatio: number, trim: number, deadrise: number): 
 
 function pressureCentre(wettedRatio: number, speedCoefficient: number): number {
   return 0.75 - 1 / ((5.21 * speedCoefficient ** 2) / wettedRatio ** 2 + 2.39);
-}
-
-/** Lk - Lc = b tan β / (π tan τ), shared half and half about the mean. */
-function wettedLengths(
-  ratio: number,
-  beam: number,
-  trim: number,
-  deadrise: number,
-): { readonly wettedKeel: Metres; readonly wettedChine: Metres } {
-  const half = (beam * Math.tan(deadrise)) / (2 * Math.PI * Math.tan(trim));
-  return { wettedKeel: metres(ratio * beam + half), wettedChine: metres(ratio * beam - half) };
 }
 
 /** Left side of eq (35): W [(1 - sin τ sin(τ + ε)) c / cos τ - f sin τ] + Df (a - f). */
