@@ -92,7 +92,8 @@ const METHODS: Readonly<Record<MethodId, Method>> = {
     source: 'AS 1799.1 persons capacity, second hand: 80 kg and 10 kg of gear a person',
     validity: 'outboard boats in protected water; load as the builder found it, power not computed',
     test: 'AS 1799.1',
-    loadMeans: 'people, engine and gear',
+    loadMeans:
+      'people, engine and gear, by the freeboard given and not by the standard’s own coefficients',
     load: (boat) => {
       const left = loadByFreeboard(boat);
       return typeof left === 'object' ? left : kilograms(left + boat.engine.mass);
