@@ -5,6 +5,7 @@ import { powerCapacity } from './cfr-183-power.ts';
 import { personsCapacity, weightCapacity } from './cfr-183-weight.ts';
 import { isoPeople } from './iso-load.ts';
 import { isoPower } from './iso-power.ts';
+import { HORSEPOWER } from './pounds.ts';
 import type { Computed, PeopleLimit, RatedBoat } from './types.ts';
 
 export type MethodId = 'cfr-183' | 'iso' | 'australian';
@@ -39,6 +40,13 @@ interface Method {
 
 const seats = ({ seats: people }: RatedBoat): PeopleLimit => ({ name: 'the seat count', people });
 
+/** What the plate would say: the law's greatest power, or the boat's own rating where that is lower. */
+function markedHorsepower({ hull, engine }: RatedBoat): Computed<number> {
+  const capacity = powerCapacity(hull);
+  if ('notComputed' in capacity) return capacity;
+  return Math.min(capacity.horsepower, engine.power / HORSEPOWER);
+}
+
 /** What is left of the freeboard displacement after the boat, her engine and her fixed fuel. */
 function loadByFreeboard(boat: RatedBoat): Computed<Kilograms> {
   const left = boat.loadedDisplacement - boat.light - boat.engine.mass - boat.fixedFuel;
@@ -55,17 +63,17 @@ const METHODS: Readonly<Record<MethodId, Method>> = {
     test: 'the tests of 33 CFR 183 subparts C and G',
     loadMeans: 'people, motor, gear and portable fuel',
     load: (boat) => {
-      const power = powerCapacity(boat.hull);
-      return 'notComputed' in power ? power : weightCapacity(boat, power.horsepower);
+      const marked = markedHorsepower(boat);
+      return typeof marked === 'object' ? marked : weightCapacity(boat, marked);
     },
     power: ({ hull }) => {
       const power = powerCapacity(hull);
       return 'notComputed' in power ? power : power.power;
     },
     people: (boat) => {
-      const power = powerCapacity(boat.hull);
-      if ('notComputed' in power) return power;
-      const persons = personsCapacity(boat, power.horsepower);
+      const marked = markedHorsepower(boat);
+      if (typeof marked === 'object') return marked;
+      const persons = personsCapacity(boat, marked);
       if ('notComputed' in persons) return persons;
       return [seats(boat), { name: 'the buoyancy', people: persons.people }];
     },
