@@ -16,6 +16,8 @@ export interface BrakeNeed extends BrakeStep {
   /** Mass that the law's threshold was held against. */
   readonly counted: Kilograms;
   readonly source: string;
+  /** What to fit: as `braked`, or more where a stricter reading or another rule of the place asks for it. */
+  readonly advised: BrakeStep['braked'];
   /** What else to know: another reading of the law, a rule that this one does not replace. */
   readonly notes: readonly string[];
 }
@@ -34,7 +36,7 @@ const STRICTNESS = ['none', 'one axle', 'all wheels'] as const;
  * Brakes that a trailer must have by the mass thresholds of a place.
  *
  * Where two readings of a law stand beside each other (Australia counts the mass on the axles; many count the total),
- * the law's own is returned and the stricter one is noted.
+ * the law's own is returned, the stricter one is noted and advised.
  *
  * @returns `notComputed` above what the rules for small trailers cover
  * @validity light trailers behind cars; thresholds only, not construction or type approval
@@ -53,7 +55,7 @@ export function brakesNeeded(place: Jurisdiction, input: BrakeInput): Computed<B
     place,
     counted: kilograms(counted),
     source: law.source,
-    notes: notesFor(place, step, input),
+    ...besides(place, step, input),
   };
 }
 
@@ -69,32 +71,44 @@ function stepFor(place: Jurisdiction, counted: number, input: BrakeInput): Brake
   return step ?? { upTo: 0, braked: 'all wheels', overRun: false, breakaway: true };
 }
 
-function notesFor(place: Jurisdiction, step: BrakeStep, input: BrakeInput): readonly string[] {
-  if (place === 'AU') {
-    const strict = stepFor(place, input.total, input);
-    const isStricter = STRICTNESS.indexOf(strict.braked) > STRICTNESS.indexOf(step.braked);
-    return isStricter
-      ? [
-          `counted with the ball load, as some read it, the rule asks for brakes on ${strict.braked}`,
-        ]
-      : [];
-  }
-  if (place === 'NZ') return newZealandNotes(step, input);
-  if (place === 'US') {
-    const pounds = input.total / POUND;
-    return pounds > 1500 && pounds <= 3000
-      ? ['state law decides: some states ask for brakes from 1,500 lb']
-      : ['state law decides'];
-  }
+type Besides = Pick<BrakeNeed, 'advised' | 'notes'>;
+
+/** What stands beside a law's own threshold. */
+function besides(place: Jurisdiction, step: BrakeStep, input: BrakeInput): Besides {
+  const plain = { advised: step.braked, notes: [] };
+  if (place === 'AU') return besidesInAustralia(step, input);
+  if (place === 'NZ') return besidesInNewZealand(step, input);
+  if (place === 'US') return besidesInStates(step, input);
   return input.vehicle === undefined && step.braked === 'none'
-    ? ['only behind a car of at least twice the mass']
-    : [];
+    ? { ...plain, notes: ['only behind a car of at least twice the mass'] }
+    : plain;
 }
 
-function newZealandNotes(step: BrakeStep, { total, vehicle }: BrakeInput): readonly string[] {
+function besidesInAustralia(step: BrakeStep, input: BrakeInput): Besides {
+  const { braked } = stepFor('AU', input.total, input);
+  if (STRICTNESS.indexOf(braked) <= STRICTNESS.indexOf(step.braked)) {
+    return { advised: step.braked, notes: [] };
+  }
+  const note = `counted with the ball load, as some read it, the rule asks for brakes on ${braked}`;
+  return { advised: braked, notes: [note] };
+}
+
+function besidesInNewZealand({ braked }: BrakeStep, { total, vehicle }: BrakeInput): Besides {
   const stop = 'vehicle and trailer must stop from 30 km/h within 7 m';
-  if (step.braked !== 'none' || vehicle === undefined || total <= 0.75 * vehicle) return [stop];
-  return [stop, 'heavier than three quarters of the vehicle: unlikely to stop so without brakes'];
+  if (braked !== 'none' || vehicle === undefined || total <= 0.75 * vehicle) {
+    return { advised: braked, notes: [stop] };
+  }
+  const heavy = 'heavier than three quarters of the vehicle: unlikely to stop so without brakes';
+  return { advised: 'one axle', notes: [stop, heavy] };
+}
+
+function besidesInStates({ braked }: BrakeStep, { total }: BrakeInput): Besides {
+  return total / POUND > 1500 && braked === 'none'
+    ? {
+        advised: 'all wheels',
+        notes: ['state law decides: some states ask for brakes from 1,500 lb'],
+      }
+    : { advised: braked, notes: ['state law decides'] };
 }
 
 /**

@@ -2,7 +2,8 @@ import type { Kilograms } from '../units/index.ts';
 import { atMost } from './margin.ts';
 import type { BallLoad, Computed, Margin } from './types.ts';
 
-const GRAVITY = 9.80665;
+/** As UN Regulation 55 has it, m/s². */
+const GRAVITY = 9.81;
 
 /** What a towing vehicle's maker allows. Left out: not known, not checked. */
 export interface VehicleLimits {

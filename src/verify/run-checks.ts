@@ -1,9 +1,19 @@
+import { DRIVE_CASES } from './cases-drive.ts';
+import { LIMITS_CASES } from './cases-limits.ts';
 import { MASS_CASES } from './cases-mass.ts';
 import { MONEY_CASES } from './cases-money.ts';
+import { TOW_CASES } from './cases-tow.ts';
 import { UNIT_CASES } from './cases-units.ts';
 import type { Check, PublishedCase } from './types.ts';
 
-const ALL_CASES: readonly PublishedCase[] = [...UNIT_CASES, ...MONEY_CASES, ...MASS_CASES];
+const ALL_CASES: readonly PublishedCase[] = [
+  ...UNIT_CASES,
+  ...MONEY_CASES,
+  ...MASS_CASES,
+  ...DRIVE_CASES,
+  ...LIMITS_CASES,
+  ...TOW_CASES,
+];
 
 /** Computes every case and holds it against what was published. */
 export function runChecks(cases: readonly PublishedCase[] = ALL_CASES): readonly Check[] {

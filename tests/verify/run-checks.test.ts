@@ -8,7 +8,9 @@ describe('the checks against the published world', () => {
     expect(
       checks.every(({ source, published }) => source !== '' && Number.isFinite(published)),
     ).toBe(true);
-    expect(new Set(checks.map(({ area }) => area))).toEqual(new Set(['units', 'money', 'mass']));
+    expect(new Set(checks.map(({ area }) => area))).toEqual(
+      new Set(['units', 'money', 'mass', 'drive', 'limits', 'tow']),
+    );
     expect(checks.length).toBeGreaterThanOrEqual(30);
   });
 
