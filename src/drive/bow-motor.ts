@@ -53,6 +53,7 @@ export function holdingForce(holding: Holding): Computed<HoldingForce> {
   const seen = windage.front * Math.cos(sheer) + windage.side * Math.sin(sheer);
   const ofWind = 0.5 * AIR_DENSITY * WINDAGE * seen * wind ** 2;
   const ofCurrent = currentForce(immersed, length, water, current);
+  if (!Number.isFinite(ofWind + ofCurrent)) return { notComputed: 'an area is not a number' };
   return {
     wind: newtons(ofWind),
     current: newtons(ofCurrent),
@@ -106,6 +107,9 @@ export function holdingTime(
 ): Computed<HoldingTime> {
   if (!(needed > 0)) return { notComputed: 'nothing has to be held against' };
   const share = needed / motor.thrust;
+  if (!(motor.current > 0 && usable >= 0)) {
+    return { notComputed: 'the motor draws no current, or the battery holds none' };
+  }
   if (!(share <= 1)) return { notComputed: 'the motor’s full thrust is less than what is needed' };
   const current = motor.current * share ** 1.5;
   return { share, current, hours: usable / current };

@@ -47,6 +47,7 @@ export const FOUR_STROKE: Burning = {
  */
 export function fuelFlow(rated: Watts, load: number, burning: Burning): Computed<number> {
   const factor = interpolate(burning.partLoad, load);
+  if (!(rated >= 0)) return { notComputed: 'the rated power is not a number of 0 or more' };
   if (factor === undefined) {
     return { notComputed: 'the load is outside the part-load figures of the engine' };
   }
@@ -72,6 +73,9 @@ export function fuelRange(
   speed: MetresPerSecond,
   flow: number,
 ): Computed<Metres> {
+  if (!(tank >= 0 && speed >= 0 && reserve >= 0 && reserve <= 1)) {
+    return { notComputed: 'tank, speed and reserve must be 0 or more, the reserve at most 1' };
+  }
   if (!(flow > 0)) return { notComputed: 'no fuel is burnt, so the range has no end' };
   return metres(((1 - reserve) * tank * speed) / flow);
 }

@@ -14,6 +14,7 @@ export { type CurvePoint, findHump, type Hump, powerCurve } from './curve.ts';
 export { runAt } from './equilibrium.ts';
 export { ittc57 } from './friction.ts';
 export { type Burning, FOUR_STROKE, fuelFlow, fuelRange, THIRDS_RESERVE } from './fuel.ts';
+export { OUTBOARD_THRUST } from './outboard.ts';
 export { porpoisingTrim } from './porpoising.ts';
 export { type Gearing, pitchBand, type PitchChoice, pitchFor, turnsFor } from './propeller.ts';
 export { planeAt, type Running } from './savitsky.ts';

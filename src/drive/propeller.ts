@@ -9,7 +9,8 @@ export interface Gearing {
 }
 
 const isSound = ({ ratio, slip }: Gearing): boolean => ratio > 0 && slip >= 0 && slip < 1;
-const UNSOUND = 'the gear ratio must be above 0 and the slip from 0 to less than 1';
+const UNSOUND =
+  'gear ratio, pitch and engine speed must be above 0, the slip from 0 to less than 1';
 
 /**
  * Pitch that takes a boat to a speed at an engine speed, p = V / (n (1 - s)), n the turns of the propeller a second.
@@ -25,7 +26,7 @@ export function pitchFor(
   turns: number,
   gearing: Gearing,
 ): Computed<Metres> {
-  if (!isSound(gearing) || !(turns > 0)) return { notComputed: UNSOUND };
+  if (!isSound(gearing) || !(turns > 0) || !(speed >= 0)) return { notComputed: UNSOUND };
   return metres(speed / ((turns / 60 / gearing.ratio) * (1 - gearing.slip)));
 }
 
@@ -40,7 +41,7 @@ export function turnsFor(
   pitch: Metres,
   gearing: Gearing,
 ): Computed<number> {
-  if (!isSound(gearing) || !(pitch > 0)) return { notComputed: UNSOUND };
+  if (!isSound(gearing) || !(pitch > 0) || !(speed >= 0)) return { notComputed: UNSOUND };
   return (speed / (pitch * (1 - gearing.slip))) * gearing.ratio * 60;
 }
 

@@ -54,7 +54,7 @@ export function planeAt(
   const bareDrag = weight * Math.tan(trim) + rub.frictionDrag / Math.cos(trim);
   const addedDrag = addedDragAt(added, speed, water);
   const wetted = wettedLengths(wettedRatio, wettedBeam, trim, hull.deadrise);
-  return {
+  const state: PlaningState = {
     speed,
     trim,
     speedCoefficient,
@@ -72,7 +72,13 @@ export function planeAt(
     effectivePower: watts((bareDrag + addedDrag) * speed),
     outside: outsideRange({ hull, trim, speedCoefficient, wettedRatio, wettedBeam, ...wetted }),
   };
+  return isSound(state)
+    ? state
+    : { notComputed: 'the figures are too far from any boat for the method' };
 }
+
+const isSound = (state: PlaningState): boolean =>
+  Object.values(state).every((value) => typeof value !== 'number' || Number.isFinite(value));
 
 /** Friction along the bottom; undefined when the mean bottom speed has no solution. */
 function frictionOn(

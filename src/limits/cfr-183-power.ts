@@ -43,6 +43,7 @@ export function powerCapacity(hull: RatedHull): Computed<PowerCapacity> {
   const isFull = hull.transomBeam > hull.beam / 2;
   const width = isFull ? hull.transomBeam : (hull.afterBeam ?? hull.transomBeam);
   const factor = (hull.length * width) / FOOT ** 2;
+  if (!(factor > 0)) return { notComputed: 'the transom has no width' };
   const isFlat = hull.hardChine && hull.deadrise < FLAT;
   if (factor > 52.5 + 1e-9) return byFormula(hull, factor, isFlat);
   const nearest = Math.min(Math.round(factor + 1e-9), 52);

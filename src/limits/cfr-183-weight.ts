@@ -28,6 +28,7 @@ const SIDE_TEST_BELOW = 550;
 export function weightCapacity(boat: RatedBoat, horsepower: number): Computed<Kilograms> {
   const why = outsideLaw(boat.hull);
   if (why) return { notComputed: why };
+  if (!(horsepower > 0)) return { notComputed: 'the boat is marked for no power' };
   const spare =
     inPounds(boat.greatestDisplacement) - inPounds(boat.light) - inPounds(boat.fixedFuel);
   if (!(spare > 0)) return { notComputed: 'the boat weighs what she can displace, or more' };

@@ -83,10 +83,11 @@ export function trimByEngine(
   displacement: Kilograms,
   metacentricHeight: Metres,
 ): Computed<Radians> {
-  if (!(displacement > 0 && metacentricHeight > 0)) {
+  const slope = (mass * lever) / (displacement * metacentricHeight);
+  if (!(displacement > 0 && metacentricHeight > 0 && Number.isFinite(slope))) {
     return { notComputed: 'displacement and longitudinal metacentric height must be above 0' };
   }
-  return radians(Math.atan((mass * lever) / (displacement * metacentricHeight)));
+  return radians(Math.atan(slope));
 }
 
 /**

@@ -25,6 +25,7 @@ export function ballLoad(
   const moment =
     trailer.tare * (trailer.axle - trailer.centre) + boat.mass * (trailer.axle - boatAt);
   const onBall = moment / trailer.axle;
+  if (!Number.isFinite(onBall)) return { notComputed: 'a mass or a distance is not a number' };
   return {
     total: kilograms(total),
     onBall: kilograms(onBall),

@@ -44,6 +44,8 @@ describe('fuel', () => {
       Number(fuelRange(cubicMetres(0.1), THIRDS_RESERVE, speed, 10 * LITRE_AN_HOUR)),
     ).toBeCloseTo(240_000, 6);
     expect(fuelRange(cubicMetres(0.1), 0, speed, 0)).toHaveProperty('notComputed');
+    expect(fuelRange(cubicMetres(0.1), 1.01, speed, 1)).toHaveProperty('notComputed');
+    expect(fuelFlow(watts(Number.NaN), 1, FOUR_STROKE)).toHaveProperty('notComputed');
   });
 });
 
@@ -116,5 +118,6 @@ describe('holding with a bow motor', () => {
   it('is not computed when the motor is too weak, or nothing is to be held', () => {
     expect(holdingTime(newtons(250.1), motor, 80)).toHaveProperty('notComputed');
     expect(holdingTime(newtons(0), motor, 80)).toHaveProperty('notComputed');
+    expect(holdingTime(newtons(50), { ...motor, current: 0 }, 80)).toHaveProperty('notComputed');
   });
 });

@@ -139,6 +139,32 @@ describe('the ranges of the method', () => {
     expect('notComputed' in at(20)).toBe(false);
   });
 
+  it('give numbers or a reason, and an end, for anything at all', () => {
+    const any = fc.oneof(
+      fc.double({ min: 1e-6, max: 1e6, noNaN: true }),
+      fc.double(),
+      fc.constantFrom(0, -1, Number.NaN, Number.POSITIVE_INFINITY, 1e-300, 1e300),
+    );
+    fc.assert(
+      fc.property(any, any, any, any, any, any, (mass, beam, deadrise, x, z, speed) => {
+        const hull = hullOf({
+          mass: kilograms(mass),
+          beam: metres(beam),
+          deadrise: radians(deadrise),
+          centre: { x: metres(x), z: metres(z) },
+        });
+        for (const state of [
+          planeAt({ hull, water: SEA_WATER }, metresPerSecond(speed), radians(0.07)),
+          runAt({ hull, water: SEA_WATER }, metresPerSecond(speed)),
+        ]) {
+          const values = Object.values(state).flat();
+          expect(values.every((one) => typeof one === 'string' || Number.isFinite(one))).toBe(true);
+        }
+      }),
+      { numRuns: 300 },
+    );
+  });
+
   it('say "not computed" for what is no boat', () => {
     expect(because(at(0))).toMatch(/above zero/);
     expect(because(at(20, hullOf({ mass: kilograms(Number.NaN) })))).toMatch(/above zero/);

@@ -68,6 +68,8 @@ describe('horsepower by 33 CFR 183.53', () => {
     expect(horsepower(inFeet(20, 7))).toMatch(/^not required/);
     expect(outsideLaw(hullOf({ monohull: false }))).toMatch(/monohull/);
     expect(outsideLaw(hullOf({ length: metres(Number.NaN) }))).toMatch(/no length/);
+    expect(horsepower(hullOf({ transomBeam: metres(Number.NaN) }))).toMatch(/no width/);
+    expect(weightCapacity(boatOf(), Number.NaN)).toHaveProperty('notComputed');
   });
 
   it('never falls when the boat grows, whatever her bottom and steering', () => {
