@@ -20,3 +20,4 @@ export { type Gearing, pitchBand, type PitchChoice, pitchFor, turnsFor } from '.
 export { planeAt, type Running } from './savitsky.ts';
 export { type Driven, OUTBOARD_EFFICIENCY, type SpeedEstimate, speedFor } from './speed.ts';
 export type * from './types.ts';
+export { windageFrom } from './windage.ts';

@@ -13,7 +13,7 @@ interface Ranged {
  * The ranges of Savitsky's method that a state is outside of.
  *
  * @returns one phrase for each; empty when all hold
- * @source Savitsky 1964, below eq (15): 0.60 <= Cv <= 13, 2° <= τ <= 15°, λ <= 4; wetted chine and keel: the prism
+ * @source Savitsky 1964, range of the lift equation: 0.60 <= Cv <= 13, 2° <= τ <= 15°, λ <= 4; wetted chine and keel: the prism
  * that the method stands for has both chines wetted and is no longer than the hull
  */
 export function outsideRange(state: Ranged): readonly string[] {
@@ -33,7 +33,7 @@ export function outsideRange(state: Ranged): readonly string[] {
 /**
  * Why a state is not planing, so that a planing method says nothing of it; undefined when it is.
  *
- * @source Savitsky 1964 for λ; Cv >= 1.0 is the range of his eq (19) for the mean bottom speed (from memory)
+ * @source Savitsky 1964 for λ; Cv >= 1.0 is the range of his mean bottom speed (from memory)
  */
 export function notPlaning(state: Ranged): string | undefined {
   if (state.speedCoefficient < 1) return 'pre-planing: the speed coefficient is below 1.0';

@@ -34,7 +34,8 @@ const inDegrees = (angle: number): number => (angle * 180) / Math.PI;
  * the method has no solution there
  * @validity 0.60 <= Cv <= 13, 2° <= τ <= 15°, λ <= 4; prismatic hull, calm water; no air, spray or appendage drag
  * but what `added` names
- * @source Savitsky 1964, eqs (10), (15), (16), (22) to (35); Cf by ITTC-57 in place of Schoenherr's line
+ * @source Savitsky 1964, the computational procedure up to eq (35) (equation numbers from memory); Cf by
+ * ITTC-57 in place of Schoenherr's line
  */
 export function planeAt(
   { hull, water, added = [] }: Running,

@@ -19,7 +19,7 @@ export interface WettedBottom {
  * the prism whose chines are just reached by the water carries the weight.
  *
  * @param liftArea - W / (½ρV²), m²
- * @source Savitsky 1964, eqs (15) and (16), solved for CL0 and λ; the wetted beam of dry chines is derived: the widest
+ * @source Savitsky 1964, his lift equations solved for CL0 and λ; the wetted beam of dry chines is derived: the widest
  * at which the wetted chine is not below zero
  */
 export function wettedBottom(
@@ -72,7 +72,7 @@ function wettedRatioOf(flatLift: number, trim: number, speedCoefficient: number)
 /**
  * Wetted lengths of keel and chine: Lk - Lc = b tan β / (π tan τ), shared half and half about the mean.
  *
- * @source Savitsky 1964, eqs (1) to (3)
+ * @source Savitsky 1964, wetted lengths of a prism
  */
 export function wettedLengths(
   ratio: number,

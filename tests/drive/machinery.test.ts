@@ -11,6 +11,7 @@ import {
   pitchFor,
   THIRDS_RESERVE,
   turnsFor,
+  windageFrom,
 } from '../../src/drive/index.ts';
 import {
   cubicMetres,
@@ -20,6 +21,7 @@ import {
   squareMetres,
   watts,
 } from '../../src/units/index.ts';
+import { catalogueHulls } from './catalogue-hulls.ts';
 
 const LITRE_AN_HOUR = 0.001 / 3600;
 
@@ -102,6 +104,31 @@ describe('holding with a bow motor', () => {
     expect(holdingForce(holding(5, 1.5))).toHaveProperty('needed');
     expect(holdingForce(holding(5, 1.51))).toHaveProperty('notComputed');
     expect(holdingForce(holding(Number.NaN, 0))).toHaveProperty('notComputed');
+  });
+
+  it('sees a box as its height above the water times length and breadth', () => {
+    const box = [0, 2, 4].map((x) => ({
+      x: metres(x),
+      points: [
+        [metres(0), metres(0)],
+        [metres(1), metres(0)],
+        [metres(1), metres(1)],
+      ] as const,
+    }));
+    const { front, side } = windageFrom(box, metres(0.3));
+    expect(front).toBeCloseTo(2 * 0.7, 9);
+    expect(side).toBeCloseTo(4 * 0.7, 9);
+    expect(windageFrom(box, metres(1))).toEqual({ front: 0, side: 0 });
+    expect(windageFrom([], metres(0))).toEqual({ front: 0, side: 0 });
+  });
+
+  it('sees each hull of the catalogue from ahead within her beam, from the side within her length', () => {
+    for (const { lines, dimensions } of catalogueHulls()) {
+      const { front, side } = windageFrom(lines, metres(0.15));
+      expect(front).toBeLessThan(dimensions.beam * dimensions.depth * 1.3);
+      expect(front).toBeGreaterThan(dimensions.beam * (dimensions.depth - 0.15) * 0.8);
+      expect(side).toBeLessThan(dimensions.length * dimensions.depth);
+    }
   });
 
   const motor = { thrust: newtons(250), current: 50 };
