@@ -100,6 +100,14 @@ describe('holding with a bow motor', () => {
     expect(force.needed).toBeCloseTo(1.5 * force.wind, 9);
   });
 
+  it('rubs on the wetted surface and drags at the transom in a current, worked by hand', () => {
+    // Re 3.5088e6, Cf 0.0036305: 500 x (5 x Cf x 1.3 + 0.12 x 0.6).
+    const force = holdingForce(holding(0, 1));
+    if ('notComputed' in force) throw new Error(force.notComputed);
+    expect(force.current).toBeCloseTo(47.8, 1);
+    expect(force.needed).toBe(force.current);
+  });
+
   it('is computed for a current of 1.5 m/s and not for more', () => {
     expect(holdingForce(holding(5, 1.5))).toHaveProperty('needed');
     expect(holdingForce(holding(5, 1.51))).toHaveProperty('notComputed');

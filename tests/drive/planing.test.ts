@@ -133,6 +133,17 @@ describe('the ranges of the method', () => {
     expect((after?.bareDrag ?? 0) / (before?.bareDrag ?? 1)).toBeCloseTo(1, 2);
   });
 
+  it('keep his equations on the wetted beam too', () => {
+    const { wettedBeam, wettedRatio, speed, lift, flatLift, wettedChine } = running(held(45, 3));
+    expect(wettedBeam).toBeLessThan(1.7);
+    expect(wettedChine).toBeCloseTo(0, 9);
+    const squared = speed ** 2 / (9.80665 * wettedBeam);
+    const ofTrim = 0.012 * Math.sqrt(wettedRatio) + (0.0055 * wettedRatio ** 2.5) / squared;
+    expect(flatLift).toBeCloseTo(3 ** 1.1 * ofTrim, 12);
+    expect(lift).toBeCloseTo(flatLift - 0.0065 * 15 * flatLift ** 0.6, 12);
+    expect(lift * 0.5 * 1025 * speed ** 2 * wettedBeam ** 2).toBeCloseTo(1100 * 9.80665, 6);
+  });
+
   it('say "not computed" below planing, with the reason', () => {
     expect(because(at(5))).toMatch(/^pre-planing/);
     expect(because(at(12, hullOf({ length: metres(3.5) })))).toMatch(/more keel/);

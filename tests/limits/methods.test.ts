@@ -59,6 +59,15 @@ describe('a boat rated by several methods', () => {
     expect(rating?.binding).toBeUndefined();
   });
 
+  it('leaves less for the load when a fixed tank is full', () => {
+    const loads = (litres: number) =>
+      rateBoat(boatOf({ fixedFuel: kilograms(litres) }), ['iso', 'australian']).map(
+        (one) => one.load,
+      );
+    expect(loads(0)).toEqual([1150 - 230 - 104, 1150 - 230]);
+    expect(loads(40)).toEqual([1150 - 230 - 104 - 40, 1150 - 230 - 40]);
+  });
+
   it('gives no load to a boat that has no freeboard to spare', () => {
     const sunk = boatOf({ loadedDisplacement: kilograms(334) });
     for (const { load, people } of rateBoat(sunk, ['iso', 'australian'])) {
