@@ -27,7 +27,8 @@ const PAPER =
   'Savitsky, Marine Technology 1(1), 1964, worked example: 60,000 lb, 40 kn, beam 14 ft, deadrise 10° (printed value, as quoted by others)';
 const WORKED =
   'Savitsky, Marine Technology 1(1), 1964: his example, his equations solved in closed form, independently of this code, where he read charts';
-const SMALL = 'Savitsky 1964: 1,100 kg, beam 1.7 m, deadrise 15°, solved in closed form, independently of this code';
+const SMALL =
+  'Savitsky 1964: 1,100 kg, beam 1.7 m, deadrise 15°, solved in closed form, independently of this code';
 
 const EXAMPLE: PlaningHull = {
   mass: kilograms(60_000 * POUND),
