@@ -9,7 +9,18 @@ describe('the checks against the published world', () => {
       checks.every(({ source, published }) => source !== '' && Number.isFinite(published)),
     ).toBe(true);
     expect(new Set(checks.map(({ area }) => area))).toEqual(
-      new Set(['units', 'money', 'mass', 'float', 'laminate', 'electrics', 'plan']),
+      new Set([
+        'units',
+        'money',
+        'mass',
+        'float',
+        'drive',
+        'limits',
+        'tow',
+        'laminate',
+        'electrics',
+        'plan',
+      ]),
     );
     expect(checks.length).toBeGreaterThanOrEqual(30);
   });
