@@ -1,6 +1,6 @@
 import type { Finding } from '../findings/index.ts';
 import type { MassResult } from '../mass/index.ts';
-import type { Price } from '../price/index.ts';
+import type { Price, Sensitivity } from '../price/index.ts';
 import type { Build } from '../resolve/index.ts';
 import type { TrailerLoad } from '../tow/index.ts';
 import type { Decimal } from '../units/index.ts';
@@ -9,6 +9,8 @@ import type { Decimal } from '../units/index.ts';
 export interface Figures {
   readonly build: Build;
   readonly price: Price;
+  /** The margin when hours, materials or rates move. The yard's side only. */
+  readonly sensitivity: Sensitivity;
   readonly mass: MassResult;
   readonly trailerLoad?: TrailerLoad;
   /** Hours of every stage that has work, in the order of the build. */

@@ -21,7 +21,6 @@ export function checkCatalogue(
 ): readonly Finding[] {
   const { hulls, options, outboards, trailers } = catalogue;
   return [
-    ...checkCurrencies(catalogue),
     ...[...hulls.values()].flatMap((hull) => [
       ...checkClass(hull, catalogue),
       ...checkParts(hull, ['shell', 'parts'], hull.value.shell.parts, catalogue, broken),
@@ -57,19 +56,9 @@ export function checkCatalogue(
         checkPart(entry.place(['shafts', shaft, 'part']), facts.part, catalogue, broken),
       ),
     ),
+    ...checkPackages(catalogue, broken),
     ...checkCircles(catalogue),
   ];
-}
-
-function checkCurrencies({ yard, parts }: Catalogue): readonly Finding[] {
-  return [...parts.values()]
-    .filter((part) => part.value.currency !== yard.value.currency)
-    .map((part) =>
-      finding('WRONG_VALUE', part.place(['currency']), {
-        received: `${part.value.code} in ${part.value.currency}`,
-        expected: `${yard.value.currency}, the currency of the yard`,
-      }),
-    );
 }
 
 function checkClass(entry: Sourced<Costed>, { yard }: Catalogue): readonly Finding[] {
@@ -113,6 +102,20 @@ function checkNames(
     .map((name) =>
       unknownId(kind, name, known.keys(), entry.place([...path, Math.max(names.indexOf(name), 0)])),
     );
+}
+
+/** Packages whose options the catalogue does not have, or whose id another has already. */
+function checkPackages(
+  { yard, options }: Catalogue,
+  broken: ReadonlySet<string>,
+): readonly Finding[] {
+  const offers = yard.value.packages;
+  return offers.flatMap(({ id, options: names }, index) => [
+    ...checkNames(yard, ['packages', index, 'options'], names, 'option', options, broken),
+    ...(offers.findIndex((offer) => offer.id === id) === index
+      ? []
+      : [finding('DUPLICATE_ID', yard.place(['packages', index, 'id']), { received: id })]),
+  ]);
 }
 
 /** Requirements that come back to where they began; each circle is reported once. */

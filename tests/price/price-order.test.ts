@@ -24,7 +24,15 @@ const RULES: PriceRules = {
 const BATTERY: PriceItem = {
   key: 'battery',
   marginClass: 'electrical',
-  materials: [{ materialClass: 'battery', quantity: decimal('2'), unitCost: money('219.95') }],
+  materials: [
+    {
+      code: 'B-1',
+      supplier: 's',
+      materialClass: 'battery',
+      quantity: decimal('2'),
+      unitCost: money('219.95'),
+    },
+  ],
   hours: [{ stage: 'wiring', hours: decimal('1.25') }],
 };
 
@@ -53,12 +61,18 @@ const orders = fc.array(item, { minLength: 1, maxLength: 12 }).map((items) =>
     key: String(index),
     marginClass: hull ? 'hull' : 'electrical',
     materials: [
-      { materialClass: resin ? 'resin' : 'timber', quantity: decimal(used), unitCost: money(cost) },
+      {
+        code: String(index),
+        supplier: 's',
+        materialClass: resin ? 'resin' : 'timber',
+        quantity: decimal(used),
+        unitCost: money(cost),
+      },
     ],
     hours: [{ stage: 'fit-out', hours: decimal(hours) }],
   })),
 );
-const rounding = fc.constantFrom('document', 'line') as fc.Arbitrary<'document' | 'line'>;
+const rounding = fc.constantFrom<'document' | 'line'>('document', 'line');
 const discount = fc.option(
   fc.oneof(
     cents.map((amount) => ({ amount: decimal(amount) })),
@@ -82,7 +96,15 @@ describe('the price of an order', () => {
     const resin = {
       ...BATTERY,
       hours: [],
-      materials: [{ materialClass: 'resin', quantity: decimal('3.5'), unitCost: money('9.99') }],
+      materials: [
+        {
+          code: 'R-1',
+          supplier: 's',
+          materialClass: 'resin',
+          quantity: decimal('3.5'),
+          unitCost: money('9.99'),
+        },
+      ],
     };
     expect(text(priceOrder(input({ items: [resin] })).cost)).toBe(
       new Decimal('3.5').times('1.1').times('9.99').toFixed(2, Decimal.ROUND_HALF_UP),
