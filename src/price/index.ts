@@ -3,5 +3,5 @@ export { loadedRate } from './labour.ts';
 export { marginOfMarkup, markedUpPrice, markupOfMargin, sellingPrice } from './margin.ts';
 export { priceOrder } from './price-order.ts';
 export type * from './result-types.ts';
-export { sensitivity, type Sensitivity, type WhatIf } from './sensitivity.ts';
+export { type MarginThen, sensitivity, type Sensitivity, type WhatIf } from './sensitivity.ts';
 export type * from './types.ts';

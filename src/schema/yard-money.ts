@@ -180,11 +180,7 @@ export const whatIf = z
   .strictObject({
     overruns: z
       .array(percent('Share by which the hours overrun.', { min: 0, max: 5 }))
-      .default([
-        { amount: 10n, scale: 2n },
-        { amount: 20n, scale: 2n },
-        { amount: 30n, scale: 2n },
-      ])
+      .prefault(['10%', '20%', '30%'])
       .meta({ description: 'Overruns of the hours to show the margin at.' }),
     materials: z
       .record(id('Class of material.', 'wastageClasses'), percent('Share by which it rises.'))

@@ -163,7 +163,7 @@ function rateMissing(name: string, by: string | undefined, trades: readonly stri
     ? {
         finding: 'MISSING_KEY',
         expected: `a rate for ${name}, or a trade: in that stage`,
-        received: `no rate for ${name}`,
+        received: `no "${name}:"`,
       }
     : {
         finding: 'UNKNOWN_ID',
