@@ -49,7 +49,8 @@ export function parseMoney(text: string, currency: Currency): Money | undefined 
 
 /** The sum, exact; an empty list is zero of the currency. */
 export function sumMoney(amounts: readonly Money[], currency: Currency): Money {
-  return amounts.reduce((total, amount) => add(total, amount), zeroMoney(currency));
+  const [first, ...others] = amounts;
+  return first ? others.reduce((total, amount) => add(total, amount), first) : zeroMoney(currency);
 }
 
 /** money x decimal, exact: the scale grows, nothing is rounded. */
@@ -59,7 +60,9 @@ export function timesDecimal(money: Money, factor: Decimal): Money {
 
 /** Rounds to whole minor units, half away from zero: the one house rounding, used once a line. */
 export function roundToMinorUnit(money: Money): Money {
-  return transformScale(money, toSnapshot(money).currency.exponent, halfAwayFromZero);
+  const { scale, currency } = toSnapshot(money);
+  if (scale === currency.exponent) return money;
+  return transformScale(money, currency.exponent, halfAwayFromZero);
 }
 
 /**
