@@ -88,7 +88,7 @@ describe('payments', () => {
     const { price } = figuresOf(yard);
     expect(price.payments.map(({ event, amount }) => [event, moneyToText(amount)])).toEqual([
       ['order', '1000.00'],
-      ['handover', '2557.63'],
+      ['handover', '2557.64'],
     ]);
   });
   it('whose shares do not make the whole are a mistake', () => {
