@@ -1,4 +1,14 @@
 import { type Finding, finding } from '../findings/index.ts';
+import {
+  addMoney,
+  formatMoney,
+  isNegative,
+  isZero,
+  type Money,
+  moneyOf,
+  subtractMoney,
+  zeroMoney,
+} from '../money/index.ts';
 import type { Stage } from '../schema/index.ts';
 import { createFormatter, decimalToNumber, type Kilograms, kilograms } from '../units/index.ts';
 import type { Figures } from './types.ts';
@@ -36,7 +46,30 @@ export function checkFigures(figures: Omit<Figures, 'findings'>): readonly Findi
       }),
     );
   }
-  return [...findings, ...checkRecordedMasses(figures)];
+  return [...findings, ...checkMoney(figures), ...checkRecordedMasses(figures)];
+}
+
+/** Packages that save nothing, and more paid than there is to pay. */
+function checkMoney({ build, price }: Omit<Figures, 'findings'>): readonly Finding[] {
+  const { order, yard, packages, currency } = build;
+  const print = (money: Money): string => formatMoney(money, yard.locale);
+  const nothing = packages.filter(({ keys }) =>
+    price.lines.every((line) => !keys.includes(line.key) || isZero(line.saving)),
+  );
+  const findings = nothing.map(({ name }) =>
+    finding('PACKAGE_SAVES_NOTHING', build.place(['packages']), { received: name }),
+  );
+  const given = order.tradeIn ? moneyOf(order.tradeIn.value, currency) : zeroMoney(currency);
+  const received = addMoney(given, price.paid);
+  if (isNegative(subtractMoney(price.driveAway, received))) {
+    findings.push(
+      finding('PAID_TOO_MUCH', build.place(['tradeIn']), {
+        received: print(received),
+        expected: `at most ${print(price.driveAway)}`,
+      }),
+    );
+  }
+  return findings;
 }
 
 /** What was weighed at release, after fit-out, with the engine and on the trailer, against the computed masses and the contingency. */

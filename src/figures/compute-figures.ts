@@ -1,12 +1,13 @@
 import type { Finding } from '../findings/index.ts';
 import { weighBoat } from '../mass/index.ts';
-import { priceOrder } from '../price/index.ts';
+import { priceOrder, sensitivity } from '../price/index.ts';
 import type { Build } from '../resolve/index.ts';
 import { STAGES } from '../schema/index.ts';
 import { trailerLoad } from '../tow/index.ts';
-import { addDecimals, ZERO } from '../units/index.ts';
+import { addDecimals, multiplyDecimals, ONE, ZERO } from '../units/index.ts';
 import { checkFigures } from './check-figures.ts';
-import { fuelOf, massInput, priceInput } from './inputs.ts';
+import { fuelOf, massInput } from './inputs.ts';
+import { learningOf, priceInput, whatIfOf } from './price-input.ts';
 import type { Figures } from './types.ts';
 
 /**
@@ -16,7 +17,8 @@ import type { Figures } from './types.ts';
  * @param findings - what resolving it found, to stand with what the figures find
  */
 export function computeFigures(build: Build, findings: readonly Finding[]): Figures {
-  const price = priceBuild(build);
+  const priced = priceInput(build);
+  const price = priceOrder(priced);
   const mass = weighBoat(massInput(build, fuelOf(build)));
   const load =
     build.trailer &&
@@ -24,6 +26,7 @@ export function computeFigures(build: Build, findings: readonly Finding[]): Figu
   const figures = {
     build,
     price,
+    sensitivity: sensitivity(priced, price, whatIfOf(build)),
     mass,
     ...(load && { trailerLoad: load }),
     stageHours: hoursByStage(build),
@@ -36,12 +39,17 @@ export function priceBuild(build: Build): Figures['price'] {
   return priceOrder(priceInput(build));
 }
 
-function hoursByStage({ items }: Build): Figures['stageHours'] {
-  const work = items.flatMap((item) => item.hours);
+/** Hours to plan with: the catalogue's, times what the first boats of a hull take longer. */
+function hoursByStage(build: Build): Figures['stageHours'] {
+  const work = build.items.flatMap((item) => item.hours);
+  const learning = learningOf(build);
   return STAGES.map((stage) => ({
     stage,
-    hours: work
-      .filter((one) => one.stage === stage)
-      .reduce((total, one) => addDecimals(total, one.hours), ZERO),
+    hours: multiplyDecimals(
+      work
+        .filter((one) => one.stage === stage)
+        .reduce((total, one) => addDecimals(total, one.hours), ZERO),
+      learning[stage] ?? ONE,
+    ),
   })).filter(({ hours }) => hours.amount > 0n);
 }

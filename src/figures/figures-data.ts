@@ -1,59 +1,13 @@
-import { moneyToText } from '../money/index.ts';
 import { decimalToShortText } from '../units/index.ts';
 import type { Point3 } from '../units/index.ts';
-import type { Figures } from './types.ts';
-
-/** One computed figure as data for a spreadsheet or a script. */
-export interface FigureDatum {
-  readonly value: string | number;
-  readonly unit: string;
-  readonly method: string;
-}
+import { priceData } from './price-data.ts';
+import type { FigureDatum, Figures } from './types.ts';
 
 const CENTRE = 'sum of mass x position over sum of mass, boat axes';
-const PRICE = 'cost / (1 - margin), rounded half away from zero once a line';
 
 /** Every figure of an order by a stable dotted name. Masses are rounded to the gram, positions to 0.1 mm. */
 export function figuresData(figures: Figures): Readonly<Record<string, FigureDatum>> {
   return { ...priceData(figures), ...massData(figures), ...workData(figures) };
-}
-
-function priceData({ price, build }: Figures): Record<string, FigureDatum> {
-  const unit = build.yard.currency;
-  const money = (value: Parameters<typeof moneyToText>[0], method: string): FigureDatum => ({
-    value: moneyToText(value),
-    unit,
-    method,
-  });
-  const data: Record<string, FigureDatum> = {
-    'price.cost': money(
-      price.cost,
-      'materials with wastage, labour by stage rate, overhead by hour, other costs',
-    ),
-    'price.list': money(price.listPrice, `sum of lines; ${PRICE}`),
-    'price.discount': money(price.discount, 'as ordered, before tax'),
-    'price.taxable': money(price.taxable, 'list price less discount'),
-    'price.tax': money(price.tax, build.yard.tax.source),
-    'price.charges': money(price.charges, 'passed on at cost, outside tax'),
-    'price.drive-away': money(price.driveAway, 'taxable + tax + charges'),
-    'price.margin': money(price.margin, 'taxable less cost'),
-  };
-  if (price.marginShare) {
-    data['price.margin-share'] = {
-      value: decimalToShortText(price.marginShare),
-      unit: '1',
-      method: 'margin / taxable',
-    };
-  }
-  for (const line of price.lines) {
-    data[`price.line.${line.key}.cost`] = money(line.cost, 'materials + labour + overhead + other');
-    data[`price.line.${line.key}.price`] = money(line.price, PRICE);
-    data[`price.line.${line.key}.with-tax`] = money(
-      line.priceWithTax,
-      'price + its share of the tax',
-    );
-  }
-  return data;
 }
 
 function massData({ mass, trailerLoad }: Figures): Record<string, FigureDatum> {

@@ -1,4 +1,10 @@
 export { computeFigures, priceBuild } from './compute-figures.ts';
+export {
+  type Differences,
+  figureAlternatives,
+  type FiguredAlternative,
+} from './figure-alternatives.ts';
 export { type FiguredOrder, figureOrders } from './figure-orders.ts';
-export { type FigureDatum, figuresData } from './figures-data.ts';
-export type { Figures } from './types.ts';
+export { figuresData } from './figures-data.ts';
+export type { FigureDatum, Figures } from './types.ts';
+export { peopleByLoad } from './people-by-load.ts';

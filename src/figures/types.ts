@@ -1,6 +1,6 @@
 import type { Finding } from '../findings/index.ts';
 import type { MassResult } from '../mass/index.ts';
-import type { Price } from '../price/index.ts';
+import type { Price, Sensitivity } from '../price/index.ts';
 import type { Build } from '../resolve/index.ts';
 import type { TrailerLoad } from '../tow/index.ts';
 import type { Decimal } from '../units/index.ts';
@@ -9,9 +9,18 @@ import type { Decimal } from '../units/index.ts';
 export interface Figures {
   readonly build: Build;
   readonly price: Price;
+  /** The margin when hours, materials or rates move. The yard's side only. */
+  readonly sensitivity: Sensitivity;
   readonly mass: MassResult;
   readonly trailerLoad?: TrailerLoad;
   /** Hours of every stage that has work, in the order of the build. */
   readonly stageHours: readonly { readonly stage: string; readonly hours: Decimal }[];
   readonly findings: readonly Finding[];
+}
+
+/** One computed figure as data for a spreadsheet or a script. */
+export interface FigureDatum {
+  readonly value: string | number;
+  readonly unit: string;
+  readonly method: string;
 }

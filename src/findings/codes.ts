@@ -170,6 +170,26 @@ export const FINDING_CODES = {
     means: 'A part is priced from a list older than the shop allows',
     mend: "Ask the supplier for today's price and date the row",
   },
+  PART_PRICE_LATER: {
+    severity: 'note',
+    means: 'Parts have no price of the day that the order is priced on, so a later one stands in',
+    mend: 'Keep the rows of earlier days in the price list, or quote again with a new date',
+  },
+  EXCHANGE_DATE: {
+    severity: 'warning',
+    means: 'The exchange rate of an order is too old for its day, or later than it',
+    mend: 'Add a row of that day to exchange: in the yard file',
+  },
+  PACKAGE_SAVES_NOTHING: {
+    severity: 'warning',
+    means: 'A package costs no less than its options on their own',
+    mend: 'Lower its price in the yard file, or take it out of the order',
+  },
+  PAID_TOO_MUCH: {
+    severity: 'warning',
+    means: 'Trade-in and payments come to more than the drive-away price',
+    mend: 'Check the amounts, or agree how the difference goes back',
+  },
   QUOTE_EXPIRED: {
     severity: 'warning',
     means: 'The quote is past the date it was valid until and not accepted',

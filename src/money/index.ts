@@ -1,2 +1,3 @@
 export * from './money.ts';
+export * from './round.ts';
 export { shareOut } from './share-out.ts';

@@ -25,6 +25,11 @@ export function currencyOf(code: string): (typeof currencies)[keyof typeof curre
   return currency && currency.base === 10n ? currency : undefined;
 }
 
+/** ISO 4217 code of the currency that an amount is in. */
+export function currencyCode(money: Money): string {
+  return toSnapshot(money).currency.code;
+}
+
 /** No money at all, in a currency. */
 export function zeroMoney(currency: Currency): Money {
   return dinero({ amount: 0n, currency });
@@ -44,7 +49,8 @@ export function parseMoney(text: string, currency: Currency): Money | undefined 
 
 /** The sum, exact; an empty list is zero of the currency. */
 export function sumMoney(amounts: readonly Money[], currency: Currency): Money {
-  return amounts.reduce((total, amount) => add(total, amount), zeroMoney(currency));
+  const [first, ...others] = amounts;
+  return first ? others.reduce((total, amount) => add(total, amount), first) : zeroMoney(currency);
 }
 
 /** money x decimal, exact: the scale grows, nothing is rounded. */
@@ -54,7 +60,9 @@ export function timesDecimal(money: Money, factor: Decimal): Money {
 
 /** Rounds to whole minor units, half away from zero: the one house rounding, used once a line. */
 export function roundToMinorUnit(money: Money): Money {
-  return transformScale(money, toSnapshot(money).currency.exponent, halfAwayFromZero);
+  const { scale, currency } = toSnapshot(money);
+  if (scale === currency.exponent) return money;
+  return transformScale(money, currency.exponent, halfAwayFromZero);
 }
 
 /**
@@ -103,9 +111,4 @@ export function isMoney(value: unknown): value is Money {
 /** The exact amount as plain decimal text, finer than a minor unit when it is finer: "12.345". */
 export function exactText(money: Money): string {
   return toDecimal(money);
-}
-
-/** ISO 4217 code of an amount. */
-export function currencyCode(money: Money): string {
-  return toSnapshot(money).currency.code;
 }

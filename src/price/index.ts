@@ -1,2 +1,7 @@
-export { priceOrder, sellingPrice } from './price-order.ts';
-export type { PaymentShare, Price, PriceInput, PriceItem, PriceLine, PriceRules } from './types.ts';
+export { costOrder } from './cost-order.ts';
+export { loadedRate } from './labour.ts';
+export { marginOfMarkup, markedUpPrice, markupOfMargin, sellingPrice } from './margin.ts';
+export { priceOrder } from './price-order.ts';
+export type * from './result-types.ts';
+export { type MarginThen, sensitivity, type Sensitivity, type WhatIf } from './sensitivity.ts';
+export type * from './types.ts';

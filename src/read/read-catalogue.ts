@@ -45,8 +45,8 @@ export function readCatalogue(reading: Reading): ReadCatalogue {
     reading,
     readList(reading, broken, 'catalogue/charges.yaml', 'charges', chargeFileSchema),
   );
-  const parts = readPartLists(reading, broken, yard?.value);
-  const catalogue = yard && { yard, hulls, options, outboards, trailers, charges, parts };
+  const lists = readPartLists(reading, broken, yard?.value);
+  const catalogue = yard && { yard, hulls, options, outboards, trailers, charges, ...lists };
   return { catalogue, brokenIds: broken };
 }
 

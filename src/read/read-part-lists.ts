@@ -1,22 +1,22 @@
 import path from 'node:path';
 import { type Finding, finding, nearestName } from '../findings/index.ts';
-import type { ListedPart, Yard } from '../schema/index.ts';
+import type { Catalogue, ListedPart, Yard } from '../schema/index.ts';
 import { CSV_FILE, filesIn, readSource, type Reading } from './folder.ts';
 import { readParts } from './read-parts.ts';
-import { byUniqueName } from './unique.ts';
+import { rowsByCode } from './rows-by-code.ts';
 import { clip, listed } from './words.ts';
 
 /**
  * Reads every price list of a workspace.
  *
  * @param yard - to check suppliers and currency against; left out when it could not be read
- * @returns the parts by code
+ * @returns the parts by code: the newest row of each, and all of them
  */
 export function readPartLists(
   reading: Reading,
   broken: Set<string>,
   yard: Yard | undefined,
-): ReadonlyMap<string, ListedPart> {
+): Pick<Catalogue, 'parts' | 'partRows'> {
   const parts: ListedPart[] = [];
   for (const file of filesIn(reading, 'catalogue/parts', CSV_FILE)) {
     const supplier = path.posix.basename(file).replace(CSV_FILE, '');
@@ -29,14 +29,9 @@ export function readPartLists(
     parts.push(...list.parts);
   }
   if (yard) reading.findings.push(...currencyFindings(parts, yard));
-  const { byName, findings } = byUniqueName(
-    parts,
-    'code',
-    ({ value }) => value.code,
-    reading.sources,
-  );
+  const { findings, ...rows } = rowsByCode(parts, reading.sources);
   reading.findings.push(...findings);
-  return byName;
+  return rows;
 }
 
 function supplierFindings(file: string, supplier: string, yard: Yard): readonly Finding[] {
@@ -54,15 +49,16 @@ function supplierFindings(file: string, supplier: string, yard: Yard): readonly 
   return [finding('UNKNOWN_ID', { file }, details)];
 }
 
-/** A price in another currency would be added up as if it were the yard's. */
+/** A price in a currency without a rate would be added up as if it were the yard's. */
 function currencyFindings(parts: readonly ListedPart[], yard: Yard): readonly Finding[] {
+  const known = new Set([yard.currency, ...yard.exchange.map(({ currency }) => currency)]);
   return parts
-    .filter(({ value }) => value.currency !== yard.currency)
+    .filter(({ value }) => !known.has(value.currency))
     .map((part) =>
       finding('WRONG_VALUE', part.place(['currency']), {
         received: `"${clip(part.value.currency)}"`,
-        expected: `${yard.currency}, the currency of the yard`,
-        mend: 'Write the price in the currency of the yard',
+        expected: `${yard.currency}, the currency of the yard, or one that the yard has a rate of`,
+        mend: 'Write the price in the currency of the yard, or add a rate to exchange: in the yard file',
       }),
     );
 }

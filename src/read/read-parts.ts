@@ -1,5 +1,5 @@
 import { type Finding, finding, nearestName } from '../findings/index.ts';
-import { type ListedPart, PART_COLUMNS, partSchema } from '../schema/index.ts';
+import { type ListedPart, PART_COLUMNS, PART_EXTRA_COLUMNS, partSchema } from '../schema/index.ts';
 import { type CsvRow, csvRows } from './csv-rows.ts';
 import type { PlacedValue } from './placed.ts';
 import { validate } from './validate.ts';
@@ -17,7 +17,7 @@ const MOST_FINDINGS_OF_A_LIST = 200;
 /**
  * Reads a supplier's price list.
  *
- * @param text - CSV with the header row of `PART_COLUMNS`
+ * @param text - CSV with the header row of `PART_COLUMNS`, and any of `PART_EXTRA_COLUMNS`
  * @returns the rows that are sound, each cell with its place, and a finding for every mistake in the others
  */
 export function readParts(text: string, file: string, supplier: string): PartList {
@@ -45,6 +45,7 @@ export function readParts(text: string, file: string, supplier: string): PartLis
 }
 
 const HEADER = PART_COLUMNS.join(',');
+const KNOWN_COLUMNS: readonly string[] = [...PART_COLUMNS, ...PART_EXTRA_COLUMNS];
 
 /** A spreadsheet whose decimals have a comma puts semicolons between its columns. */
 function separatorFinding(text: string, file: string): Finding | undefined {
@@ -72,11 +73,11 @@ function headerFindings(header: CsvRow | undefined, file: string): readonly Find
 function columnFindings(header: CsvRow, file: string, expected: string): readonly Finding[] {
   const seen = new Set<string>();
   return header.cells.flatMap(({ text, range }) => {
-    const known = PART_COLUMNS.some((name) => name === text);
+    const known = KNOWN_COLUMNS.includes(text);
     const again = seen.has(text);
     seen.add(text);
     if (known && !again) return [];
-    const nearest = known ? undefined : nearestName(text, PART_COLUMNS);
+    const nearest = known ? undefined : nearestName(text, KNOWN_COLUMNS);
     const details = {
       received: `the column "${clip(text)}"${again ? ' again' : ''}`,
       expected,
@@ -92,7 +93,7 @@ function missingColumns(
   file: string,
   range: readonly [number, number],
 ): readonly Finding[] {
-  const unknown = names.filter((name) => !PART_COLUMNS.some((column) => column === name));
+  const unknown = names.filter((name) => !KNOWN_COLUMNS.includes(name));
   const meant = new Set(unknown.map((name) => nearestName(name, PART_COLUMNS)));
   return PART_COLUMNS.filter((column) => !names.includes(column) && !meant.has(column)).map(
     (column) =>
@@ -116,7 +117,7 @@ function rowFindings(row: CsvRow, columns: readonly string[], file: string): rea
   }
   return row.cells.flatMap(({ text, range }, index) => {
     const column = columns[index];
-    if (column !== 'cost' && column !== 'mass') return [];
+    if (column !== 'cost' && column !== 'mass' && column !== 'pack') return [];
     if (!/^[+-]?\d[\d.\s]*,\d+/.test(text)) return [];
     const details = {
       received: `"${clip(text)}", with a comma`,

@@ -11,8 +11,12 @@ export interface BuildPart {
   readonly unit: string;
   /** Used in the boat, without wastage. */
   readonly quantity: Decimal;
+  /** Of one unit, in the currency of the price list. */
   readonly unitCost: Money;
   readonly priceDate: IsoDate;
+  /** Units in what the supplier sells at a time. */
+  readonly pack?: Decimal;
+  readonly buy?: 'whole' | 'share';
 }
 
 export interface BuildHours {
@@ -56,6 +60,22 @@ export interface BuildCharge {
   readonly amount: Money;
 }
 
+/** The rate of another currency that an order is priced with. */
+export interface Exchange {
+  readonly currency: string;
+  /** Units of the yard's currency for one of the other. */
+  readonly rate: Decimal;
+  readonly date: IsoDate;
+  readonly buffer: Decimal;
+}
+
+/** A package that an order has, with the items that are in it. */
+export type BuildPackage = {
+  readonly id: string;
+  readonly name: string;
+  readonly keys: readonly string[];
+} & ({ readonly price: Decimal } | { readonly share: Decimal });
+
 /** The resolved order: the one list that everything is computed from. */
 export interface Build {
   readonly order: Order;
@@ -68,6 +88,11 @@ export interface Build {
   /** Where the fuel is, boat axes. */
   readonly tank: Point3;
   readonly charges: readonly BuildCharge[];
+  readonly packages: readonly BuildPackage[];
+  /** The day whose prices and rates it has. */
+  readonly pricedOn: IsoDate;
+  /** By ISO 4217 code. */
+  readonly exchange: Readonly<Record<string, Exchange>>;
   /** Where a part of the order stands in its file. */
   place(path?: readonly (string | number)[]): Place;
 }

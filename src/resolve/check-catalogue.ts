@@ -56,6 +56,7 @@ export function checkCatalogue(
         checkPart(entry.place(['shafts', shaft, 'part']), facts.part, catalogue, broken),
       ),
     ),
+    ...checkPackages(catalogue, broken),
     ...checkCircles(catalogue),
   ];
 }
@@ -101,6 +102,20 @@ function checkNames(
     .map((name) =>
       unknownId(kind, name, known.keys(), entry.place([...path, Math.max(names.indexOf(name), 0)])),
     );
+}
+
+/** Packages whose options the catalogue does not have, or whose id another has already. */
+function checkPackages(
+  { yard, options }: Catalogue,
+  broken: ReadonlySet<string>,
+): readonly Finding[] {
+  const offers = yard.value.packages;
+  return offers.flatMap(({ id, options: names }, index) => [
+    ...checkNames(yard, ['packages', index, 'options'], names, 'option', options, broken),
+    ...(offers.findIndex((offer) => offer.id === id) === index
+      ? []
+      : [finding('DUPLICATE_ID', yard.place(['packages', index, 'id']), { received: id })]),
+  ]);
 }
 
 /** Requirements that come back to where they began; each circle is reported once. */

@@ -1,26 +1,75 @@
 import { type Finding, finding } from '../findings/index.ts';
-import type { Catalogue } from '../schema/index.ts';
+import { currencyCode } from '../money/index.ts';
+import type { SourcedOrder, Yard } from '../schema/index.ts';
 import { daysBetween, type IsoDate } from '../units/index.ts';
 import type { BuildItem } from './build.ts';
+import { type DatedParts, exchangeOn } from './dated.ts';
+
+const MOST_NAMED = 3;
 
 /** A warning for every part of an order whose price was too old on the day that the order is priced for. */
 export function checkPriceAges(
   items: readonly BuildItem[],
   pricedOn: IsoDate,
-  catalogue: Catalogue,
+  { parts }: DatedParts,
+  { priceAge }: Yard,
 ): readonly Finding[] {
-  const limit = catalogue.yard.value.priceAge;
-  const codes = new Set(items.flatMap((item) => item.parts.map((part) => part.code)));
-  return [...codes].flatMap((code) => {
-    const part = catalogue.parts.get(code);
+  return codesOf(items).flatMap((code) => {
+    const part = parts.get(code);
     if (!part) return [];
     const age = daysBetween(part.value.price_date, pricedOn);
-    if (age <= limit) return [];
+    if (age <= priceAge) return [];
     return [
       finding('PART_PRICE_OLD', part.place(['price_date']), {
         received: `${code} ${part.value.description}: ${age} days old on ${pricedOn}`,
-        expected: `at most ${limit} days`,
+        expected: `at most ${priceAge} days`,
       }),
     ];
   });
 }
+
+/** One note when parts of an order have no price of its day: their earliest price stands in. */
+export function checkLaterPrices(
+  items: readonly BuildItem[],
+  pricedOn: IsoDate,
+  { later }: DatedParts,
+  order: SourcedOrder,
+): readonly Finding[] {
+  const codes = codesOf(items).filter((code) => later.has(code));
+  if (codes.length === 0) return [];
+  const more = codes.length - MOST_NAMED;
+  return [
+    finding('PART_PRICE_LATER', order.place(['dates']), {
+      received: `${codes.slice(0, MOST_NAMED).join(', ')}${more > 0 ? ` and ${more} more` : ''}`,
+      expected: `a row dated ${pricedOn} or before`,
+    }),
+  ];
+}
+
+/** Findings for the rates of the currencies that an order buys in: too old on its day, or later than it. */
+export function checkExchange(
+  items: readonly BuildItem[],
+  pricedOn: IsoDate,
+  yard: Yard,
+  order: SourcedOrder,
+): readonly Finding[] {
+  const bought = new Set(
+    items.flatMap(({ parts }) => parts.map(({ unitCost }) => currencyCode(unitCost))),
+  );
+  return Object.values(exchangeOn(pricedOn, yard))
+    .filter(({ currency }) => bought.has(currency))
+    .flatMap(({ currency, date }) => {
+      const age = daysBetween(date, pricedOn);
+      if (age >= 0 && age <= yard.priceAge) return [];
+      return [
+        finding('EXCHANGE_DATE', order.place(['dates']), {
+          received: `${currency} of ${date}, on ${pricedOn}`,
+          expected: `a rate of that day or at most ${yard.priceAge} days before`,
+        }),
+      ];
+    });
+}
+
+const codesOf = (items: readonly BuildItem[]): readonly string[] => [
+  ...new Set(items.flatMap((item) => item.parts.map((part) => part.code))),
+];

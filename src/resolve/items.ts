@@ -1,9 +1,16 @@
-import { type Currency, type Money, moneyOf, timesDecimal } from '../money/index.ts';
+import {
+  addMoney,
+  type Currency,
+  divideToMinorUnit,
+  type Money,
+  moneyOf,
+  timesDecimal,
+} from '../money/index.ts';
 import type { Place } from '../findings/index.ts';
 import type {
-  Catalogue,
   GroupedOption,
   Hull,
+  ListedPart,
   Option,
   Order,
   Outboard,
@@ -20,7 +27,8 @@ import { middleOf, placeInHull } from './scale.ts';
 export interface Workshop {
   readonly hull: Hull;
   readonly hullPlace: Place;
-  readonly catalogue: Catalogue;
+  /** The price lists of the day that the order is priced on. */
+  readonly parts: ReadonlyMap<string, ListedPart>;
   readonly currency: Currency;
 }
 
@@ -43,12 +51,7 @@ export const GROUPS = {
 const OUTBOARD_CENTRE = { behind: 0.25, above: 0.1 };
 
 /** The moulded shell and what every boat of the hull is fitted with. */
-export function hullItems({
-  hull,
-  hullPlace,
-  catalogue,
-  currency,
-}: Workshop): readonly BuildItem[] {
+export function hullItems({ hull, hullPlace, parts, currency }: Workshop): readonly BuildItem[] {
   const common = {
     group: GROUPS.boat,
     notes: [],
@@ -60,7 +63,7 @@ export function hullItems({
   };
   const made = (part: Hull['shell'] | Hull['structure']) => ({
     ...common,
-    parts: resolveParts(part.parts, 1, hull, catalogue),
+    parts: resolveParts(part.parts, 1, hull, parts),
     hours: resolveHours(part.hours, 1, hull),
     mass: part.mass,
     at: placeInHull(part.at, hull.dimensions),
@@ -72,7 +75,7 @@ export function hullItems({
       key: 'shell',
       kind: 'shell',
       name: `${hull.name} hull shell`,
-      otherCost: moneyOf(hull.moulds, currency),
+      otherCost: mouldCharge(hull, currency),
     },
     {
       ...made(hull.structure),
@@ -81,6 +84,14 @@ export function hullItems({
       name: `${hull.name} structure and standard fittings`,
     },
   ];
+}
+
+/** Wear of the moulds, and each boat's part of what they cost to make. */
+function mouldCharge({ moulds, mould }: Hull, currency: Currency): Money {
+  const wear = moneyOf(moulds, currency);
+  if (!mould) return wear;
+  const boats = { amount: BigInt(mould.boats), scale: 0n };
+  return addMoney(wear, divideToMinorUnit(moneyOf(mould.cost, currency), boats));
 }
 
 /** An option as ordered. */
@@ -126,7 +137,7 @@ export function outboardItem(
   { value }: Sourced<Outboard>,
   { shaft, note }: { readonly shaft: Shaft; readonly note?: string | undefined },
   place: Place,
-  { hull, catalogue }: Workshop,
+  { hull, parts }: Workshop,
 ): BuildItem | undefined {
   const bought = value.shafts[shaft];
   if (!bought) return undefined;
@@ -143,7 +154,7 @@ export function outboardItem(
       [{ part: bought.part, quantity: { amount: 1n, scale: 0n } }, ...value.parts],
       1,
       hull,
-      catalogue,
+      parts,
     ),
     hours: resolveHours(value.hours, 1, hull),
     mass: bought.mass,
@@ -163,7 +174,7 @@ export function outboardItem(
 export function trailerItem(
   { value }: Sourced<Trailer>,
   place: Place,
-  { hull, catalogue }: Workshop,
+  { hull, parts }: Workshop,
 ): BuildItem {
   return {
     key: 'trailer',
@@ -177,7 +188,7 @@ export function trailerItem(
       [{ part: value.part, quantity: { amount: 1n, scale: 0n } }, ...value.parts],
       1,
       hull,
-      catalogue,
+      parts,
     ),
     hours: resolveHours(value.hours, 1, hull),
     mass: value.tare,
@@ -198,18 +209,18 @@ function fittedItem(
   facts: FittedFacts,
   quantity: number,
   position: Option['at'],
-  { hull, catalogue }: Workshop,
+  { hull, parts }: Workshop,
 ) {
-  const parts = resolveParts(facts.parts, quantity, hull, catalogue);
+  const used = resolveParts(facts.parts, quantity, hull, parts);
   const mass =
-    facts.mass === undefined ? massOfParts(parts, catalogue) : kilograms(facts.mass * quantity);
+    facts.mass === undefined ? massOfParts(used, parts) : kilograms(facts.mass * quantity);
   const at: Point3 = position ? placeInHull(position, hull.dimensions) : middleOf(hull.dimensions);
   return {
     name: facts.name,
     ...(facts.description !== undefined && { description: facts.description }),
     marginClass: facts.class,
     quantity,
-    parts,
+    parts: used,
     hours: resolveHours(facts.hours, quantity, hull),
     mass,
     at,

@@ -10,6 +10,7 @@ import type {
   Trailer,
 } from '../schema/index.ts';
 import { unknownId } from './check-compatibility.ts';
+import { lookUpPackages, type NamedPackage } from './packages.ts';
 
 /** The entries that an order names and that the catalogue has, each at the place where the order names it. */
 export interface Entries {
@@ -20,6 +21,7 @@ export interface Entries {
   }[];
   readonly outboard: Sourced<Outboard> | undefined;
   readonly trailer: Sourced<Trailer> | undefined;
+  readonly packages: readonly NamedPackage[];
 }
 
 export interface LookedUp {
@@ -52,15 +54,20 @@ export function lookUpEntries(
     return entry;
   };
   const hull = lookUp('hull', value.hull, catalogue.hulls, order.place(['hull']));
-  const options = value.options.flatMap((ordered, index) => {
-    const place = order.place(['options', index]);
+  const named = lookUpPackages(order, catalogue);
+  findings.push(...named.findings);
+  const written = value.options.map((ordered, index) => ({
+    ordered,
+    place: order.place(['options', index]),
+  }));
+  const options = [...written, ...named.brought].flatMap(({ ordered, place }) => {
     const entry = lookUp('option', ordered.option, catalogue.options, place);
     return entry ? [{ entry, ordered, place }] : [];
   });
   const model = order.place(['outboard', 'model']);
   const outboard = lookUp('outboard', value.outboard?.model, catalogue.outboards, model);
   const trailer = lookUp('trailer', value.trailer, catalogue.trailers, order.place(['trailer']));
-  return { hull, entries: { options, outboard, trailer }, findings };
+  return { hull, entries: { options, outboard, trailer, packages: named.packages }, findings };
 }
 
 function notFound(

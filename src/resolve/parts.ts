@@ -1,5 +1,5 @@
 import { currencyOf, type Money, moneyOf } from '../money/index.ts';
-import type { Catalogue, Driver, Hull, ListedPart, Stage } from '../schema/index.ts';
+import type { Driver, Hull, ListedPart, Stage } from '../schema/index.ts';
 import {
   type Decimal,
   decimalToNumber,
@@ -22,15 +22,17 @@ interface Work {
   readonly per?: Driver | undefined;
 }
 
-/** The parts that a count of items takes; a part that no list has is left out (the catalogue's check says so). */
+/**
+ * The parts that a count of items takes, from the price lists of a day; a part that no list has is left out (the catalogue's check says so).
+ */
 export function resolveParts(
   uses: readonly Use[],
   count: number,
   hull: Hull,
-  catalogue: Catalogue,
+  parts: ReadonlyMap<string, ListedPart>,
 ): readonly BuildPart[] {
   return uses.flatMap(({ part, quantity, per }) => {
-    const listed = catalogue.parts.get(part);
+    const listed = parts.get(part);
     const unitCost = listed && costOf(listed);
     if (!listed || !unitCost) return [];
     const factor = driverFactor(per ?? 'count', count, hull.dimensions);
@@ -44,6 +46,8 @@ export function resolveParts(
         quantity: multiplyDecimals(quantity, factor),
         unitCost,
         priceDate: listed.value.price_date,
+        ...(listed.value.pack && { pack: listed.value.pack }),
+        ...(listed.value.buy && { buy: listed.value.buy }),
       },
     ];
   });
@@ -62,11 +66,14 @@ export function resolveHours(
 }
 
 /** Mass of the parts that are used, kg: it stands in for an item's own mass when none is given. */
-export function massOfParts(parts: readonly BuildPart[], catalogue: Catalogue): Kilograms {
+export function massOfParts(
+  used: readonly BuildPart[],
+  parts: ReadonlyMap<string, ListedPart>,
+): Kilograms {
   return kilograms(
-    parts.reduce((total, part) => {
-      const each = catalogue.parts.get(part.code)?.value.mass ?? 0;
-      return total + decimalToNumber(part.quantity) * each;
+    used.reduce((total, { code, quantity }) => {
+      const each = parts.get(code)?.value.mass ?? 0;
+      return total + decimalToNumber(quantity) * each;
     }, 0),
   );
 }

@@ -1,13 +1,15 @@
 import { type Finding, finding, hasErrors } from '../findings/index.ts';
 import { currencyOf, moneyOf } from '../money/index.ts';
 import type { Catalogue, SourcedOrder } from '../schema/index.ts';
-import { createFormatter, type IsoDate } from '../units/index.ts';
+import { createFormatter } from '../units/index.ts';
 import type { Build, BuildItem } from './build.ts';
 import { checkCompatibility } from './check-compatibility.ts';
 import { checkExtras, checkLeftOut, checkOutboard } from './check-entries.ts';
+import { checkMoney } from './check-money.ts';
 import { checkOrder } from './check-order.ts';
-import { checkPriceAges } from './check-prices.ts';
+import { checkExchange, checkLaterPrices, checkPriceAges } from './check-prices.ts';
 import { checkRatings } from './check-ratings.ts';
+import { type DatedParts, exchangeOn, partsOn, pricedOn } from './dated.ts';
 import {
   extraItem,
   hullItems,
@@ -17,7 +19,13 @@ import {
   type Workshop,
 } from './items.ts';
 import { type Entries, lookUpEntries } from './look-up.ts';
+import { buildPackages } from './packages.ts';
 import { placeInHull } from './scale.ts';
+
+interface Shop extends Workshop {
+  readonly catalogue: Catalogue;
+  readonly dated: DatedParts;
+}
 
 export interface Resolved {
   /** Missing when an error stands in the way of every figure. */
@@ -42,10 +50,19 @@ export function resolveOrder(
     ...findings,
     ...checkLeftOut(order, catalogue, broken),
     ...checkExtras(order, catalogue, broken),
+    ...checkMoney(order, catalogue),
   ];
   const currency = currencyOf(catalogue.yard.value.currency);
   if (!hull || !currency) return { findings: before };
-  const shop: Workshop = { hull: hull.value, hullPlace: hull.place(), catalogue, currency };
+  const dated = partsOn(pricedOn(order), catalogue);
+  const shop: Shop = {
+    hull: hull.value,
+    hullPlace: hull.place(),
+    parts: dated.parts,
+    currency,
+    catalogue,
+    dated,
+  };
   const items = resolveItems(order, entries, shop);
   const all = [...before, ...checkTogether(order, entries, items, shop)];
   if (hasErrors(all)) return { findings: all };
@@ -57,7 +74,7 @@ function checkTogether(
   order: SourcedOrder,
   entries: Entries,
   items: readonly BuildItem[],
-  { hull, catalogue }: Workshop,
+  { hull, catalogue, dated }: Shop,
 ): readonly Finding[] {
   const { outboard, trailer } = entries;
   const chosen = entries.options.map(({ entry, ordered, place }) => ({
@@ -70,12 +87,15 @@ function checkTogether(
     ...fittedOutboard(order, outboard),
     ...(trailer && { trailer: trailer.value }),
   };
-  const { locale, units } = catalogue.yard.value;
+  const yard = catalogue.yard.value;
+  const day = pricedOn(order);
   return [
     ...checkCompatibility(chosen, hull, catalogue),
     ...(outboard ? checkOutboard(order, outboard, chosen, catalogue) : []),
-    ...checkRatings(order, rated, createFormatter(locale, units)),
-    ...checkPriceAges(items, pricedOn(order), catalogue),
+    ...checkRatings(order, rated, createFormatter(yard.locale, yard.units)),
+    ...checkPriceAges(items, day, dated, yard),
+    ...checkLaterPrices(items, day, dated, order),
+    ...checkExchange(items, day, yard, order),
     ...items
       .filter((item) => !item.placed)
       .map((item) =>
@@ -90,7 +110,7 @@ function assemble(
   order: SourcedOrder,
   entries: Entries,
   items: readonly BuildItem[],
-  shop: Workshop,
+  shop: Shop,
 ): Build {
   const { value } = order;
   const { hull, catalogue, currency } = shop;
@@ -112,13 +132,11 @@ function assemble(
     charges: [...catalogue.charges.values()]
       .filter(({ value: charge }) => applies[charge.when] && !left.has(charge.id))
       .map(({ value: { id, name, amount } }) => ({ id, name, amount: moneyOf(amount, currency) })),
+    packages: buildPackages(entries.packages),
+    pricedOn: pricedOn(order),
+    exchange: exchangeOn(pricedOn(order), catalogue.yard.value),
     place: (path) => order.place(path),
   };
-}
-
-/** The day whose prices an order has: its quote's, or its enquiry's while there is no quote. */
-function pricedOn({ value: { dates } }: SourcedOrder): IsoDate {
-  return dates.quoted ?? dates.enquiry;
 }
 
 function resolveItems(order: SourcedOrder, entries: Entries, shop: Workshop): readonly BuildItem[] {

@@ -32,7 +32,10 @@ export interface Catalogue {
   readonly outboards: ReadonlyMap<string, Sourced<Outboard>>;
   readonly trailers: ReadonlyMap<string, Sourced<Trailer>>;
   readonly charges: ReadonlyMap<string, Sourced<Charge>>;
+  /** The newest row of each. */
   readonly parts: ReadonlyMap<string, ListedPart>;
+  /** Every row of each, by the day it holds from, the earliest first. */
+  readonly partRows: ReadonlyMap<string, readonly ListedPart[]>;
 }
 
 export type SourcedOrder = Sourced<Order>;

@@ -72,6 +72,7 @@ function namesOf(catalogue: Catalogue): Names {
       means: `${value.description} (${supplier}, per ${value.unit})`,
     })),
     marginClasses: classes(yard.value.margins, 'A margin class of the yard.'),
+    packages: yard.value.packages.map(({ id, name }) => ({ name: id, means: name })),
     wastageClasses: classes(yard.value.wastage, 'A class of material of the yard.'),
   };
 }

@@ -36,6 +36,7 @@ const NAME_LISTS = [
   'parts',
   'marginClasses',
   'wastageClasses',
+  'packages',
 ] as const;
 export type NameList = (typeof NAME_LISTS)[number];
 

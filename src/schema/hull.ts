@@ -91,6 +91,15 @@ export const hullSchema = z
         description: 'Gunwales, floor, frames and fittings that every boat of this hull has.',
       }),
     moulds: amount('Charged to each boat for the wear of the moulds.', { min: 0, max: 100_000 }),
+    mould: z
+      .strictObject({
+        cost: amount('What the moulds cost to make.', { min: 0, max: 1_000_000 }),
+        boats: count('Boats expected of them.', { min: 1, max: 1000 }),
+      })
+      .optional()
+      .meta({
+        description: 'Paid back by each boat: cost over boats, beside the wear charged in moulds.',
+      }),
     includes: z
       .array(text('One thing that every boat of this hull has.'))
       .min(1)

@@ -1,7 +1,8 @@
 import { z } from 'zod';
-import { amount, count, date, decimal, id, percent, quantity, text } from './fields.ts';
-import { SHAFTS } from './engine-trailer-charge.ts';
-import { itemFacts, position, stage } from './shared.ts';
+import { count, date, decimal, id, quantity, text } from './fields.ts';
+import { alternative, extra, optionLine, orderedOutboard } from './order-items.ts';
+import { orderMoney } from './order-money.ts';
+import { stage } from './shared.ts';
 
 /** From first enquiry to the end, in the order that an order passes through them. */
 export const STATUSES = [
@@ -27,48 +28,6 @@ const customer = z
     email: z.email().meta({ description: 'Where to write to.' }).optional(),
   })
   .meta({ description: 'Who the boat is for.' });
-
-/** The facts of an option as ordered, whether it was written as a name alone or with more to say. */
-const orderedOption = z.strictObject({
-  option: id('An option of the catalogue.', 'options'),
-  quantity: count('How many.', { min: 1, max: 100 }).default(1),
-  at: position
-    .optional()
-    .meta({ description: 'Where to put it, when not where the catalogue says.' }),
-  note: text('For the workshop.').optional(),
-});
-
-const optionLine = z
-  .union([
-    id('An option of the catalogue.', 'options').transform((option) => ({ option, quantity: 1 })),
-    orderedOption,
-  ])
-  .meta({ description: 'An option’s name, or a block with option:, quantity:, at:, note:.' });
-
-const extra = z
-  .strictObject({
-    ...itemFacts,
-    quantity: count('How many.', { min: 1, max: 100 }).default(1),
-    cost: amount('What one costs the shop in materials, before tax.', {
-      min: 0,
-      max: 1_000_000,
-    }).optional(),
-    price: amount('Fixed price of one before tax; left out: worked out from cost and margin.', {
-      min: 0,
-      max: 1_000_000,
-    }).optional(),
-  })
-  .meta({ description: 'A one-off item that is not in the catalogue.' });
-
-const discount = z
-  .union([
-    z.strictObject({
-      amount: amount('Off the price before tax.', { min: 0, max: 1_000_000 }),
-      reason: text('Why.'),
-    }),
-    z.strictObject({ share: percent('Share off the price before tax.'), reason: text('Why.') }),
-  ])
-  .meta({ description: 'A discount on the whole, as an amount: or a share:, with its reason:.' });
 
 const dates = z
   .strictObject({
@@ -151,12 +110,7 @@ export const orderSchema = z
       .array(extra)
       .default([])
       .meta({ description: 'One-off items that are not in the catalogue.' }),
-    outboard: z
-      .strictObject({
-        model: id('An outboard of the catalogue.', 'outboards'),
-        shaft: z.enum(SHAFTS).meta({ description: 'Shaft length.' }),
-        note: text('For the workshop.').optional(),
-      })
+    outboard: orderedOutboard
       .optional()
       .meta({ description: 'The outboard; left out: the customer fits their own.' }),
     fuel: quantity('volume', 'L', 'Fuel that the boat is weighed with.', {
@@ -173,7 +127,11 @@ export const orderSchema = z
       )
       .default([])
       .meta({ description: 'Charges that do not apply to this order.' }),
-    discount: discount.optional(),
+    ...orderMoney,
+    alternatives: z
+      .array(alternative)
+      .default([])
+      .meta({ description: 'The same boat otherwise: each is figured beside this one.' }),
     note: text('For the shop only; never printed for the customer.').optional(),
     record: record.optional(),
   })

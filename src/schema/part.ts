@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { amount, date, id, quantity, text } from './fields.ts';
+import { amount, date, decimal, id, quantity, text } from './fields.ts';
 
-/** Columns of a supplier's price list, in the order of its header row. */
+/** Columns that every supplier's price list has, in the order of its header row. */
 export const PART_COLUMNS = [
   'code',
   'description',
@@ -13,6 +13,9 @@ export const PART_COLUMNS = [
   'price_date',
 ] as const;
 
+/** Columns that a price list may have besides, after the others or among them. */
+export const PART_EXTRA_COLUMNS = ['pack', 'buy'] as const;
+
 export const partSchema = z.strictObject({
   code: z.string().min(1).max(40).meta({ description: 'Supplier’s code.' }),
   description: text('What it is.'),
@@ -23,7 +26,15 @@ export const partSchema = z.strictObject({
   cost: amount('Cost of one unit before tax.', { min: 0, max: 1_000_000 }),
   currency: z.string().length(3).meta({ description: 'ISO 4217 code.' }),
   mass: quantity('mass', 'kg', 'Mass of one unit.', { min: 0, max: 2000 }),
-  price_date: date('Day of the price.'),
+  price_date: date('First day of the price. A part may have several rows, each with its own day.'),
+  pack: decimal('Units in what the supplier sells at a time: a roll of 60 m2 has 60.', {
+    min: 0.001,
+    max: 100_000,
+  }).optional(),
+  buy: z.enum(['share', 'whole']).optional().meta({
+    description:
+      'share: an order pays for what it uses (the default); whole: it pays for whole packs.',
+  }),
 });
 
 export type Part = z.output<typeof partSchema>;

@@ -1,18 +1,18 @@
 import { z } from 'zod';
 import { currencyOf } from '../money/index.ts';
-import {
-  addDecimals,
-  compareDecimals,
-  type Decimal,
-  decimalToShortText,
-  multiplyDecimals,
-  ONE,
-  ZERO,
-} from '../units/index.ts';
 import { amount, count, id, type IssueParams, percent, quantity, text } from './fields.ts';
 import { STAGES, stage } from './shared.ts';
-
-const HUNDRED: Decimal = { amount: 100n, scale: 0n };
+import {
+  exchange,
+  learning,
+  packageOffer,
+  payments,
+  rounding,
+  supplier,
+  tax,
+  trade,
+  whatIf,
+} from './yard-money.ts';
 
 const shop = z
   .strictObject({
@@ -28,35 +28,11 @@ const shop = z
   })
   .meta({ description: 'Who the documents come from.' });
 
-const tax = z
-  .strictObject({
-    name: text('What the tax is called: GST, VAT, sales tax.'),
-    rate: percent('The rate.'),
-    pricesInclude: z.boolean().meta({
-      description:
-        'true: customers are shown prices with the tax in them; false: tax is added below.',
-    }),
-    rounding: z.enum(['document', 'line']).meta({
-      description:
-        'document: the tax of the whole is rounded once; line: each line’s tax is rounded.',
-    }),
-    source: text('The law or ruling that the rate and rounding follow.'),
-  })
-  .meta({ description: 'The tax on what the shop sells.' });
-
-const paymentStage = z.strictObject({
-  name: text('What the payment is called.'),
-  when: text('The event that makes it due.'),
-  share: percent('Its share of the drive-away price. All shares together make 100 %.'),
-});
-
-const supplier = z.strictObject({
-  name: text('Who they are.'),
-  leadDays: count('Days from order to delivery.', { min: 0, max: 400 }),
-});
-
 const stageFacts = z.strictObject({
   does: text('What is done in this stage, in one line.'),
+  trade: id(
+    'Who does it: one of the trades. A rate of the stage itself goes before it.',
+  ).optional(),
   checks: z
     .array(text('One thing to check and sign for.'))
     .default([])
@@ -86,17 +62,38 @@ export const yardSchema = z
       .meta({ description: 'Units that documents are printed in.' }),
     tax,
     rates: z
-      .record(
+      .partialRecord(
         stage,
-        amount('Pay of one hour’s work in this stage, with on-costs.', { min: 0, max: 1000 }),
+        amount('Cost of one hour in this stage, with on-costs.', { min: 0, max: 1000 }),
       )
+      .default({})
       .meta({
-        description: 'Labour rate of every stage.',
+        description: 'Labour rate by stage; a stage that names a trade may do without.',
       }),
+    trades: z
+      .record(id('Trade.'), trade)
+      .default({})
+      .meta({ description: 'Trades with their wages; stages name them.' }),
+    learning,
+    rework: percent('Hours allowed on top of every stage for work done twice.').optional(),
     overhead: amount('Rent, power, insurance and the like, spread over one productive hour.', {
       min: 0,
       max: 1000,
-    }),
+    }).prefault('0'),
+    overheadShare: percent(
+      'Overhead as a share of materials and labour, beside that by the hour.',
+      {
+        min: 0,
+        max: 2,
+      },
+    ).optional(),
+    exchange,
+    rounding,
+    packages: z
+      .array(packageOffer)
+      .default([])
+      .meta({ description: 'Options that are sold together for less.' }),
+    whatIf,
     margins: z
       .record(id('Class of item.'), percent('Margin on the selling price.', { min: 0, max: 0.95 }))
       .meta({ description: 'Margin on the selling price (not markup on cost) by class of item.' }),
@@ -128,22 +125,7 @@ export const yardSchema = z
     showPrices: z.enum(['items', 'groups', 'total']).meta({
       description: 'How far the customer’s quote breaks the price down.',
     }),
-    payments: z
-      .array(paymentStage)
-      .min(1)
-      .superRefine((payments, context) => {
-        const total = payments.reduce((sum, payment) => addDecimals(sum, payment.share), ZERO);
-        if (compareDecimals(total, ONE) === 0) return;
-        context.addIssue({
-          code: 'custom',
-          params: {
-            finding: 'WRONG_VALUE',
-            expected: 'shares that make 100 % together',
-            received: `shares that make ${decimalToShortText(multiplyDecimals(total, HUNDRED))} %`,
-          } satisfies IssueParams,
-        });
-      })
-      .meta({ description: 'Payment stages, first to last.' }),
+    payments,
     notIncluded: z
       .array(text('One thing that the price does not cover.'))
       .meta({ description: 'Printed on the quote.' }),
@@ -161,9 +143,34 @@ export const yardSchema = z
       .record(id('Supplier: the name of its price list file.'), supplier)
       .meta({ description: 'Suppliers.' }),
   })
+  .superRefine(({ rates, trades, stages }, context) => {
+    for (const name of STAGES) {
+      const by = stages[name].trade;
+      if (rates[name] !== undefined || (by !== undefined && by in trades)) continue;
+      context.addIssue({
+        code: 'custom',
+        path: by === undefined ? ['rates'] : ['stages', name, 'trade'],
+        params: rateMissing(name, by, Object.keys(trades)),
+      });
+    }
+  })
   .meta({ id: 'yard', title: 'Yard', description: 'The shop: rates, margins, tax, terms.' });
 
 export type Yard = z.output<typeof yardSchema>;
+
+function rateMissing(name: string, by: string | undefined, trades: readonly string[]): IssueParams {
+  return by === undefined
+    ? {
+        finding: 'MISSING_KEY',
+        expected: `a rate for ${name}, or a trade: in that stage`,
+        received: `no "${name}:"`,
+      }
+    : {
+        finding: 'UNKNOWN_ID',
+        expected: `one of the trades: ${trades.join(', ')}`,
+        received: `the trade "${by}"`,
+      };
+}
 
 function isLocale(tag: string): boolean {
   try {

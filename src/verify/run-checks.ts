@@ -6,6 +6,7 @@ import { LIMITS_CASES } from './cases-limits.ts';
 import { MASS_CASES } from './cases-mass.ts';
 import { MONEY_CASES } from './cases-money.ts';
 import { PLAN_CASES } from './cases-plan.ts';
+import { TAX_CASES } from './cases-tax.ts';
 import { TOW_CASES } from './cases-tow.ts';
 import { UNIT_CASES } from './cases-units.ts';
 import type { Check, PublishedCase } from './types.ts';
@@ -13,6 +14,7 @@ import type { Check, PublishedCase } from './types.ts';
 const ALL_CASES: readonly PublishedCase[] = [
   ...UNIT_CASES,
   ...MONEY_CASES,
+  ...TAX_CASES,
   ...MASS_CASES,
   ...FLOAT_CASES,
   ...DRIVE_CASES,

@@ -67,6 +67,9 @@ function inventedBuild(wanted: Invented): Build {
       name: `Charge ${index + 1}`,
       amount: moneyOf(decimal(amount), currency as NonNullable<typeof currency>),
     })),
+    packages: [],
+    pricedOn: inventedDate,
+    exchange: {},
     place: () => ({ file: 'orders/2026-001.yaml' }),
   };
 }

@@ -1,0 +1,74 @@
+import { type Money, roundToMinorUnit, sumMoney, timesDecimal } from '../money/index.ts';
+import {
+  addDecimals,
+  type Decimal,
+  multiplyDecimals,
+  subtractDecimals,
+  ZERO,
+} from '../units/index.ts';
+import type { UsedMaterial } from './materials.ts';
+import type { Purchase } from './result-types.ts';
+import { shareByKey } from './share-by-key.ts';
+import type { PriceRules } from './types.ts';
+
+/** What is bought of one part, and what each item pays for the rest of the last pack. */
+interface Bought {
+  readonly purchase: Purchase;
+  readonly leftOver: ReadonlyMap<string, Money>;
+}
+
+/**
+ * Buys every part of an order once. Where packs are bought whole, the rest of the last one is charged to the items
+ * that use the part, by how much they use.
+ *
+ * @source derived: packs = used / size, rounded up; rest = packs x size - used
+ */
+export function buyParts(materials: readonly UsedMaterial[], rules: PriceRules): readonly Bought[] {
+  const codes = [...new Set(materials.map(({ code }) => code))].toSorted();
+  return codes.flatMap((code) => {
+    const uses = materials.filter((one) => one.code === code);
+    const [first] = uses;
+    return first ? [buyPart(first, uses, rules)] : [];
+  });
+}
+
+function buyPart(
+  { code, supplier, homeCost, pack, buy }: UsedMaterial,
+  uses: readonly UsedMaterial[],
+  { currency }: PriceRules,
+): Bought {
+  const used = uses.reduce((total, one) => addDecimals(total, one.used), ZERO);
+  const packs = buy === 'whole' && pack && pack.amount > 0n ? wholePacks(used, pack) : undefined;
+  const bought =
+    packs === undefined || !pack ? used : multiplyDecimals({ amount: packs, scale: 0n }, pack);
+  const rest = roundToMinorUnit(timesDecimal(homeCost, subtractDecimals(bought, used)));
+  const byKey = [...new Set(uses.map(({ key }) => key))].map((key) => ({
+    key,
+    weight: sumMoney(
+      uses.filter((one) => one.key === key).map(({ value }) => value),
+      currency,
+    ),
+  }));
+  return {
+    purchase: {
+      code,
+      supplier,
+      used,
+      bought,
+      ...(packs !== undefined && { packs }),
+      cost: roundToMinorUnit(timesDecimal(homeCost, bought)),
+    },
+    leftOver: shareByKey(rest, byKey),
+  };
+}
+
+/**
+ * used / size, rounded up to whole packs.
+ *
+ * @param size - above 0
+ */
+export function wholePacks(used: Decimal, size: Decimal): bigint {
+  const top = used.amount * 10n ** size.scale;
+  const bottom = size.amount * 10n ** used.scale;
+  return top % bottom === 0n ? top / bottom : top / bottom + 1n;
+}

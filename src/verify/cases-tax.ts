@@ -1,0 +1,185 @@
+import { type Currency, currencyOf, type Money, minorUnits, moneyOf } from '../money/index.ts';
+import { type Price, priceOrder, type PriceRules } from '../price/index.ts';
+import { type Decimal, parseDecimal, parsePercent, ZERO } from '../units/index.ts';
+import type { PublishedCase } from './types.ts';
+
+const ATO =
+  'A New Tax System (Goods and Services Tax) Act 1999 (Australia) s 9-70; Tax Office media release 2000/36: one eleventh of the total, half a cent up';
+const NZ_EXAMPLE =
+  'Inland Revenue (New Zealand), Calculating GST, 16 August 2010: its worked example';
+const NZ_HALF =
+  'Goods and Services Tax Act 1985 (New Zealand) s 19O: half a cent or less is dropped';
+const UK_HALF = 'HMRC VATREC12030: 0.5 of a penny or more is rounded up, less is rounded down';
+const UK_DOWN =
+  'HMRC VATREC12010, on Notice 700 paragraph 17.5: an invoice’s VAT may be rounded down';
+const US = 'derived: a sales tax of 8.25 % on top, each line rounded half up';
+const EN = (rule: string): string =>
+  `EN 16931-1, ${rule}, as the published UBL schematron words it`;
+
+interface Sale {
+  readonly currency: string;
+  readonly rate: string;
+  readonly prices: readonly string[];
+  readonly rules?: Partial<PriceRules>;
+  readonly discount?: string;
+  readonly charge?: string;
+  readonly tradeIn?: string;
+  readonly paid?: string;
+}
+
+const decimal = (text = ''): Decimal => parseDecimal(text) ?? ZERO;
+
+function sell(sale: Sale, currency: Currency): Price {
+  return priceOrder({
+    items: sale.prices.map((fixed, index) => ({
+      key: String(index),
+      marginClass: 'any',
+      materials: [],
+      hours: [],
+      fixedPrice: moneyOf(decimal(fixed), currency),
+    })),
+    rules: {
+      currency,
+      rates: {},
+      overhead: ZERO,
+      margins: {},
+      marginFloor: ZERO,
+      wastage: {},
+      taxRate: parsePercent(sale.rate) ?? ZERO,
+      taxRounding: 'document',
+      ...sale.rules,
+    },
+    charges: [{ name: 'Charge', amount: moneyOf(decimal(sale.charge), currency) }],
+    ...(sale.discount !== undefined && { discount: { amount: decimal(sale.discount) } }),
+    ...(sale.tradeIn !== undefined && {
+      tradeIn: { name: 'Trade-in', value: decimal(sale.tradeIn) },
+    }),
+    paid: [decimal(sale.paid)],
+    payments: [],
+  });
+}
+
+function taxCase(
+  name: string,
+  source: string,
+  published: number,
+  sale: Sale,
+  figure: (price: Price) => Money = ({ tax }) => tax,
+): PublishedCase {
+  return {
+    area: 'money',
+    name,
+    source,
+    published,
+    unit: sale.currency,
+    tolerance: 0,
+    ours: () => {
+      const currency = currencyOf(sale.currency);
+      return currency ? Number(minorUnits(figure(sell(sale, currency)))) / 100 : Number.NaN;
+    },
+  };
+}
+
+/** Prices agreed with the tax in them; a fixed price is not rounded further. */
+const withTax = { rounding: { to: 1n, way: 'nearest', tax: 'after', on: 'line' } } as const;
+const nz = { currency: 'NZD', rate: '15%' };
+const uk = { currency: 'GBP', rate: '20%' };
+const us = { currency: 'USD', rate: '8.25%', rules: { taxRounding: 'line' } } as const;
+/** Lines of 3 x 1234.565, 99.995 and 2 x 10.10, each rounded to cents, less 23.90, plus 50.00 outside the tax. */
+const invoice = {
+  currency: 'EUR',
+  rate: '10%',
+  prices: ['3703.695', '99.995', '20.20'],
+  discount: '23.90',
+  charge: '50.00',
+  paid: '1000.00',
+};
+
+/** Worked examples of tax authorities, and the sums of the European invoice standard. */
+export const TAX_CASES: readonly PublishedCase[] = [
+  taxCase('GST within 65490.00', ATO, 5953.64, {
+    currency: 'AUD',
+    rate: '10%',
+    // The value whose price with tax is 65490.00.
+    prices: ['59536.36'],
+    rules: withTax,
+  }),
+  taxCase('GST within four prices of 12.34 together', ATO, 4.49, {
+    currency: 'AUD',
+    rate: '10%',
+    prices: ['11.22', '11.22', '11.22', '11.22'],
+    rules: withTax,
+  }),
+  taxCase('GST within the same, each rounded', ATO, 4.48, {
+    currency: 'AUD',
+    rate: '10%',
+    prices: ['11.22', '11.22', '11.22', '11.22'],
+    rules: { ...withTax, taxRounding: 'line' },
+  }),
+  taxCase('GST at 15 % on 1500.00', NZ_EXAMPLE, 225, { ...nz, prices: ['1500.00'] }),
+  taxCase(
+    'the price of that with its GST',
+    NZ_EXAMPLE,
+    1725,
+    { ...nz, prices: ['1500.00'] },
+    ({ boatWithTax }) => boatWithTax,
+  ),
+  taxCase('3/23 of 1725.00', NZ_EXAMPLE, 225, { ...nz, prices: ['1500.00'], rules: withTax }),
+  taxCase('GST of exactly half a cent, dropped', NZ_HALF, 0.01, {
+    ...nz,
+    prices: ['0.10'],
+    rules: { taxRule: 'half-down' },
+  }),
+  taxCase('GST of 0.516 cents, more than half', NZ_HALF, 0.02, {
+    ...nz,
+    prices: ['0.11'],
+    rules: { taxRule: 'half-down' },
+  }),
+  taxCase('VAT of 641.486', UK_HALF, 641.49, { ...uk, prices: ['3207.43'] }),
+  taxCase('VAT of 641.484', UK_HALF, 641.48, { ...uk, prices: ['3207.42'] }),
+  taxCase('VAT of 641.486, rounded down', UK_DOWN, 641.48, {
+    ...uk,
+    prices: ['3207.43'],
+    rules: { taxRule: 'down' },
+  }),
+  taxCase('VAT within 120.00', 'Value Added Tax Act 1994 (UK): one sixth at 20 %', 20, {
+    ...uk,
+    prices: ['100.00'],
+    rules: withTax,
+  }),
+  taxCase('Sales tax by line on 3124.67, 33.33 and 49.40', US, 264.62, {
+    ...us,
+    prices: ['3124.67', '33.33', '49.40'],
+  }),
+  taxCase('An export at 0 %', 'derived: nothing of anything', 0, {
+    currency: 'AUD',
+    rate: '0%',
+    prices: ['59536.36'],
+  }),
+  taxCase(
+    'BT-106, sum of line nets 3703.70, 100.00 and 20.20',
+    EN('BR-CO-10'),
+    3823.9,
+    invoice,
+    ({ listPrice }) => listPrice,
+  ),
+  taxCase('BT-107, sum of allowances', EN('BR-CO-11'), 23.9, invoice, ({ discount }) => discount),
+  taxCase('BT-108, sum of charges', EN('BR-CO-12'), 50, invoice, ({ charges }) => charges),
+  taxCase(
+    'BT-109 less BT-108: 3823.90 - 23.90 is taxed',
+    EN('BR-CO-13'),
+    3800,
+    invoice,
+    ({ taxable }) => taxable,
+  ),
+  taxCase('BT-110 of the one category, 10 % of 3800.00', EN('BR-CO-14, BR-CO-17'), 380, invoice),
+  taxCase('BT-112, 3850.00 + 380.00', EN('BR-CO-15'), 4230, invoice, ({ driveAway }) => driveAway),
+  taxCase('BT-115, less 1000.00 paid', EN('BR-CO-16'), 3230, invoice, ({ toPay }) => toPay),
+  taxCase(
+    'BT-115, less a trade-in of 500.00 as well, which is a payment',
+    EN('BR-CO-16'),
+    2730,
+    { ...invoice, tradeIn: '500.00' },
+    ({ toPay }) => toPay,
+  ),
+];
