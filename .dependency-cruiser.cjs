@@ -5,7 +5,7 @@
 const GROUND = 'units|money|findings';
 const ROOMS = 'price|mass|float|drive|limits|electrics|laminate|tow';
 const SHELL = 'site|print|cli';
-const EVERY_FOLDER = `${GROUND}|schema|read|resolve|${ROOMS}|figures|verify|plan|draw|documents|${SHELL}`;
+const EVERY_FOLDER = `${GROUND}|schema|read|resolve|${ROOMS}|figures|verify|issued|plan|draw|documents|${SHELL}`;
 
 /** An import that leaves nothing behind when the types are erased. */
 const TYPES_ONLY = 'type-only';
@@ -35,7 +35,7 @@ const looksDown = (name, folders, allowed, comment) => ({
 const BELOW_RESOLVE = `${GROUND}|schema|read`;
 const BELOW_FIGURES = `${BELOW_RESOLVE}|resolve|${ROOMS}`;
 const BELOW_PLAN = `${BELOW_FIGURES}|figures`;
-const BELOW_DRAW = `${BELOW_PLAN}|plan|verify`;
+const BELOW_DRAW = `${BELOW_PLAN}|issued|plan|verify`;
 const BELOW_DOCUMENTS = `${BELOW_DRAW}|draw`;
 const BELOW_SHELL = `${BELOW_DOCUMENTS}|documents`;
 
@@ -84,10 +84,22 @@ const levels = [
     `Figures call the rooms in order and know nothing of who prints them. ${DOWN}`,
   ),
   looksDown(
-    'plan-and-verify-look-down',
-    'plan|verify',
+    'issued-looks-down',
+    'issued',
     BELOW_PLAN,
-    `The plan across orders and the checks against the published world stand on the figures only. ${DOWN}`,
+    `What was sent is figures kept as they were, and what they would be today. ${DOWN}`,
+  ),
+  looksDown(
+    'plan-looks-down',
+    'plan',
+    `${BELOW_PLAN}|issued`,
+    `The plan across orders stands on the figures, and on what was issued, so that anything above may ask it. ${DOWN}`,
+  ),
+  looksDown(
+    'verify-looks-down',
+    'verify',
+    `${BELOW_PLAN}|issued|plan`,
+    `The checks against the published world hold computations, the plan's among them, and no documents. ${DOWN}`,
   ),
   looksDown(
     'draw-looks-down',
@@ -166,7 +178,7 @@ module.exports = {
       severity: 'error',
       comment:
         'To import the reader is to import the file system. Use its types with `import type` and take its values as arguments.',
-      from: { path: '^src/(resolve|figures|plan|draw|documents)/' },
+      from: { path: '^src/(resolve|figures|issued|plan|draw|documents)/' },
       to: { path: '^src/read/', dependencyTypesNot: [TYPES_ONLY] },
     },
     {

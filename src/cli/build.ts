@@ -6,11 +6,10 @@ import { cacheFolder, openBrowser, type PrintJob, printPdfs } from '../print/ind
 import { writeAtomically } from '../site/index.ts';
 import type { CommandOptions } from './command-line.ts';
 import { EXIT } from './exit.ts';
-import { allFindings, knowsOrder, loadWorkspace, type LoadedWorkspace } from './load.ts';
+import { allFindings, knowsOrder, loadWorkspace, type LoadedWorkspace, numbersOf } from './load.ts';
 import { type RenderedDocument, renderSite } from './pages.ts';
 import { startProgress } from './progress.ts';
 import { reportFindings } from './report.ts';
-import { today } from './today.ts';
 
 /** Makes every document: pages, PDFs and figures. What is wrong with one order stops only that order's. */
 export async function build({ workspace, out, only, pdf }: CommandOptions): Promise<number> {
@@ -24,7 +23,6 @@ export async function build({ workspace, out, only, pdf }: CommandOptions): Prom
   await removeMisleading(loaded, out);
   if (!loaded.catalogue) return EXIT.findings;
   const site = await renderSite(loaded, {
-    today: today(),
     pdf,
     ...(only !== undefined && { only }),
   });
@@ -40,20 +38,21 @@ async function writeFigures(out: string, figures: Figures): Promise<void> {
   await writeAtomically(file, `${JSON.stringify(figuresData(figures), undefined, 2)}\n`);
 }
 
-/** An order with errors has no documents: those of an earlier build would mislead, so they go. */
+/** An order with errors has no documents but the quote that was sent: those of an earlier build would mislead, so they go. */
 async function removeMisleading(
-  { orders, brokenOrders }: LoadedWorkspace,
+  { orders, brokenOrders, issued }: LoadedWorkspace,
   out: string,
 ): Promise<void> {
   const numbers = [
     ...orders.filter(({ figures }) => !figures).map(({ order }) => order.value.number),
-    ...brokenOrders.flatMap(({ number }) => (number === undefined ? [] : [number])),
+    ...numbersOf(brokenOrders),
   ];
   for (const number of numbers) {
     const yard = ['build-sheet.html', 'build-sheet.pdf', 'figures.json'].map((name) =>
       join(out, 'yard', number, name),
     );
-    const customer = ['quote.html', 'quote.pdf', 'handover.html', 'handover.pdf'].map((name) =>
+    const quotes = issued.has(number) ? [] : ['quote.html', 'quote.pdf'];
+    const customer = [...quotes, 'handover.html', 'handover.pdf'].map((name) =>
       join(out, 'customer', number, name),
     );
     await Promise.all([...yard, ...customer].map((file) => rm(file, { force: true })));

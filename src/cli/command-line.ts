@@ -43,6 +43,7 @@ const FLAGS = {
 const TAKES: Readonly<Record<CommandName, readonly string[]>> = {
   build: ['only', 'no-pdf'],
   check: ['only', 'json'],
+  issue: [],
   new: ['hull', 'customer'],
   preview: ['port'],
   schema: [],
@@ -71,7 +72,7 @@ export function parseCommandLine(
     (flag) => !['workspace', 'out', 'help', ...TAKES[name]].includes(flag),
   );
   if (stray !== undefined) return mistake(`orlop ${name} takes no --${stray}`);
-  if (name !== 'new' && rest.length > 0)
+  if (name !== 'new' && name !== 'issue' && rest.length > 0)
     return mistake(
       `orlop ${name} takes no "${rest.join(' ')}"; for one order write --only ${rest[0]}`,
     );

@@ -16,6 +16,7 @@ From one order file: price, weight, and what each person does next.
   build    make every document: pages, PDFs and figures
   preview  show the pages in a browser and follow what you type
   new      begin an order
+  issue    freeze a quote as it is sent
   verify   hold the computations against published values
   schema   write the schemas that text editors complete and check by
 
@@ -54,6 +55,14 @@ Begins orders/NUMBER.yaml with every field explained. Never overwrites.
 Example:
   npm run orlop -- new 2026-040 --hull dunlin-430 --customer "Reed Bank Oysters"
 `,
+  issue: `Usage: npm run orlop -- issue NUMBER [options]
+
+Freezes the quote of an order in orders/issued/NUMBER-rREVISION.json: all its figures, its text, and a digest of
+each file it was made of. From then on the quote is printed from that file, whatever the catalogue does. Never
+overwrites: a change is a new revision, with a table of what changed.${COMMON}
+Example:
+  npm run orlop -- issue 2026-040
+${EXITS}`,
   verify: `Usage: npm run orlop -- verify [options]
 
 Prints one row for each check against published or exact values: source, value, ours, error, tolerance.

@@ -1,44 +1,67 @@
 import { figureOrders, type FiguredOrder } from '../figures/index.ts';
 import type { Finding } from '../findings/index.ts';
+import { type IssuedQuote, issuedByNumber } from '../issued/index.ts';
+import { type Overview, overviewOrders } from '../plan/index.ts';
 import { readWorkspace } from '../read/index.ts';
 import { checkCatalogue } from '../resolve/index.ts';
 import type { Catalogue } from '../schema/index.ts';
+import { today } from './today.ts';
 
 export interface LoadedWorkspace {
   readonly catalogue?: Catalogue;
   readonly orders: readonly FiguredOrder[];
+  /** All orders as they stand today; none of them without a catalogue. */
+  readonly overview: Overview;
   /** Findings of files and of the catalogue; those of an order stand with the order. */
   readonly findings: readonly Finding[];
+  /** The quotes that were sent, by number, first revision first. */
+  readonly issued: ReadonlyMap<string, readonly IssuedQuote[]>;
   readonly brokenOrders: readonly { readonly file: string; readonly number?: string }[];
   readonly sources: ReadonlyMap<string, string>;
 }
 
 /** Reads a workspace and computes every order that can be. */
 export function loadWorkspace(folder: string): LoadedWorkspace {
-  const { catalogue, orders, findings, sources, brokenIds, brokenOrders } = readWorkspace(folder);
-  if (!catalogue) return { orders: [], findings, brokenOrders, sources };
+  const { catalogue, orders, findings, sources, brokenIds, brokenOrders, issued } =
+    readWorkspace(folder);
+  const numbers = [...orders.map(({ value }) => value.number), ...numbersOf(brokenOrders)];
+  const sent = issuedByNumber(issued, new Set(numbers));
+  const day = today();
+  const common = { brokenOrders, sources, issued: sent.byNumber };
+  const found = [...findings, ...sent.findings];
+  if (!catalogue)
+    return { ...common, orders: [], overview: overviewOrders([], 0, day), findings: found };
+  const figured = figureOrders(orders, catalogue, brokenIds);
+  const { quoteDays } = catalogue.yard.value;
   return {
+    ...common,
     catalogue,
-    orders: figureOrders(orders, catalogue, brokenIds),
-    findings: [...findings, ...checkCatalogue(catalogue, brokenIds)],
-    brokenOrders,
-    sources,
+    orders: figured,
+    overview: overviewOrders(figured, quoteDays, day, sent.byNumber),
+    findings: [...found, ...checkCatalogue(catalogue, brokenIds)],
   };
+}
+
+/** Numbers of the orders that could not be read, of those whose number could. */
+export function numbersOf(broken: LoadedWorkspace['brokenOrders']): readonly string[] {
+  return broken.flatMap(({ number }) => (number === undefined ? [] : [number]));
 }
 
 /** Every finding of a workspace, or those of one order and of the catalogue. */
 export function allFindings(
-  { orders, findings }: LoadedWorkspace,
+  { overview, findings }: LoadedWorkspace,
   only?: string,
 ): readonly Finding[] {
-  const wanted = orders.filter(({ order }) => only === undefined || order.value.number === only);
-  return [...findings, ...wanted.flatMap((order) => order.findings)];
+  const wanted = overview.orders.filter(
+    ({ entry }) => only === undefined || entry.order.value.number === only,
+  );
+  return [...findings, ...wanted.flatMap((state) => state.findings)];
 }
 
 /** True when an order of that number was read, broken or sound. */
 export function knowsOrder({ orders, brokenOrders }: LoadedWorkspace, number: string): boolean {
   return (
     orders.some(({ order }) => order.value.number === number) ||
-    brokenOrders.some((one) => one.number === number)
+    numbersOf(brokenOrders).includes(number)
   );
 }

@@ -2,13 +2,14 @@ import { parseCommandLine } from './command-line.ts';
 import { build } from './build.ts';
 import { check } from './check.ts';
 import { HELP } from './help.ts';
+import { issue } from './issue.ts';
 import { newOrder } from './new.ts';
 import { preview } from './preview.ts';
 import { EXIT } from './exit.ts';
 import { schema } from './schema.ts';
 import { verify } from './verify.ts';
 
-const COMMANDS = { build, check, new: newOrder, preview, schema, verify } as const;
+const COMMANDS = { build, check, issue, new: newOrder, preview, schema, verify } as const;
 
 /**
  * Runs one command.

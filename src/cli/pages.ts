@@ -4,10 +4,12 @@ import {
   type DocumentHead,
   handoverView,
   indexView,
+  isQuoteView,
+  type QuoteView,
   quoteView,
 } from '../documents/index.ts';
 import type { Figures } from '../figures/index.ts';
-import { overviewOrders } from '../plan/index.ts';
+import type { IssuedQuote } from '../issued/index.ts';
 import type { Yard } from '../schema/index.ts';
 import { drawingFontCss, type Page, type RenderedPage, renderPages } from '../site/index.ts';
 import type { IsoDate } from '../units/index.ts';
@@ -30,7 +32,6 @@ export interface RenderedSite {
 }
 
 interface SiteOptions {
-  readonly today: IsoDate;
   /** True when PDFs are made too, so that there is something to link to. */
   readonly pdf: boolean;
   /** Documents of this order only; the pages of the yard always speak of all. */
@@ -40,15 +41,19 @@ interface SiteOptions {
 /** Renders the documents of the orders wanted and the pages of the yard, in memory. */
 export async function renderSite(
   loaded: LoadedWorkspace,
-  { today, pdf, only }: SiteOptions,
+  { pdf, only }: SiteOptions,
 ): Promise<RenderedSite> {
   if (!loaded.catalogue) return { pages: [], documents: [], figures: [] };
-  const wanted = loaded.orders.filter(
-    ({ order }) => only === undefined || order.value.number === only,
+  const isWanted = (number: string): boolean => only === undefined || number === only;
+  const figures = loaded.orders.flatMap(({ order, figures: computed }) =>
+    computed && isWanted(order.value.number) ? [computed] : [],
   );
-  const figures = wanted.flatMap((entry) => (entry.figures ? [entry.figures] : []));
-  const documents = figures.flatMap(documentPages);
-  const yard = yardPages(loaded, loaded.catalogue.yard.value, today, pdf);
+  const sent = [...loaded.issued.values()].flatMap((revisions) => revisions.at(-1) ?? []);
+  const documents = [
+    ...sent.filter(({ number }) => isWanted(number)).flatMap(issuedPage),
+    ...figures.flatMap((one) => documentPages(one, loaded.issued.has(one.build.order.number))),
+  ];
+  const yard = yardPages(loaded, loaded.catalogue.yard.value, pdf);
   const pages = await renderPages([...documents, ...yard]);
   const byUrl = new Map(documents.map((page) => [page.url, page]));
   return {
@@ -66,17 +71,12 @@ interface DocumentPage extends Page {
   readonly date: IsoDate;
 }
 
-function documentPages(figures: Figures): readonly DocumentPage[] {
+function documentPages(figures: Figures, issued: boolean): readonly DocumentPage[] {
   const { number, dates } = figures.build.order;
   const drawing = { fontCss: drawingFontCss() };
   const date = dates.quoted ?? dates.enquiry;
   return [
-    {
-      url: `customer/${number}/quote.html`,
-      template: 'quote',
-      view: quoteView(figures, drawing),
-      date,
-    },
+    ...(issued ? [] : [quotePage(number, quoteView(figures, drawing), date)]),
     {
       url: `yard/${number}/build-sheet.html`,
       template: 'build-sheet',
@@ -92,14 +92,18 @@ function documentPages(figures: Figures): readonly DocumentPage[] {
   ];
 }
 
-function yardPages(
-  loaded: LoadedWorkspace,
-  yard: Yard,
-  today: IsoDate,
-  pdf: boolean,
-): readonly Page[] {
+/** The quote as it was sent, whatever the order and the catalogue say today. */
+function issuedPage({ number, view, issuedOn }: IssuedQuote): readonly DocumentPage[] {
+  return isQuoteView(view) ? [quotePage(number, view, issuedOn)] : [];
+}
+
+function quotePage(number: string, view: QuoteView, date: IsoDate): DocumentPage {
+  return { url: `customer/${number}/quote.html`, template: 'quote', view, date };
+}
+
+function yardPages(loaded: LoadedWorkspace, yard: Yard, pdf: boolean): readonly Page[] {
   const index = indexView({
-    overview: overviewOrders(loaded.orders, yard.quoteDays, today),
+    overview: loaded.overview,
     yard,
     findings: loaded.findings,
     sources: loaded.sources,

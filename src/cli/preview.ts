@@ -8,14 +8,13 @@ import { allFindings, loadWorkspace } from './load.ts';
 import { renderSite } from './pages.ts';
 import { startPreviewServer } from './preview-server.ts';
 import { reportFindings } from './report.ts';
-import { today } from './today.ts';
 
 /** Shows the pages on this machine and makes them again when a file of the workspace is saved; writes nothing. */
 export async function preview({ workspace, port }: CommandOptions): Promise<number> {
   const make = async (): Promise<ReadonlyMap<string, string>> => {
     const loaded = loadWorkspace(workspace);
     reportFindings(allFindings(loaded), loaded.sources);
-    const { pages, figures } = await renderSite(loaded, { today: today(), pdf: false });
+    const { pages, figures } = await renderSite(loaded, { pdf: false });
     return new Map([
       ...pages.map(({ url, html }) => [url, html] as const),
       ...figures.map(figuresFile),

@@ -1,6 +1,10 @@
+export { buildSheetView } from './build-sheet.ts';
+export type { BuildSheetView } from './build-sheet-types.ts';
 export { type ChecksView, checksView } from './checks.ts';
+export { handoverView } from './handover.ts';
+export type { HandoverView } from './handover-types.ts';
 export type { DocumentHead, PageHead } from './head.ts';
 export type { Picture } from './picture.ts';
 export { type QuoteOptions, quoteView } from './quote.ts';
-export type { QuoteView } from './quote-types.ts';
+export { isQuoteView, type QuoteView } from './quote-types.ts';
 export { type IndexView, indexView } from './yard-index.ts';

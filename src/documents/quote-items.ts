@@ -28,7 +28,7 @@ export function quoteGroups(
     items: isHull
       ? []
       : items.map((item) => ({
-          ...describe(item, build),
+          ...describeItem(item, build),
           number: numbers.get(item.key) ?? '',
           price: shown === 'items' ? print([item]) : '',
         })),
@@ -36,14 +36,14 @@ export function quoteGroups(
   }));
 }
 
-interface ItemGroup {
+export interface ItemGroup {
   readonly name: string;
   readonly isHull: boolean;
   readonly items: readonly BuildItem[];
 }
 
 /** Items by group, groups in the order in which they first appear. */
-function groupItems(items: readonly BuildItem[]): readonly ItemGroup[] {
+export function groupItems(items: readonly BuildItem[]): readonly ItemGroup[] {
   const groups = new Map<string, { name: string; isHull: boolean; items: BuildItem[] }>();
   for (const item of items) {
     const isHull = item.kind === 'shell' || item.kind === 'structure';
@@ -60,7 +60,8 @@ function pricesByKey({ price, build }: Figures): ReadonlyMap<string, Money> {
   return new Map(price.lines.map((line) => [line.key, withTax ? line.priceWithTax : line.price]));
 }
 
-function describe(
+/** What an item is, in words for its buyer. */
+export function describeItem(
   { kind, name, description, quantity }: BuildItem,
   build: Build,
 ): Pick<QuoteItem, 'name' | 'description' | 'quantity'> {

@@ -26,7 +26,7 @@ export function quotePrice({ price, build }: Figures): QuoteView['price'] {
 
 /** "12.5 %" of a fraction. */
 export function percentText({ amount, scale }: Decimal): string {
-  return `${decimalToShortText({ amount: amount * 100n, scale })} %`;
+  return `${decimalToShortText({ amount: amount * 100n, scale })}\u00A0%`;
 }
 
 function sumsWithTax(

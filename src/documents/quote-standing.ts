@@ -39,11 +39,12 @@ export function quoteStanding({ order, yard }: Build): Standing {
 }
 
 /** Number and dates at the head of the quote. */
-export function quoteFacts({ order, yard }: Build): readonly Fact[] {
+export function quoteFacts({ order, yard }: Build, revision: number | undefined): readonly Fact[] {
   const { enquiry, quoted, accepted, promised } = order.dates;
   const day = (date: typeof enquiry): string => formatDate(date, yard.locale);
   return [
     { label: 'Number', value: order.number },
+    ...(revision === undefined ? [] : [{ label: 'Revision', value: `${revision}` }]),
     quoted === undefined
       ? { label: 'Enquiry', value: day(enquiry) }
       : { label: 'Date', value: day(quoted) },

@@ -75,6 +75,25 @@ export interface QuoteView {
   readonly basis: string;
   readonly notIncluded: readonly string[];
   readonly terms: readonly string[];
+  /** What changed since the revision before; absent in a first issue and in a draft. */
+  readonly changes?: {
+    readonly since: string;
+    /** Empty where the row was not there, or is there no more. */
+    readonly rows: readonly { readonly name: string; readonly was: string; readonly now: string }[];
+    readonly was: string;
+    readonly now: string;
+  };
   /** Who signs; nobody signs what is not an offer. */
   readonly signatures: readonly string[];
+}
+
+/** True for the view of a quote that was kept as data: what has its head, its price and its items is one. */
+export function isQuoteView(kept: unknown): kept is QuoteView {
+  return (
+    typeof kept === 'object' &&
+    kept !== null &&
+    'document' in kept &&
+    'price' in kept &&
+    'groups' in kept
+  );
 }

@@ -7,24 +7,33 @@ import { drawBoat } from './quote-drawing.ts';
 import { keyFigures } from './quote-figures.ts';
 import { quoteGroups } from './quote-items.ts';
 import { quotePrice } from './quote-price.ts';
+import { type EarlierRevision, quoteChanges } from './quote-changes.ts';
 import { quoteFacts, quoteStanding, type Standing } from './quote-standing.ts';
 import type { QuoteView } from './quote-types.ts';
+import { boatName, customerLines, present, sentence } from './words.ts';
 
 /** What the drawing of a quote is made with. */
 export interface QuoteOptions {
   /** `@font-face` rules: a drawing is an image, and an image cannot use the fonts of its page. */
   readonly fontCss: string;
+  /** Given when the quote is issued: it is what the sheet is called from then on. */
+  readonly revision?: number;
+  /** Given when it takes the place of an earlier one. */
+  readonly earlier?: EarlierRevision;
 }
 
 /** The customer's quote: what they get, what it weighs and carries, and one price with nothing left to add. */
-export function quoteView(figures: Figures, { fontCss }: QuoteOptions): QuoteView {
+export function quoteView(
+  figures: Figures,
+  { fontCss, revision, earlier }: QuoteOptions,
+): QuoteView {
   const { build, price } = figures;
   const { order, yard, hull } = build;
   const standing = quoteStanding(build);
   const binding = standing.kind === 'offer' || standing.kind === 'agreed';
   const drawn = drawBoat(figures, fontCss);
   return {
-    document: documentHead(build, standing),
+    document: documentHead(build, standing, revision),
     shop: {
       name: yard.shop.name,
       strapline: yard.shop.strapline ?? '',
@@ -32,7 +41,7 @@ export function quoteView(figures: Figures, { fontCss }: QuoteOptions): QuoteVie
       reach: present([yard.shop.phone, yard.shop.email, yard.shop.registration]),
     },
     heading: `${titleWord(standing)}: ${boatName(build)}`,
-    facts: quoteFacts(build),
+    facts: quoteFacts(build, revision),
     customer: customerLines(build),
     standing,
     sentences: [hull.sentence, order.boat.use].map(sentence),
@@ -48,13 +57,19 @@ export function quoteView(figures: Figures, { fontCss }: QuoteOptions): QuoteVie
     basis: sentence(hull.ratings.basis),
     notIncluded: notIncluded(build),
     terms: yard.terms.map(sentence),
+    ...(earlier && { changes: quoteChanges(earlier, yard) }),
     signatures: binding ? [`For ${order.customer.name}`, `For ${yard.shop.name}`] : [],
   };
 }
 
-function documentHead(build: Build, standing: Standing): DocumentHead {
+function documentHead(
+  build: Build,
+  standing: Standing,
+  revision: number | undefined,
+): DocumentHead {
   const { order, yard } = build;
-  const quote = `${titleWord(standing)} ${order.number}`;
+  const issue = revision === undefined ? '' : `, revision ${revision}`;
+  const quote = `${titleWord(standing)} ${order.number}${issue}`;
   const day = order.dates.quoted ?? order.dates.enquiry;
   return {
     title: `${quote}: ${boatName(build)}`,
@@ -73,32 +88,10 @@ function titleWord({ kind }: Standing): string {
   return kind === 'closed' ? 'Closed quote' : 'Quote';
 }
 
-function boatName({ hull, order }: Build): string {
-  return order.boat.name === undefined ? hull.name : `${hull.name} “${order.boat.name}”`;
-}
-
-function customerLines({ order: { customer } }: Build): readonly string[] {
-  return present([
-    customer.name,
-    customer.contact,
-    ...customer.address,
-    customer.phone,
-    customer.email,
-  ]);
-}
-
 function notIncluded({ yard, outboard, trailer }: Build): readonly string[] {
   return [
     ...(outboard ? [] : ['An outboard']),
     ...(trailer ? [] : ['A trailer']),
     ...yard.notIncluded,
   ];
-}
-
-const present = (lines: readonly (string | undefined)[]): readonly string[] =>
-  lines.filter((line) => line !== undefined);
-
-/** A text with a full stop, whether or not whoever typed it set one. */
-function sentence(text: string): string {
-  return /[.!?…]$/.test(text.trim()) ? text.trim() : `${text.trim()}.`;
 }

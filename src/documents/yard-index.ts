@@ -18,10 +18,18 @@ export interface IndexRow {
   readonly promised: string;
   readonly late: boolean;
   readonly expired: boolean;
-  readonly errors: number;
-  readonly warnings: number;
-  readonly notes: number;
-  readonly links: readonly { readonly text: string; readonly href: string }[];
+  /** "2 errors"; empty when there are none. */
+  readonly errors: string;
+  /** "1 warning, 2 notes"; empty when there are none. */
+  readonly remarks: string;
+  readonly documents: readonly {
+    readonly name: string;
+    readonly page: string;
+    /** Empty when no PDFs are made. */
+    readonly pdf: string;
+  }[];
+  /** Every figure as data; empty when the order has none. */
+  readonly figures: string;
 }
 
 export interface IndexView {
@@ -109,8 +117,6 @@ export function indexView({
 function row(state: OrderState, yard: Yard, format: Formatter, pdf: boolean): IndexRow {
   const { order, figures } = state.entry;
   const { number, status, customer, boat, hull, dates } = order.value;
-  const count = (severity: Finding['severity']) =>
-    state.findings.filter((one) => one.severity === severity).length;
   const model = figures?.build.hull.name ?? hull;
   return {
     number,
@@ -126,17 +132,19 @@ function row(state: OrderState, yard: Yard, format: Formatter, pdf: boolean): In
     promised: dates.promised === undefined ? '' : formatDate(dates.promised, yard.locale),
     late: state.late,
     expired: state.expired,
-    errors: count('error'),
-    warnings: count('warning'),
-    notes: count('note'),
-    links: figures ? linksOf(number, pdf) : [],
+    errors: counted(state.findings, 'error'),
+    remarks: [counted(state.findings, 'warning'), counted(state.findings, 'note')]
+      .filter(Boolean)
+      .join(', '),
+    documents: figures ? documentsOf(number, pdf) : [],
+    figures: figures ? `${number}/figures.json` : '',
   };
 }
 
 type PriceFigures = NonNullable<OrderState['entry']['figures']>['price'];
 
 function marginText({ marginShare }: PriceFigures, format: Formatter): string {
-  return marginShare ? `${format.number(decimalToNumber(marginShare) * 100, 1)} %` : 'none';
+  return marginShare ? format.percent(decimalToNumber(marginShare), 1) : 'none';
 }
 
 function hoursText({ hoursPlanned, hoursWorked }: OrderState, format: Formatter): string {
@@ -145,15 +153,16 @@ function hoursText({ hoursPlanned, hoursWorked }: OrderState, format: Formatter)
   return hoursWorked ? `${format.number(decimalToNumber(hoursWorked), 0)} of ${planned}` : planned;
 }
 
-function linksOf(number: string, pdf: boolean): IndexRow['links'] {
-  const documents = [
-    { text: 'Quote', path: `../customer/${number}/quote` },
-    { text: 'Build sheet', path: `${number}/build-sheet` },
-    { text: 'Handover pack', path: `../customer/${number}/handover` },
-  ];
-  const pages = documents.flatMap(({ text, path }) => [
-    { text, href: `${path}.html` },
-    ...(pdf ? [{ text: `${text} PDF`, href: `${path}.pdf` }] : []),
-  ]);
-  return [...pages, { text: 'Figures', href: `${number}/figures.json` }];
+function documentsOf(number: string, pdf: boolean): IndexRow['documents'] {
+  return [
+    { name: 'Quote', path: `../customer/${number}/quote` },
+    { name: 'Build sheet', path: `${number}/build-sheet` },
+    { name: 'Handover pack', path: `../customer/${number}/handover` },
+  ].map(({ name, path }) => ({ name, page: `${path}.html`, pdf: pdf ? `${path}.pdf` : '' }));
+}
+
+/** "1 warning", "2 warnings"; empty for none. */
+function counted(findings: readonly Finding[], severity: Finding['severity']): string {
+  const count = findings.filter((one) => one.severity === severity).length;
+  return count === 0 ? '' : `${count} ${severity}${count === 1 ? '' : 's'}`;
 }

@@ -1,4 +1,4 @@
-import { curveMonotoneX, line } from 'd3-shape';
+import { curveCatmullRom, line } from 'd3-shape';
 import type { Curve, CurvePoint, HullCurves } from './hull-curves.ts';
 import { element, INK, stroke } from './svg.ts';
 
@@ -7,13 +7,18 @@ export type Scale = (metres: number) => number;
 
 const HEAVY = 0.45;
 const FINE = 0.18;
+/** Lines nearer together than this on the sheet would print as one thick line, mm. */
+const APART = 0.6;
+
+/** Passes through every point, without the waves that unequal steps would make. */
+const THROUGH_POINTS = curveCatmullRom.alpha(0.5);
 
 /** A smooth line through all points of a curve. */
 function pathOf(curve: Curve, across: Scale, down: (point: CurvePoint) => number): string {
   const draw = line<CurvePoint>()
     .x((point) => across(point.x))
     .y(down)
-    .curve(curveMonotoneX)
+    .curve(THROUGH_POINTS)
     .digits(2);
   return draw(curve) ?? '';
 }
@@ -29,19 +34,34 @@ export function sideView({ keel, chines, sheer }: HullCurves, across: Scale, up:
   const outline = `${top}${bottom.replace('M', 'L')}Z`;
   return [
     drawn(outline, HEAVY, { fill: INK.tint, 'stroke-linejoin': 'round' }),
-    ...chines.map((chine) => drawn(pathOf(chine, across, down), FINE)),
+    ...apart(chines, down).map((chine) => drawn(pathOf(chine, across, down), FINE)),
   ].join('\n');
 }
 
+/** Chines that stand clear of the one before: a flat between two of them is one line from the side. */
+function apart(chines: readonly Curve[], down: (point: CurvePoint) => number): readonly Curve[] {
+  return chines.filter((chine, index) => {
+    const inner = chines[index - 1];
+    if (!inner) return true;
+    const gaps = chine.map((point, at) => Math.abs(down(point) - down(inner[at] ?? point)));
+    return Math.max(...gaps) >= APART;
+  });
+}
+
 /** The hull from above, bow to the right and starboard below: sheer and transom, chines dashed, centreline. */
-export function planView({ chines, sheer }: HullCurves, across: Scale, sideways: Scale): string {
+export function planView(
+  { chines, sheer }: HullCurves,
+  across: Scale,
+  sideways: Scale,
+  fill: string = INK.tint,
+): string {
   const half = (curve: Curve, side: 1 | -1): string =>
     pathOf(curve, across, ({ halfBreadth }) => sideways(side * halfBreadth));
   const starboard = half(sheer, 1);
   const outline = `${starboard}${half(sheer.toReversed(), -1).replace('M', 'L')}Z`;
   const hidden = { 'stroke-dasharray': '1.6 0.9' };
   return [
-    drawn(outline, HEAVY, { fill: INK.tint, 'stroke-linejoin': 'round' }),
+    drawn(outline, HEAVY, { fill, 'stroke-linejoin': 'round' }),
     ...chines.flatMap((chine) => [
       drawn(half(chine, 1), FINE, hidden),
       drawn(half(chine, -1), FINE, hidden),

@@ -1,3 +1,6 @@
 export { type ArrangementInput, drawArrangement } from './arrangement.ts';
+export { type BodyPlanInput, drawBodyPlan } from './body-plan.ts';
+export { drawMassBars, type MassBar, type MassBarsInput } from './mass-bars.ts';
+export { drawPlacing, type PlacingInput } from './placing.ts';
 export { toDataUri } from './svg.ts';
 export type { Drawing, DrawnItem, HullShape, OutboardShape, Place, Station } from './types.ts';

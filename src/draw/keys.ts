@@ -1,4 +1,4 @@
-import { KEY_RADIUS, type PlacedKey } from './place-keys.ts';
+import { type Anchor, KEY_RADIUS, type PlacedKey } from './place-keys.ts';
 import { element, INK, SMALL_TEXT, stroke, words } from './svg.ts';
 
 /** Half of a cap's height, as a share of the text's size: it centres a number in its circle. */
@@ -7,6 +7,18 @@ const HALF_CAP = 0.33;
 /** Numbers in circles; a key that had to move points to its place. */
 export function drawKeys(keys: readonly PlacedKey[]): string {
   return [...keys.map(leader), ...keys.map(circle)].join('\n');
+}
+
+/** An upright cross at each place. */
+export function drawMarks(anchors: readonly Anchor[]): string {
+  const arm = 1;
+  const heavy = { 'stroke-width': 0.3 };
+  return anchors
+    .map(
+      ({ x, y }) =>
+        stroke([x - arm, y], [x + arm, y], heavy) + stroke([x, y - arm], [x, y + arm], heavy),
+    )
+    .join('\n');
 }
 
 function leader({ x, y, keyX, keyY }: PlacedKey): string {

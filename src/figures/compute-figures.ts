@@ -34,6 +34,11 @@ export function computeFigures(build: Build, findings: readonly Finding[]): Figu
   return { ...figures, findings: [...findings, ...checkFigures(figures)] };
 }
 
+/** The price of a Build alone: for holding a Build of another day against today's. */
+export function priceBuild(build: Build): Figures['price'] {
+  return priceOrder(priceInput(build));
+}
+
 /** Hours to plan with: the catalogue's, times what the first boats of a hull take longer. */
 function hoursByStage(build: Build): Figures['stageHours'] {
   const work = build.items.flatMap((item) => item.hours);

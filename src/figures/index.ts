@@ -1,4 +1,4 @@
-export { computeFigures } from './compute-figures.ts';
+export { computeFigures, priceBuild } from './compute-figures.ts';
 export {
   type Differences,
   figureAlternatives,

@@ -200,6 +200,26 @@ export const FINDING_CODES = {
     means: 'The promised date has passed and the boat is not handed over',
     mend: 'Agree a new date with the customer and write it in the order',
   },
+  ISSUED_ALTERED: {
+    severity: 'error',
+    means: 'The file of an issued quote is not what it was when the quote was sent',
+    mend: 'Bring the file back from a copy; what was sent never changes, so issue a new revision instead',
+  },
+  ISSUED_OF_OTHER_ORDER: {
+    severity: 'error',
+    means: 'An issued quote belongs to an order that is not there',
+    mend: 'Bring the order file back, or move the issued quote out of the folder',
+  },
+  QUOTE_NOT_ISSUED: {
+    severity: 'note',
+    means: 'The order is quoted but no quote was issued, so its numbers can still move',
+    mend: 'Issue the quote when it is sent',
+  },
+  QUOTE_DIFFERS: {
+    severity: 'warning',
+    means: 'The quote that was sent last says another price than the order would have today',
+    mend: 'Look at what changed on the order’s costing page; to send the new price, issue a revision',
+  },
   RECORD_MASS_OFF: {
     severity: 'warning',
     means: 'A measured mass is further from the computed one than the contingency',
@@ -213,7 +233,7 @@ export const FINDING_CODES = {
   ITEM_NOT_PLACED: {
     severity: 'note',
     means: 'An item with a mass has no position, so it is counted at the middle of the boat',
-    mend: 'Give it a position with at:',
+    mend: 'Say with at: how far forward of the transom and up from the baseline it goes',
   },
 } as const satisfies Readonly<Record<string, CodeFacts>>;
 

@@ -1,9 +1,12 @@
 import { type Finding, finding } from '../findings/index.ts';
 import { isFolder, type Reading } from './folder.ts';
 import { readCatalogue, type ReadCatalogue } from './read-catalogue.ts';
+import { type IssuedFile, readIssued } from './read-issued.ts';
 import { type OrderFilter, readOrders, type ReadOrders } from './read-orders.ts';
 
 export interface Workspace extends ReadCatalogue, ReadOrders {
+  /** Quotes as they were sent, in order of file name. */
+  readonly issued: readonly IssuedFile[];
   readonly findings: readonly Finding[];
   /** The text of every file that was read, by its name; for showing a line with its finding. */
   readonly sources: ReadonlyMap<string, string>;
@@ -32,11 +35,13 @@ export function readWorkspace(workspace: string, options: ReadOptions = {}): Wor
       brokenIds: new Set(),
       orders: [],
       brokenOrders: [],
+      issued: [],
       findings,
       sources,
     };
   }
   const catalogue = readCatalogue(reading);
   const orders = readOrders(reading, options.orders ?? (() => true));
-  return { ...catalogue, ...orders, findings, sources };
+  const issued = readIssued(reading);
+  return { ...catalogue, ...orders, issued, findings, sources };
 }

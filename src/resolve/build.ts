@@ -93,6 +93,6 @@ export interface Build {
   readonly pricedOn: IsoDate;
   /** By ISO 4217 code. */
   readonly exchange: Readonly<Record<string, Exchange>>;
-  /** The order file. */
-  readonly place: Place;
+  /** Where a part of the order stands in its file. */
+  place(path?: readonly (string | number)[]): Place;
 }

@@ -61,12 +61,13 @@ export function unknownId(
   place: Place,
 ): Finding {
   const near = nearestName(id, known);
+  const article = /^[aeiou]/.test(kind) ? 'an' : 'a';
   return finding('UNKNOWN_ID', place, {
     received: `the ${kind} "${id}"`,
     expected:
       near === undefined
-        ? `a ${kind} of the catalogue`
-        : `a ${kind} of the catalogue; the nearest is "${near}"`,
+        ? `${article} ${kind} of the catalogue`
+        : `${article} ${kind} of the catalogue; the nearest is "${near}"`,
     ...(near !== undefined && { mend: `Write ${near}, or add ${id} to the catalogue` }),
   });
 }

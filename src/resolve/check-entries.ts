@@ -29,10 +29,18 @@ export function checkOutboard(
   ];
 }
 
-/** Findings for charges that are left out and that nobody charges. */
-export function checkLeftOut(order: SourcedOrder, { charges }: Catalogue): readonly Finding[] {
+/**
+ * Findings for charges that are left out and that nobody charges.
+ *
+ * @param broken - ids of entries that could not be read
+ */
+export function checkLeftOut(
+  order: SourcedOrder,
+  { charges }: Catalogue,
+  broken: ReadonlySet<string>,
+): readonly Finding[] {
   return order.value.leaveOutCharges.flatMap(({ charge }, index) =>
-    charges.has(charge)
+    charges.has(charge) || broken.has(charge)
       ? []
       : [
           unknownId(
@@ -45,15 +53,23 @@ export function checkLeftOut(order: SourcedOrder, { charges }: Catalogue): reado
   );
 }
 
-/** Findings for the margin classes and parts that one-off items name. */
-export function checkExtras(order: SourcedOrder, { parts, yard }: Catalogue): readonly Finding[] {
+/**
+ * Findings for the margin classes and parts that one-off items name.
+ *
+ * @param broken - ids of entries that could not be read
+ */
+export function checkExtras(
+  order: SourcedOrder,
+  { parts, yard }: Catalogue,
+  broken: ReadonlySet<string>,
+): readonly Finding[] {
   const classes = Object.keys(yard.value.margins);
   return order.value.extras.flatMap((extra, index) => [
     ...(classes.includes(extra.class)
       ? []
       : [unknownId('margin class', extra.class, classes, order.place(['extras', index, 'class']))]),
     ...extra.parts.flatMap(({ part }, at) =>
-      parts.has(part)
+      parts.has(part) || broken.has(part)
         ? []
         : [
             unknownId(

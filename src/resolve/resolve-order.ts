@@ -48,8 +48,8 @@ export function resolveOrder(
   const before = [
     ...checkOrder(order),
     ...findings,
-    ...checkLeftOut(order, catalogue),
-    ...checkExtras(order, catalogue),
+    ...checkLeftOut(order, catalogue, broken),
+    ...checkExtras(order, catalogue, broken),
     ...checkMoney(order, catalogue),
   ];
   const currency = currencyOf(catalogue.yard.value.currency);
@@ -135,7 +135,7 @@ function assemble(
     packages: buildPackages(entries.packages),
     pricedOn: pricedOn(order),
     exchange: exchangeOn(pricedOn(order), catalogue.yard.value),
-    place: order.place(),
+    place: (path) => order.place(path),
   };
 }
 

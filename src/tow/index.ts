@@ -1,2 +1,25 @@
+export { BALL_SHARES, ballLoad, ballShareMargins, winchPostFor } from './ball-load.ts';
+export {
+  brakeFaults,
+  type BrakeInput,
+  type BrakeNeed,
+  brakesNeeded,
+  type TrailerBrakes,
+} from './brakes.ts';
+export { BRAKE_LAWS, type BrakeLaw, type BrakeStep } from './brakes-table.ts';
+export {
+  ROAD_WIDTHS,
+  roadLength,
+  roadWidth,
+  type RunningGear,
+  runningGearMargins,
+} from './running-gear.ts';
 export { trailerLoad } from './trailer-load.ts';
-export type { TrailerLoad, TrailerLoadInput } from './types.ts';
+export type * from './types.ts';
+export {
+  couplingForce,
+  type RoofLoadInput,
+  roofMargins,
+  type VehicleLimits,
+  vehicleMargins,
+} from './vehicle.ts';

@@ -1,4 +1,4 @@
-import type { Kilograms } from '../units/index.ts';
+import type { Kilograms, Metres } from '../units/index.ts';
 
 export interface TrailerLoadInput {
   readonly boat: Kilograms;
@@ -11,4 +11,52 @@ export interface TrailerLoad {
   readonly total: Kilograms;
   /** What is left of the rating; below zero when it is overloaded. */
   readonly left: Kilograms;
+}
+
+/** A figure that could not be had, and why, in words for a person. */
+export interface NotComputed {
+  readonly notComputed: string;
+}
+
+/** A result, or why there is none. */
+export type Computed<Result> = Result | NotComputed;
+
+/** A value against a limit: what is left is below zero when the limit is passed. */
+export interface Margin {
+  readonly name: string;
+  readonly value: number;
+  readonly limit: number;
+  readonly left: number;
+  readonly unit: string;
+  readonly holds: boolean;
+}
+
+/** Where a boat is towed: whose law is read. */
+export type Jurisdiction = 'AU' | 'NZ' | 'UK-EU' | 'US';
+
+/** A trailer, with distances aft of the ball. */
+export interface TrailerShape {
+  readonly tare: Kilograms;
+  /** Centre of the empty trailer's mass. */
+  readonly centre: Metres;
+  /** Axle, or the middle of the group of axles. */
+  readonly axle: Metres;
+}
+
+/** A boat as she lies on a trailer: all that is towed in her. */
+export interface TowedBoat {
+  readonly mass: Kilograms;
+  /** Centre of mass, forward of the transom. */
+  readonly centre: Metres;
+  /** From the transom to where the bow meets the winch post. */
+  readonly bow: Metres;
+}
+
+export interface BallLoad {
+  readonly total: Kilograms;
+  readonly onBall: Kilograms;
+  /** On the tyres of the coupled trailer. */
+  readonly onAxles: Kilograms;
+  /** Ball load over total, 0 to 1. */
+  readonly share: number;
 }

@@ -18,6 +18,13 @@ export function daysBetween(from: IsoDate, to: IsoDate): number {
   return dayNumber(to) - dayNumber(from);
 }
 
+/** The day of the week, 1 Monday to 7 Sunday (ISO 8601). */
+export function weekdayOf(date: IsoDate): number {
+  // 1970-01-01 was a Thursday.
+  const sinceMonday = (dayNumber(date) + 3) % 7;
+  return ((sinceMonday + 7) % 7) + 1;
+}
+
 /** "14 March 2026" in the locale's own order, for a reader of the document. */
 export function formatDate(date: IsoDate, locale: string): string {
   const format = new Intl.DateTimeFormat(locale, { dateStyle: 'long', timeZone: 'UTC' });

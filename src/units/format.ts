@@ -3,6 +3,9 @@ import { UNIT_KINDS } from './unit-table.ts';
 
 const NOT_COMPUTED = 'not computed';
 
+/** Between a number and its unit: a space that no line breaks at. */
+const NO_BREAK = '\u00A0';
+
 /** Which system the workspace's documents are printed in. */
 export type UnitSystem = 'metric' | 'us';
 
@@ -24,6 +27,8 @@ export interface Formatter {
   volume(value: CubicMetres): string;
   /** "3.5 A". */
   current(value: Amperes): string;
+  /** A share of one as "12.5 %". */
+  percent(share: number, decimals: number): string;
   /** A plain number with a fixed count of decimals in the locale's own marks. */
   number(value: number, decimals: number): string;
 }
@@ -47,12 +52,14 @@ export function createFormatter(locale: string, system: UnitSystem): Formatter {
   const metric = system === 'metric';
   const few = (value: number): number => (Math.abs(value) < 10 ? 1 : 0);
   const withUnit = (value: number, decimals: number, unit: string): string =>
-    Number.isFinite(value) ? `${number(value, decimals)} ${unit}` : NOT_COMPUTED;
+    Number.isFinite(value) ? `${number(value, decimals)}${NO_BREAK}${unit}` : NOT_COMPUTED;
   const power = (value: Watts): string => {
     if (!Number.isFinite(value)) return NOT_COMPUTED;
     const kilowatts = withUnit(value / 1000, value < 10_000 ? 1 : 0, 'kW');
     const horsepower = withUnit(value / UNIT_KINDS.power.hp, value < 10_000 ? 1 : 0, 'hp');
-    return metric ? `${kilowatts} (${horsepower})` : `${horsepower} (${kilowatts})`;
+    return metric
+      ? `${kilowatts}${NO_BREAK}(${horsepower})`
+      : `${horsepower}${NO_BREAK}(${kilowatts})`;
   };
   return {
     system,
@@ -73,6 +80,7 @@ export function createFormatter(locale: string, system: UnitSystem): Formatter {
       return withUnit(shown, metric ? few(shown) : 1, metric ? 'L' : 'US gal');
     },
     current: (value) => withUnit(value, 1, 'A'),
+    percent: (share, decimals) => withUnit(share * 100, decimals, '%'),
   };
 }
 
@@ -80,5 +88,11 @@ function feetAndInches(value: Metres, number: (value: number, decimals: number) 
   if (!Number.isFinite(value)) return NOT_COMPUTED;
   const inches = Math.round(Math.abs(value) / UNIT_KINDS.length.in);
   const sign = value < 0 && inches > 0 ? '-' : '';
-  return `${sign}${number(Math.floor(inches / 12), 0)} ft ${number(inches % 12, 0)} in`;
+  const parts = [
+    `${sign}${number(Math.floor(inches / 12), 0)}`,
+    'ft',
+    number(inches % 12, 0),
+    'in',
+  ];
+  return parts.join(NO_BREAK);
 }

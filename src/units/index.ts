@@ -1,6 +1,13 @@
 export * from './quantity.ts';
 export * from './decimal.ts';
-export { addDays, daysBetween, formatDate, type IsoDate, parseIsoDate } from './dates.ts';
+export {
+  addDays,
+  daysBetween,
+  formatDate,
+  type IsoDate,
+  parseIsoDate,
+  weekdayOf,
+} from './dates.ts';
 export { createFormatter, type Formatter, type UnitSystem } from './format.ts';
 export { parseQuantity, type ParsedQuantity, type QuantityProblem } from './parse-quantity.ts';
 export { UNIT_KINDS, type UnitKind, unitsOf } from './unit-table.ts';

@@ -15,6 +15,7 @@ export type Radians = Quantity<'angle'>;
 export type MetresPerSecond = Quantity<'speed'>;
 export type KilogramsPerCubicMetre = Quantity<'density'>;
 export type Seconds = Quantity<'duration'>;
+export type Newtons = Quantity<'force'>;
 
 /** A place in the boat: x forward from the transom, y to starboard of the centreline, z up from the baseline. */
 export interface Point3 {
@@ -25,6 +26,8 @@ export interface Point3 {
 
 /** Takes a number as metres. */
 export const metres = (value: number): Metres => value as Metres;
+/** Takes a number as seconds. */
+export const seconds = (value: number): Seconds => value as Seconds;
 /** Takes a number as square metres. */
 export const squareMetres = (value: number): SquareMetres => value as SquareMetres;
 /** Takes a number as kilograms. */
@@ -33,3 +36,14 @@ export const kilograms = (value: number): Kilograms => value as Kilograms;
 export const amperes = (value: number): Amperes => value as Amperes;
 /** Takes a number as watts. */
 export const watts = (value: number): Watts => value as Watts;
+/** Takes a number as newtons. */
+export const newtons = (value: number): Newtons => value as Newtons;
+/** Takes a number as metres per second. */
+export const metresPerSecond = (value: number): MetresPerSecond => value as MetresPerSecond;
+/** Takes a number as radians. */
+export const radians = (value: number): Radians => value as Radians;
+/** Takes a number as cubic metres. */
+export const cubicMetres = (value: number): CubicMetres => value as CubicMetres;
+/** Takes a number as kilograms per cubic metre. */
+export const kilogramsPerCubicMetre = (value: number): KilogramsPerCubicMetre =>
+  value as KilogramsPerCubicMetre;

@@ -1,6 +1,13 @@
+import { DRIVE_CASES } from './cases-drive.ts';
+import { ELECTRICS_CASES } from './cases-electrics.ts';
+import { FLOAT_CASES } from './cases-float.ts';
+import { LAMINATE_CASES } from './cases-laminate.ts';
+import { LIMITS_CASES } from './cases-limits.ts';
 import { MASS_CASES } from './cases-mass.ts';
 import { MONEY_CASES } from './cases-money.ts';
 import { TAX_CASES } from './cases-tax.ts';
+import { PLAN_CASES } from './cases-plan.ts';
+import { TOW_CASES } from './cases-tow.ts';
 import { UNIT_CASES } from './cases-units.ts';
 import type { Check, PublishedCase } from './types.ts';
 
@@ -9,6 +16,13 @@ const ALL_CASES: readonly PublishedCase[] = [
   ...MONEY_CASES,
   ...TAX_CASES,
   ...MASS_CASES,
+  ...FLOAT_CASES,
+  ...DRIVE_CASES,
+  ...LIMITS_CASES,
+  ...TOW_CASES,
+  ...LAMINATE_CASES,
+  ...ELECTRICS_CASES,
+  ...PLAN_CASES,
 ];
 
 /** Computes every case and holds it against what was published. */

@@ -105,7 +105,7 @@ describe('build --no-pdf', () => {
     const figures: unknown = JSON.parse(
       readFileSync(path.join(folder, '_site/yard/T-2/figures.json'), 'utf8'),
     );
-    expect(figures).toHaveProperty('price.driveAway.value');
+    expect(figures).toHaveProperty(['price.drive-away', 'unit'], 'AUD');
     expect(existsSync(path.join(folder, '_site/yard/T-1/figures.json'))).toBe(false);
   });
 });

@@ -70,7 +70,7 @@ function inventedBuild(wanted: Invented): Build {
     packages: [],
     pricedOn: inventedDate,
     exchange: {},
-    place: { file: 'orders/2026-001.yaml' },
+    place: () => ({ file: 'orders/2026-001.yaml' }),
   };
 }
 

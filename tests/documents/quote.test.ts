@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { QuoteView } from '../../src/documents/quote-types.ts';
 import { quoteView } from '../../src/documents/quote.ts';
 import { minorUnits } from '../../src/money/index.ts';
+import type { Forbidden, KeysOf } from './forbidden-keys.ts';
 import { type Invented, inventedFigures, type InventedItem, SECRETS } from './invented-build.ts';
 
 const quote = (wanted: Invented = {}): QuoteView =>
@@ -171,27 +172,6 @@ describe('what the customer reads', () => {
     expect(JSON.stringify(quote())).not.toMatch(/NaN|Infinity|undefined|null|\[object/);
   });
 });
-
-type KeysOf<T> = T extends readonly (infer One)[]
-  ? KeysOf<One>
-  : T extends object
-    ? { [Key in keyof T]-?: Key | KeysOf<T[Key]> }[keyof T]
-    : never;
-type Forbidden =
-  | 'cost'
-  | 'margin'
-  | 'marginShare'
-  | 'hours'
-  | 'rate'
-  | 'labour'
-  | 'materials'
-  | 'overhead'
-  | 'supplier'
-  | 'code'
-  | 'parts'
-  | 'notes'
-  | 'note'
-  | 'findings';
 
 describe('the type of the quote', () => {
   it('has no place for a cost, an hour, a margin, a part or a note', () => {

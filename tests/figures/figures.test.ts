@@ -62,7 +62,7 @@ describe('what the figures find', () => {
     // 140 kg x 1.05 + 14.8 kg of fuel + 30 kg of gear + 180 kg of trailer = 371.8 kg.
     const trailer = (rating: number) => {
       const { build, findings } = resolveSample({ 'orders/t-1.yaml': order });
-      if (!build?.trailer) throw new Error(findings.join());
+      if (!build?.trailer) throw new Error(findings.map(({ code }) => code).join(', '));
       return computeFigures(
         { ...build, trailer: { ...build.trailer, rating: kilograms(rating) } },
         [],

@@ -12,7 +12,7 @@ it('there is a golden file for every order of the demonstration, and no other', 
   expect(golden.toSorted()).toEqual(numbers.map((number) => `${number}.json`).toSorted());
 });
 
-// After a change that is meant: npm test -- -u tests/figures, then read the difference before committing it.
+// After a change that is meant: npm test -- tests/figures --update, then read the difference before committing it.
 it.each(numbers)('every figure of %s is what it was', async (number) => {
   const entry = orders.find(({ order }) => order.value.number === number);
   expect(entry?.findings.filter(({ severity }) => severity === 'error')).toEqual([]);

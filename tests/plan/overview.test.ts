@@ -27,8 +27,14 @@ const PROMISED = ORDER.replace('status: enquiry', 'status: accepted').replace(
 
 it('a quote is open on its last day and expired on the next', () => {
   const on = (day: string) => overview({ 'orders/q.yaml': QUOTED }, day).orders[0];
-  expect(on('2026-04-19')).toMatchObject({ expired: false, findings: [] });
-  expect(on('2026-04-20')).toMatchObject({ expired: true, findings: [{ code: 'QUOTE_EXPIRED' }] });
+  expect(on('2026-04-19')).toMatchObject({
+    expired: false,
+    findings: [{ code: 'QUOTE_NOT_ISSUED' }],
+  });
+  expect(on('2026-04-20')).toMatchObject({
+    expired: true,
+    findings: [{ code: 'QUOTE_EXPIRED' }, { code: 'QUOTE_NOT_ISSUED' }],
+  });
 });
 
 it('a boat is late on the day after the promised one', () => {

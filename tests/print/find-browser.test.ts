@@ -8,7 +8,7 @@ const around = (
 ) => ({
   env,
   platform,
-  home: platform === 'win32' ? 'C:\\Users\\pat' : '/home/pat',
+  home: platform === 'win32' ? 'C:\\pat' : '/pat',
   downloaded: undefined as string | undefined,
   exists: (path: string) => there.includes(path),
 });
@@ -30,7 +30,7 @@ describe('the search for a browser', () => {
   });
 
   it('finds an app in the user’s own folder on macOS', () => {
-    const app = '/home/pat/Applications/Chromium.app/Contents/MacOS/Chromium';
+    const app = '/pat/Applications/Chromium.app/Contents/MacOS/Chromium';
     expect(browserCandidates(around('darwin', {}, [app]))[0]).toEqual({
       kind: 'installed',
       path: app,

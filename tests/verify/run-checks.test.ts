@@ -8,7 +8,20 @@ describe('the checks against the published world', () => {
     expect(
       checks.every(({ source, published }) => source !== '' && Number.isFinite(published)),
     ).toBe(true);
-    expect(new Set(checks.map(({ area }) => area))).toEqual(new Set(['units', 'money', 'mass']));
+    expect(new Set(checks.map(({ area }) => area))).toEqual(
+      new Set([
+        'units',
+        'money',
+        'mass',
+        'float',
+        'drive',
+        'limits',
+        'tow',
+        'laminate',
+        'electrics',
+        'plan',
+      ]),
+    );
     expect(checks.length).toBeGreaterThanOrEqual(30);
   });
 

@@ -1,0 +1,121 @@
+import type { Figures } from '../figures/index.ts';
+import type { BuildItem } from '../resolve/index.ts';
+import { type Stage, STAGES } from '../schema/index.ts';
+import {
+  addDecimals,
+  createFormatter,
+  type Decimal,
+  type Formatter,
+  ZERO,
+} from '../units/index.ts';
+import { STAGE_CAUTIONS } from './build-sheet-cautions.ts';
+import { partsOfStage, stagesOf } from './build-sheet-parts.ts';
+import { placedItem } from './build-sheet-placing.ts';
+import type { BuildSheetView, StageHours, StageItem, StageSheet } from './build-sheet-types.ts';
+import { hoursText, printedHours, STAGE_NAMES } from './build-sheet-words.ts';
+import { sentence } from './words.ts';
+
+/** Stages that no boat goes without, planned hours or not. */
+const ALWAYS: ReadonlySet<Stage> = new Set(['release', 'water-trial', 'handover']);
+
+/**
+ * Every stage that this boat goes through, in the order of the build, with what it takes.
+ *
+ * @param numbers - the number of an item in the drawing, by its key
+ */
+export function stageSheets(
+  figures: Figures,
+  numbers: ReadonlyMap<string, string>,
+): readonly StageSheet[] {
+  const { build } = figures;
+  const format = createFormatter(build.yard.locale, build.yard.units);
+  return stagesOfBuild(figures).map((stage, index) => {
+    const facts = build.yard.stages[stage];
+    const hours = plannedHours(figures, stage);
+    const parts = partsOfStage(build, stage, format);
+    return {
+      id: stage,
+      number: String(index + 1),
+      name: STAGE_NAMES[stage],
+      does: sentence(facts.does),
+      planned: hours.amount > 0n ? hoursText(hours, format) : '',
+      cautions: STAGE_CAUTIONS[stage] ?? [],
+      parts,
+      traced: parts.some((part) => part.traced),
+      itemsHeading: stage === 'water-trial' ? 'Try' : 'Fit',
+      items: itemsOfStage(figures, stage, numbers, format),
+      checks: facts.checks,
+      measures: facts.measures,
+    };
+  });
+}
+
+/** Planned and worked hours of every stage, and their sums: those of the printed rows. */
+export function hoursByStage(
+  figures: Figures,
+): Pick<BuildSheetView, 'hours' | 'totalHours' | 'totalWorked'> {
+  const { yard } = figures.build;
+  const format = createFormatter(yard.locale, yard.units);
+  const rows = stagesOfBuild(figures).map((stage) => ({
+    stage,
+    planned: printedHours(plannedHours(figures, stage)),
+    worked: printedHours(workedHours(figures, stage)),
+  }));
+  const print = (hours: Decimal): string => (hours.amount > 0n ? hoursText(hours, format) : '');
+  const sum = (all: readonly Decimal[]): string => print(all.reduce(addDecimals, ZERO));
+  return {
+    hours: rows.map(({ stage, planned, worked }, index): StageHours => ({
+      number: String(index + 1),
+      stage: STAGE_NAMES[stage],
+      planned: print(planned),
+      worked: print(worked),
+    })),
+    totalHours: sum(rows.map(({ planned }) => planned)),
+    totalWorked: sum(rows.map(({ worked }) => worked)),
+  };
+}
+
+/** Names of the stages that this boat does without; empty when there are none. */
+export function stagesLeftOut(figures: Figures): string {
+  const kept = new Set(stagesOfBuild(figures));
+  return STAGES.filter((stage) => !kept.has(stage))
+    .map((stage) => STAGE_NAMES[stage])
+    .join(', ');
+}
+
+function stagesOfBuild({ build, stageHours }: Figures): readonly Stage[] {
+  const worked = new Set<string>([
+    ...ALWAYS,
+    ...stageHours.map(({ stage }) => stage),
+    ...build.items.flatMap(stagesOf),
+    ...(build.order.record?.hours ?? []).map(({ stage }) => stage),
+  ]);
+  return STAGES.filter((stage) => worked.has(stage));
+}
+
+function plannedHours({ stageHours }: Figures, wanted: Stage): Decimal {
+  return stageHours.find(({ stage }) => stage === wanted)?.hours ?? ZERO;
+}
+
+function workedHours({ build }: Figures, wanted: Stage): Decimal {
+  return (build.order.record?.hours ?? [])
+    .filter(({ stage }) => stage === wanted)
+    .reduce((total, { hours }) => addDecimals(total, hours), ZERO);
+}
+
+/** What is fitted in a stage. The moulding stages make the boat herself; her standard fittings are fitted out. */
+function itemsOfStage(
+  { build }: Figures,
+  stage: Stage,
+  numbers: ReadonlyMap<string, string>,
+  format: Formatter,
+): readonly StageItem[] {
+  const isListed = ({ kind }: BuildItem): boolean =>
+    kind === 'structure' ? stage === 'fit-out' : kind !== 'shell';
+  return build.items
+    .filter((item) => isListed(item) && stagesOf(item).includes(stage))
+    .map((item) => ({
+      ...placedItem(item, numbers, format),
+      notes: item.notes.map(sentence),
+    }));
+}

@@ -1,0 +1,80 @@
+import type { Figures } from '../figures/index.ts';
+import type { Build } from '../resolve/index.ts';
+import { createFormatter, formatDate, type IsoDate } from '../units/index.ts';
+import { shopFindings } from './build-sheet-findings.ts';
+import { massMethod, targetMasses } from './build-sheet-masses.ts';
+import { placingList } from './build-sheet-placing.ts';
+import { hoursByStage, stageSheets, stagesLeftOut } from './build-sheet-stages.ts';
+import type { BuildSheetView } from './build-sheet-types.ts';
+import type { DocumentHead } from './head.ts';
+import type { QuoteOptions } from './quote.ts';
+import { boatName, sentence } from './words.ts';
+import { drawForWorkshop } from './workshop-drawing.ts';
+
+/** The shop floor's sheet: what to build, in which order, with what, where it goes and what it must weigh. */
+export function buildSheetView(figures: Figures, { fontCss }: QuoteOptions): BuildSheetView {
+  const { build } = figures;
+  const { order, yard } = build;
+  const drawn = drawForWorkshop(figures, fontCss);
+  return {
+    document: documentHead(build),
+    shop: yard.shop.name,
+    number: order.number,
+    boat: boatName(build),
+    halt: halt(build),
+    use: sentence(order.boat.use),
+    facts: facts(build),
+    note: order.note === undefined ? '' : sentence(order.note),
+    findings: shopFindings(figures.findings),
+    masses: targetMasses(figures),
+    massMethod: massMethod(figures),
+    ...hoursByStage(figures),
+    notInOrder: stagesLeftOut(figures),
+    pictures: drawn.pictures.slice(0, 1),
+    furtherPictures: drawn.pictures.slice(1),
+    placing: placingList(build, drawn.numbers, createFormatter(yard.locale, yard.units)),
+    stages: stageSheets(figures, drawn.numbers),
+  };
+}
+
+function documentHead(build: Build): DocumentHead {
+  const { order, yard } = build;
+  const sheet = `Build sheet ${order.number}`;
+  return {
+    title: `${sheet}: ${boatName(build)}`,
+    lang: yard.locale,
+    subject: 'What to build, in which order, with what, where it goes and what it must weigh',
+    author: yard.shop.name,
+    runningHead: `${order.number}  ${boatName(build)}`,
+    reference: sheet,
+    pdf: 'build-sheet.pdf',
+  };
+}
+
+function halt({ order }: Build): string {
+  if (order.status === 'closed') return 'Closed: nothing more is done to this order.';
+  return order.status === 'enquiry' || order.status === 'quoted'
+    ? 'Not accepted yet: do not start work from this sheet.'
+    : '';
+}
+
+function facts({ order, hull, yard, outboard, trailer }: Build): BuildSheetView['facts'] {
+  const { accepted, started, promised } = order.dates;
+  const day = (label: string, date: IsoDate | undefined) =>
+    date === undefined ? [] : [{ label, value: formatDate(date, yard.locale) }];
+  const format = createFormatter(yard.locale, yard.units);
+  const { length, beam } = hull.dimensions;
+  return [
+    { label: 'For', value: order.customer.name },
+    { label: 'Hull', value: `${hull.name}, ${format.length(length)} × ${format.length(beam)}` },
+    {
+      label: 'Outboard',
+      value: outboard ? `${outboard.model.name}, ${outboard.shaft} shaft` : 'none in this order',
+    },
+    { label: 'Trailer', value: trailer ? trailer.name : 'none in this order' },
+    { label: 'People', value: format.number(order.boat.people, 0) },
+    ...day('Accepted', accepted),
+    ...day('Started', started),
+    ...day('Promised', promised),
+  ];
+}

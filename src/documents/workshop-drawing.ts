@@ -1,0 +1,53 @@
+import { drawBodyPlan, drawMassBars, drawPlacing } from '../draw/index.ts';
+import type { Figures } from '../figures/index.ts';
+import { createFormatter } from '../units/index.ts';
+import type { BuildSheetView } from './build-sheet-types.ts';
+import { drawnItems, drawnNumbers, hullShape, outboardShape } from './drawing-input.ts';
+import { pictureOf } from './picture.ts';
+
+export interface WorkshopDrawing {
+  /** Where items go, the hull's sections, the mass by group. */
+  readonly pictures: BuildSheetView['pictures'];
+  /** The number of an item in the drawing, by the item's key: the same as in the quote. */
+  readonly numbers: ReadonlyMap<string, string>;
+}
+
+/** What the workshop builds by: the plan view with its grid, the body plan, and bars of mass by group. */
+export function drawForWorkshop(figures: Figures, fontCss: string): WorkshopDrawing {
+  const { build } = figures;
+  const hull = hullShape(build);
+  const placing = drawPlacing({
+    hull,
+    items: drawnItems(build),
+    ...outboardShape(build),
+    fontCss,
+  });
+  return {
+    pictures: [
+      {
+        ...pictureOf(placing),
+        caption:
+          'Where items go: a cross at the middle of each, its number beside it. The table of places holds the dimensions.',
+      },
+      {
+        ...pictureOf(drawBodyPlan({ hull, fontCss })),
+        caption: 'Sections to the outside of the moulding, forward on the right, aft on the left.',
+      },
+      {
+        ...pictureOf(massBars(figures, fontCss)),
+        caption: 'Mass by group, and the share of each in the whole.',
+      },
+    ],
+    numbers: drawnNumbers(build),
+  };
+}
+
+function massBars({ build, mass }: Figures, fontCss: string) {
+  const format = createFormatter(build.yard.locale, build.yard.units);
+  const groups = mass.groups.map((group) => ({
+    name: group.group,
+    mass: group.mass,
+    figure: `${format.mass(group.mass)}, ${format.number(group.share * 100, 0)}%`,
+  }));
+  return drawMassBars({ subject: `the ${build.hull.name}`, groups, fontCss });
+}

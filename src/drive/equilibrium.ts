@@ -1,0 +1,36 @@
+import { type MetresPerSecond, radians } from '../units/index.ts';
+import { notPlaning } from './range.ts';
+import { planeAt, type Running } from './savitsky.ts';
+import { findRoot } from './solve.ts';
+import type { Computed, PlaningState } from './types.ts';
+
+const DEGREE = Math.PI / 180;
+/** Trims that are looked through for balance: beyond the method's range on both sides, so that it can say so. */
+const TRIMS = Array.from({ length: 30 }, (_, index) => (0.5 + index * 0.5) * DEGREE);
+
+/**
+ * The trim at which weight, pressure, friction and thrust are in balance at a speed, and the state there.
+ *
+ * @returns the state whose `moment` is zero; `notComputed` when no trim from 0.5° to 15° balances, or when the
+ * balance is not a planing one: the pre-planing range is not computed by this method
+ * @validity as `planeAt`; steady running, calm water
+ * @source Savitsky 1964, eq (35), solved for τ
+ */
+export function runAt(running: Running, speed: MetresPerSecond): Computed<PlaningState> {
+  const at = (trim: number): number => {
+    const state = planeAt(running, speed, radians(trim));
+    return 'notComputed' in state ? Number.NaN : state.moment;
+  };
+  const first = planeAt(running, speed, radians(4 * DEGREE));
+  if ('notComputed' in first) return first;
+  const moments = TRIMS.map((trim) => [trim, at(trim)] as const);
+  const index = moments.findIndex(
+    ([, moment], place) => moment >= 0 && (moments[place - 1]?.[1] ?? 0) < 0,
+  );
+  const [low, high] = [moments[index - 1], moments[index]];
+  if (!low || !high) return { notComputed: 'no trim from 0.5° to 15° balances the moments' };
+  const state = planeAt(running, speed, radians(findRoot(at, low, high)));
+  if ('notComputed' in state) return state;
+  const why = notPlaning({ ...state, hull: running.hull });
+  return why === undefined ? state : { notComputed: why };
+}

@@ -1,0 +1,93 @@
+import {
+  type Kilograms,
+  type MetresPerSecond,
+  metresPerSecond,
+  type Watts,
+} from '../units/index.ts';
+import { type CrouchHull, CROUCH_CONSTANTS, crouchConstant, crouchSpeed } from './crouch.ts';
+import { runAt } from './equilibrium.ts';
+import type { Running } from './savitsky.ts';
+import { findRoot } from './solve.ts';
+import type { Band, Computed, PlaningState } from './types.ts';
+
+/** Share of the engine's shaft power that moves the boat: propeller, leg and slip together. */
+export const OUTBOARD_EFFICIENCY: Band<number> = { low: 0.45, likely: 0.52, high: 0.6 };
+
+/** Speeds that are looked through, m/s: about 6 to 70 knots. */
+export const SPEEDS = Array.from({ length: 67 }, (_, index) => 3 + index * 0.5);
+
+export interface Driven {
+  readonly running: Running;
+  /** Rated power at the propeller shaft. */
+  readonly power: Watts;
+  /** Overall propulsive efficiency, 0 to 1. */
+  readonly efficiency?: Band<number>;
+  readonly kind?: CrouchHull;
+}
+
+export interface SpeedEstimate {
+  readonly speed: Band<MetresPerSecond>;
+  /** How she runs at the likely speed. */
+  readonly state: PlaningState;
+  /** By another formula, that knows only mass and power. */
+  readonly crouch: MetresPerSecond;
+  /** The constant that Crouch's formula would need for the likely speed. */
+  readonly crouchConstant: number;
+  /** True when the two methods are within a fifth of each other. */
+  readonly agree: boolean;
+  readonly caution: string;
+}
+
+/**
+ * Greatest speed that an engine drives a planing hull to, as a band, with a second formula beside it.
+ *
+ * @returns the highest speed at which drag x speed equals power x efficiency, for the lowest, the likely and the
+ * highest efficiency; `notComputed` when she does not plane on that power
+ * @validity as `planeAt`; calm water, clean bottom, a propeller that lets the engine reach its rated speed
+ * @source Savitsky 1964 for the drag; efficiency 0.45 to 0.60 overall for outboards: common practice, no source
+ */
+export function speedFor({
+  running,
+  power,
+  efficiency = OUTBOARD_EFFICIENCY,
+  kind = 'runabout',
+}: Driven): Computed<SpeedEstimate> {
+  const needed = SPEEDS.map((speed) => neededAt(running, speed));
+  const fastest = (share: number): number | undefined => {
+    const off = (speed: number): number => (neededAt(running, speed) ?? 0) - power * share;
+    const index = needed.findLastIndex((one) => one !== undefined && one <= power * share);
+    const [from, to] = [SPEEDS[index], SPEEDS[index + 1]];
+    const [below, above] = [needed[index], needed[index + 1]];
+    if (!from || !to || below === undefined || above === undefined) return undefined;
+    return findRoot(off, [from, below - power * share], [to, above - power * share]);
+  };
+  const [low, likely, high] = [efficiency.low, efficiency.likely, efficiency.high].map(fastest);
+  if (low === undefined || likely === undefined || high === undefined) {
+    return {
+      notComputed: 'no planing speed balances this power: too little to plane, or too much',
+    };
+  }
+  const state = runAt(running, metresPerSecond(likely));
+  if ('notComputed' in state) return state;
+  const speed = {
+    low: metresPerSecond(low),
+    likely: metresPerSecond(likely),
+    high: metresPerSecond(high),
+  };
+  return { speed, state, ...crossCheck(speed.likely, power, running.hull.mass, kind) };
+}
+
+function crossCheck(likely: MetresPerSecond, power: Watts, mass: Kilograms, kind: CrouchHull) {
+  const crouch = crouchSpeed(CROUCH_CONSTANTS[kind], power, mass);
+  return {
+    crouch,
+    crouchConstant: crouchConstant(likely, power, mass),
+    agree: Math.abs(crouch / likely - 1) <= 0.2,
+    caution: 'estimated to Savitsky 1964, checked by Crouch’s formula; verify by trial',
+  };
+}
+
+function neededAt(running: Running, speed: number): number | undefined {
+  const state = runAt(running, metresPerSecond(speed));
+  return 'notComputed' in state ? undefined : state.effectivePower;
+}

@@ -1,0 +1,27 @@
+/** What a figure rests on, for the line that is printed beside it. */
+export interface Basis {
+  readonly method: string;
+  readonly validity: string;
+  readonly caution: string;
+}
+
+/** The words beside every figure of this room that could hurt someone when wrong. */
+export const ELECTRICS_BASIS = {
+  wiring: {
+    method:
+      'Conductor: the larger of ABYC E-11 voltage drop (K = 10.75, 3 % or 10 %) and 33 CFR 183.425 Table 5 ampacity with bundling and heat. Fuse: at least the load, at most the ampacity.',
+    validity: 'Direct current up to 50 V, copper of full AWG area, one conductor each way.',
+    caution:
+      'Estimated to ABYC E-11 and 33 CFR 183.425; verify by measuring the drop under load. To be confirmed by a licensed electrician under local rules.',
+  },
+  battery: {
+    method: 'Daily budget over the usable share of the bank; hours at a current by Peukert.',
+    validity: 'New batteries at 25 °C; the maker’s data sheet goes first.',
+    caution: 'Estimated to Peukert; verify by a discharge test.',
+  },
+  starter: {
+    method: 'Starter cable by ABYC E-11 voltage drop while cranking.',
+    validity: 'Cranking for seconds only; the engine maker’s cable table goes first.',
+    caution: 'Estimated to ABYC E-11; verify by the voltage at the starter while cranking.',
+  },
+} as const satisfies Readonly<Record<string, Basis>>;

@@ -1,0 +1,34 @@
+/** Standard gravity, m/s2. ISO 80000-3; the value of the CGPM of 1901. */
+export const GRAVITY = 9.80665;
+
+/** Density of air over that of fresh water at 15 degrees C: 1.225 kg/m3 (ICAO standard atmosphere) over 999.1. */
+export const AIR_OVER_WATER = 1.225 / 999.1;
+
+/** Intervals that curved lines are cut into, so that what is left of the curve between them is small. */
+export const LEAST_INTERVALS = 80;
+
+/** Beyond this lean, or this trim, nobody would say that she floats upright. Common practice, no source. rad */
+export const MOST_HEEL_UPRIGHT = Math.PI / 4;
+export const MOST_TRIM_UPRIGHT = Math.PI / 6;
+
+/** By how much the lines may differ from what is declared. Common practice, no source. */
+export const DECLARED_TOLERANCE = 0.02;
+
+/** Fresh water as the US Coast Guard Boatbuilder's Handbook has it: 62.4 lb/ft3, in kg/m3. */
+export const HANDBOOK_FRESH_WATER = (62.4 * 0.45359237) / 0.3048 ** 3;
+
+/** Share of the dry weight that remains under water. Same handbook, table of factors K. */
+export const HANDBOOK_WEIGHT_SHARES = { glassfibre: 0.33, aluminium: 0.63, abs: 0.11 } as const;
+
+/** 33 CFR 183.201: boats of 20 ft and longer are outside the rule. m */
+export const LONGEST_REGULATED = 20 * 0.3048;
+
+/** The persons' weight that counts by half, 550 lb. Same handbook, step 3. kg */
+export const PERSONS_FIRST = 550 * 0.45359237;
+
+/** How full tanks are in the fully loaded condition. ISO 14946:2021 cl. 4 to 6, public preview: 95 %. */
+export const FULL_TANK = 0.95;
+
+/** Trim and heel that nobody notices, rad: a quarter and half a degree. Common practice, no source. */
+export const LEVEL_TRIM = Math.PI / 720;
+export const UPRIGHT_HEEL = Math.PI / 360;

@@ -1,0 +1,24 @@
+import type { KilogramsPerCubicMetre, Metres } from '../units/index.ts';
+
+/** A tank that is neither empty nor full, as a box seen from above. */
+export interface FreeSurface {
+  readonly length: Metres;
+  readonly breadth: Metres;
+  readonly density: KilogramsPerCubicMetre;
+  /** Equal compartments side by side. */
+  readonly compartments: number;
+}
+
+/**
+ * Moment of transference of free surfaces, kg.m: density times the second moment of each surface about its
+ * own middle. Divided by the mass of the boat it is the virtual rise of her centre of mass.
+ *
+ * @validity small heels and a tank that is not nearly full or empty; not the true slosh, which is less then
+ * @source derived: i = l b3 / 12 for each compartment
+ */
+export function freeSurfaceMoment(surfaces: readonly FreeSurface[]): number {
+  return surfaces.reduce((sum, { length, breadth, density, compartments }) => {
+    const each = breadth / compartments;
+    return sum + (density * compartments * length * each ** 3) / 12;
+  }, 0);
+}

@@ -1,0 +1,53 @@
+export { type BallastEffect, ballastEffect, type BallastState } from './ballast.ts';
+export { buildHull, type BuiltHull } from './build-hull.ts';
+export { compareDeclared } from './check-lines.ts';
+export {
+  type Condition,
+  type ConditionName,
+  CONDITIONS,
+  type ConditionsInput,
+  floatConditions,
+  type Fluid,
+} from './conditions.ts';
+export { HANDBOOK_WEIGHT_SHARES } from './constants.ts';
+export {
+  type DrainInput,
+  drainTime,
+  type FillInput,
+  fillTime,
+  type FlowTime,
+  type SurfaceAreas,
+} from './drain.ts';
+export { type Equilibrium, findEquilibrium } from './equilibrium.ts';
+export { type FloatingState, stateOf } from './floating-state.ts';
+export { type FreeSurface, freeSurfaceMoment } from './free-surface.ts';
+export { type Freeboard, type Freeboards, freeboards } from './freeboard.ts';
+export { type Hydrostatics, hydrostatics, momentToTrim } from './hydrostatics.ts';
+export { type Immersed, immerse } from './immerse.ts';
+export { type MetacentricHeight, metacentricHeight } from './metacentric-height.ts';
+export { type OffsetLoad, offsetLoad, type OffsetLoadInput } from './offset-load.ts';
+export { armAt, type RightingArm, type RightingCurve, rightingCurve } from './righting-curve.ts';
+export { rollPeriod, type RollInput } from './roll-period.ts';
+export {
+  type HandbookFlotation,
+  handbookFlotation,
+  type HandbookInput,
+  type SwampedBalance,
+  swampedBalance,
+  type SwampedPart,
+} from './swamped.ts';
+export { surfaceAreas, tankForm, type TankSpace } from './tank-form.ts';
+export {
+  type BestPlace,
+  bestPlace,
+  type BestPlaceInput,
+  type NamedMass,
+  type Place,
+  placesAlong,
+  type PlaceTried,
+  trimEffects,
+  type TrimEffect,
+} from './trim-effects.ts';
+export type * from './types.ts';
+export { heightAbove } from './water-plane.ts';
+export { type PointMass, withMasses } from './with-masses.ts';

@@ -1,0 +1,74 @@
+import {
+  kilograms,
+  type Kilograms,
+  metres,
+  type Metres,
+  type Point3,
+  type Radians,
+} from '../units/index.ts';
+import { type Equilibrium, findEquilibrium } from './equilibrium.ts';
+import { type Freeboard, lowestOpening, sheerOf } from './freeboard.ts';
+import type { FloatingBody, Load, Opening } from './types.ts';
+import { withMasses } from './with-masses.ts';
+
+export interface OffsetLoadInput {
+  readonly body: FloatingBody;
+  /** The boat with everything but the people who move. */
+  readonly boat: Load;
+  readonly people: number;
+  readonly personMass: Kilograms;
+  /** Where their centres of mass come to be. */
+  readonly at: Point3;
+  readonly openings: readonly Opening[];
+  /** What the chosen method allows; where it comes from is part of it. */
+  readonly limits: {
+    readonly basis: string;
+    readonly heel?: Radians;
+    readonly freeboard?: Metres;
+  };
+}
+
+export interface OffsetLoad {
+  readonly result: Equilibrium;
+  /** Heel to the side they stand on, rad, and what stays above the water; only when she floats. */
+  readonly heel?: Radians;
+  readonly lowest?: Freeboard;
+  /** Undefined where the method has no such limit. */
+  readonly heelWithin?: boolean;
+  readonly freeboardWithin?: boolean;
+  readonly basis: string;
+}
+
+/**
+ * How far she leans with people on one side and how much freeboard is left, against limits that are given.
+ *
+ * @validity still water; estimated from the drawn lines to the named method; verify by the test on the water.
+ * A boat that does not float fails whatever limits are given
+ * @source derived: full equilibrium; the limits are the caller's, with their source in `basis`
+ */
+export function offsetLoad(input: OffsetLoadInput): OffsetLoad {
+  const { body, boat, people, personMass, at, openings, limits } = input;
+  const crowd = { mass: kilograms(people * personMass), at };
+  const result = findEquilibrium(body, withMasses(boat, [crowd]), openings);
+  const { basis } = limits;
+  if (result.outcome !== 'floats') {
+    return {
+      result,
+      basis,
+      ...(limits.heel !== undefined && { heelWithin: false }),
+      ...(limits.freeboard !== undefined && { freeboardWithin: false }),
+    };
+  }
+  const { plane } = result;
+  const lowest = lowestOpening(plane, [...openings, ...sheerOf(body.hull)]);
+  return {
+    result,
+    basis,
+    heel: plane.heel,
+    ...(lowest && { lowest }),
+    ...(limits.heel !== undefined && { heelWithin: Math.abs(plane.heel) <= limits.heel }),
+    ...(limits.freeboard !== undefined && {
+      freeboardWithin: (lowest?.freeboard ?? metres(0)) >= limits.freeboard,
+    }),
+  };
+}

@@ -1,0 +1,172 @@
+import { metres, radians } from '../units/index.ts';
+import { boundsOf } from './form.ts';
+import { energyOf, type Energy, type Triple } from './energy.ts';
+import { solveSpd } from './solve-spd.ts';
+import type { FloatingBody, Load, WaterPlane } from './types.ts';
+
+/** Steps this small, m and rad, end the search; the step that is left is far smaller. */
+const SMALL = 1e-8;
+const MOST_STEPS = 80;
+const MOST_HALVINGS = 30;
+/** The longest single step in level, trim and heel, m and rad. */
+const LONGEST: Triple = [0.3, 0.15, 0.2];
+/** A lean that a boat which balances on a ridge is pushed by, so that she falls to one side. */
+const PUSH = 0.02;
+/** Beyond these, rad, the search gives up: on end, or more than upside down. */
+const MOST_TRIM = 1.4;
+const MOST_HEEL = 4;
+
+export interface Settled {
+  readonly plane: WaterPlane;
+  readonly energy: Energy;
+}
+
+/**
+ * The plane in which she comes to rest, from a plane to begin with; undefined when she finds none.
+ *
+ * Newton's method on the potential energy of boat and water, with its exact second derivatives. Where these
+ * are not those of a bowl they are stiffened until they are, and a step that does not lower the energy is
+ * halved; so the search only ever goes down, and ends after at most 80 steps. Where she stands still without
+ * being stable she is pushed once; if she stands still again she is neutral there, and that counts as rest.
+ *
+ * @param heelIsHeld - true to find level and trim only
+ * @source derived: equilibrium is a minimum of potential energy; Levenberg-Marquardt damping and Armijo
+ * halving as in Nocedal and Wright, Numerical Optimization, 2nd ed., sections 3.1 and 3.4 (from memory)
+ */
+export function settle(
+  body: FloatingBody,
+  load: Load,
+  start: WaterPlane,
+  heelIsHeld: boolean,
+): Settled | undefined {
+  const scale = scaleOf(body);
+  let plane = start;
+  let energy = energyOf(body, load, plane);
+  let pushed = false;
+  for (let count = 0; count < MOST_STEPS; count++) {
+    const free = heelIsHeld ? holdHeel(energy) : energy;
+    const { step, damped } = downhill(free, scale);
+    if (Math.max(...step.map(Math.abs)) < SMALL) {
+      if (!damped) return { plane: moved(plane, step, 1), energy };
+      if (heelIsHeld) return undefined;
+      if (pushed) return { plane, energy };
+      pushed = true;
+      plane = moved(plane, [0, 0, PUSH], 1);
+      energy = energyOf(body, load, plane);
+      continue;
+    }
+    const next = descend(body, load, { plane, energy: free }, step);
+    if (!next || Math.abs(next.plane.trim) > MOST_TRIM || Math.abs(next.plane.heel) > MOST_HEEL) {
+      return undefined;
+    }
+    ({ plane, energy } = next);
+  }
+  return undefined;
+}
+
+/**
+ * The plane under a trim and heel in which she displaces her mass, to a thousandth of it; undefined when she
+ * cannot.
+ *
+ * @source derived: Newton's method with bisection where it leaves the bracket
+ */
+export function levelFor(
+  body: FloatingBody,
+  load: Load,
+  trim: number,
+  heel: number,
+): WaterPlane | undefined {
+  const at = (level: number): WaterPlane => ({
+    level: metres(level),
+    trim: radians(trim),
+    heel: radians(heel),
+  });
+  const { length, beam, height } = boundsOf(body.hull);
+  let [low, high] = [-length - beam - height, length + beam + height];
+  let level = height / 4;
+  for (let count = 0; count < MOST_STEPS; count++) {
+    const { gradient, curvature } = energyOf(body, load, at(level));
+    const [excess] = gradient;
+    if (Math.abs(excess) < 1e-3 * load.mass) return at(level);
+    if (excess > 0) high = level;
+    else low = level;
+    const newton = level - excess / curvature[0];
+    level = newton > low && newton < high ? newton : (low + high) / 2;
+  }
+  return undefined;
+}
+
+/** Stiffness of a box as large as the hull: what a step is measured against. */
+function scaleOf({ hull, water }: FloatingBody): Triple {
+  const { length, beam } = boundsOf(hull);
+  const stiffness = water * length * beam;
+  return [stiffness, (stiffness * length * length) / 12, (stiffness * beam * beam) / 12];
+}
+
+function holdHeel({ value, gradient, curvature }: Energy): Energy {
+  const [level, trim] = gradient;
+  const [levelLevel, levelTrim, , trimTrim] = curvature;
+  return {
+    value,
+    gradient: [level, trim, 0],
+    curvature: [levelLevel, levelTrim, 0, trimTrim, 0, 1],
+  };
+}
+
+/** A step that leads down; `damped` when the energy is no bowl here. */
+function downhill(
+  { gradient, curvature }: Energy,
+  scale: Triple,
+): { readonly step: Triple; readonly damped: boolean } {
+  const right: Triple = [-gradient[0], -gradient[1], -gradient[2]];
+  let damping = 0;
+  for (let count = 0; count < 12; count++) {
+    const [a, b, c, d, e, f] = curvature;
+    const stiffened = [
+      a + damping * scale[0],
+      b,
+      c,
+      d + damping * scale[1],
+      e,
+      f + damping * scale[2],
+    ] as const;
+    const step = solveSpd(stiffened, right, scale);
+    if (step) return { step: limited(step), damped: damping > 0 };
+    damping = damping === 0 ? 1e-3 : damping * 10;
+  }
+  return { step: [0, 0, 0], damped: true };
+}
+
+function limited(step: Triple): Triple {
+  const excess = Math.max(1, ...step.map((part, index) => Math.abs(part) / (LONGEST[index] ?? 1)));
+  return [step[0] / excess, step[1] / excess, step[2] / excess];
+}
+
+function descend(
+  body: FloatingBody,
+  load: Load,
+  { plane, energy }: Settled,
+  step: Triple,
+): Settled | undefined {
+  const { value, gradient } = energy;
+  const slope = gradient.reduce((sum, part, index) => sum + part * (step[index] ?? 0), 0);
+  const rounding = 1e-13 * load.mass;
+  let share = 1;
+  for (let count = 0; count < MOST_HALVINGS; count++) {
+    const next = moved(plane, step, share);
+    const reached = energyOf(body, load, next);
+    if (reached.value <= value + 1e-4 * share * slope + rounding) {
+      return { plane: next, energy: reached };
+    }
+    share /= 2;
+  }
+  return undefined;
+}
+
+function moved({ level, trim, heel }: WaterPlane, step: Triple, share: number): WaterPlane {
+  return {
+    level: metres(level + share * step[0]),
+    trim: radians(trim + share * step[1]),
+    heel: radians(heel + share * step[2]),
+  };
+}

@@ -1,0 +1,87 @@
+import { kilogramsPerCubicMetre, metres, type Metres, radians } from '../units/index.ts';
+import { formOf, halfSectionAt, type HalfSection } from './form.ts';
+import { immerse } from './immerse.ts';
+import type { HullForm } from './types.ts';
+
+/** A space against the bottom of the hull, under a flat top. */
+export interface TankSpace {
+  readonly from: Metres;
+  readonly to: Metres;
+  /** Height of its top above the baseline. */
+  readonly top: Metres;
+  /** Half its breadth, where it does not reach the sides. */
+  readonly halfBreadth?: Metres;
+}
+
+/**
+ * The form of a space between the bottom of the hull, two bulkheads, and a flat top; undefined when it lies
+ * outside the hull.
+ *
+ * @validity to the outside of the moulding: the permeability of the space has to cover shell and frames.
+ * Where the keel rises above the top between two sections, the end is taken straight
+ * @source derived: each section cut at the top and at the half-breadth
+ */
+export function tankForm(
+  hull: HullForm,
+  { from, to, top, halfBreadth = metres(Number.POSITIVE_INFINITY) }: TankSpace,
+): HullForm | undefined {
+  if (!(from < to && halfBreadth > 0)) return undefined;
+  const between = Array.from(hull.xs).filter((x) => x > from && x < to);
+  const sections = [from, ...between, to].map((x) => halfSectionAt(hull, x));
+  const within = sections.filter((section) => section !== undefined);
+  if (within.length < sections.length) return undefined;
+  const cut = within.map(({ x, points }) => ({ x, points: cutHalf(points, top, halfBreadth) }));
+  const holds = cut.some(({ points }) => (points.at(-1)?.[1] ?? 0) > (points[0]?.[1] ?? 0));
+  return holds ? formOf(cut) : undefined;
+}
+
+/**
+ * Area of a form's surface at heights above the baseline, m2, upright, from its bottom to its top.
+ *
+ * @source derived: waterplane of the form
+ */
+export function surfaceAreas(
+  form: HullForm,
+  permeability: number,
+  count = 12,
+): readonly (readonly [height: number, area: number])[] {
+  const bottom = form.z.reduce(
+    (least, height) => Math.min(least, height),
+    Number.POSITIVE_INFINITY,
+  );
+  const top = form.z.reduce((most, height) => Math.max(most, height), bottom);
+  return Array.from({ length: count + 1 }, (_, index) => {
+    const height = bottom + ((top - bottom) * index) / count;
+    const level = metres(Math.min(height, top - 1e-9));
+    const { area } = immerse(
+      { hull: form, flooded: [], water: kilogramsPerCubicMetre(1000) },
+      { level, trim: radians(0), heel: radians(0) },
+    );
+    return [height, area * permeability] as const;
+  });
+}
+
+/** Each point as far out and up as the limits allow, and a corner at the top. */
+function cutHalf(
+  points: HalfSection['points'],
+  top: number,
+  halfBreadth: number,
+): HalfSection['points'] {
+  const [keelBreadth, keel] = points[0] ?? [0, top];
+  if (keel >= top) return Array.from({ length: points.length + 1 }, () => [0, top] as const);
+  const kept: (readonly [number, number])[] = [[Math.min(keelBreadth, halfBreadth), keel]];
+  let stopped: readonly [number, number] | undefined;
+  points.slice(1).forEach(([y, z], index) => {
+    const [fromY, fromZ] = points[index] ?? [y, z];
+    const sideways = y > halfBreadth ? (halfBreadth - fromY) / (y - fromY) : 1;
+    const upwards = z > top ? (top - fromZ) / (z - fromZ) : 1;
+    const share = Math.max(0, Math.min(sideways, upwards));
+    const reached = [fromY + share * (y - fromY), fromZ + share * (z - fromZ)] as const;
+    const point = stopped ?? reached;
+    if (share < 1) stopped = point;
+    kept.push(point);
+  });
+  const [lastY, lastZ] = kept.at(-1) ?? [0, top];
+  const sheer = points.at(-1)?.[1] ?? top;
+  return [...kept, [lastY, Math.max(lastZ, Math.min(top, sheer))]];
+}

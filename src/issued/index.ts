@@ -1,0 +1,5 @@
+export { type IssuedQuotes, issuedByNumber } from './by-number.ts';
+export { type Data } from './data.ts';
+export { driftOf } from './drift.ts';
+export { freezeQuote, openIssued } from './freeze.ts';
+export type { Drift, DriftCause, DriftRow, InputFile, IssuedQuote } from './types.ts';

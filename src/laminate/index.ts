@@ -1,0 +1,89 @@
+export { type Basis, LAMINATE_BASIS } from './basis.ts';
+export {
+  type CutList,
+  cutList,
+  type CutRow,
+  type Piece,
+  type Roll,
+  type Strip,
+} from './cut-list.ts';
+export {
+  fillTime,
+  type Flow,
+  type InfusionInput,
+  type InfusionPlan,
+  type LeakDown,
+  planInfusion,
+  radialFillTime,
+  reachIn,
+} from './infusion.ts';
+export {
+  bagConsumables,
+  type BagInput,
+  coreSheets,
+  type KitNeed,
+  materialsOf,
+  type OrderLine,
+  type Supply,
+  toOrder,
+} from './kit.ts';
+export {
+  type Architecture,
+  combinedFibreFraction,
+  fibreByVolume,
+  GLASS_DENSITY,
+  layerThickness,
+  type Process,
+  RESIN_DENSITY,
+  resinPerArea,
+  USUAL_FIBRE_FRACTIONS,
+} from './layer.ts';
+export {
+  type CatalystRange,
+  MIXING_CAUTIONS,
+  type MixingInput,
+  type MixingRow,
+  mixingTable,
+  type MixingTable,
+} from './mixing.ts';
+export { layUpOf, weighLaminate } from './panel.ts';
+export { type PlateFactors, plateFactors } from './plate.ts';
+export { glassProperties, type GlassProperties } from './properties.ts';
+export {
+  bottomPressure,
+  type BottomPanel,
+  type BottomPressure,
+  type DesignCategory,
+  type PlaningBoat,
+  screenBottom,
+  type Screening,
+  type ScreeningRow,
+} from './screening.ts';
+export {
+  type Ply,
+  type Section,
+  sectionOf,
+  stiffnessOf,
+  thinSkinStiffness,
+  wrinklingStress,
+} from './section.ts';
+export { type HullSection, stripArea, transomArea } from './surface.ts';
+export { atTemperature, type DataPoint } from './temperature.ts';
+export type {
+  CoreLayer,
+  FabricLayer,
+  GelcoatLayer,
+  LaminateMass,
+  Layer,
+  LayUp,
+  NotComputed,
+  Panel,
+  PanelMass,
+} from './types.ts';
+export {
+  judgeWeighing,
+  type StageMass,
+  type WeighGate,
+  weighGates,
+  type Weighing,
+} from './weigh-gate.ts';

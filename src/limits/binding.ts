@@ -1,0 +1,34 @@
+import type { PeopleLimit } from './types.ts';
+
+export interface Binding {
+  readonly people: number;
+  /** What allows no more than that. */
+  readonly by: readonly string[];
+  /** What would allow more, from the tightest. */
+  readonly not: readonly PeopleLimit[];
+  readonly words: string;
+}
+
+/**
+ * The reason that keeps the number of people where it is.
+ *
+ * @param limits - at least one; the order of equals is kept
+ * @returns undefined for no limits at all
+ * @source derived: the least of all limits
+ */
+export function bindingLimit(limits: readonly PeopleLimit[]): Binding | undefined {
+  if (limits.length === 0) return undefined;
+  const people = Math.min(...limits.map((one) => one.people));
+  const by = limits.filter((one) => one.people === people).map(({ name }) => name);
+  const not = limits
+    .filter((one) => one.people > people)
+    .toSorted((one, other) => one.people - other.people);
+  return { people, by, not, words: wordsFor(by, not) };
+}
+
+function wordsFor(by: readonly string[], not: readonly PeopleLimit[]): string {
+  const verb = by.length === 1 ? 'binds' : 'bind';
+  const names = by.join(' and ');
+  const next = not[0];
+  return next ? `${names} ${verb}, not ${next.name} (${next.people})` : `${names} ${verb}`;
+}

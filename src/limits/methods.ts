@@ -1,0 +1,146 @@
+import { type Kilograms, kilograms, type Watts } from '../units/index.ts';
+import { australianPeople } from './australian-plate.ts';
+import { type Binding, bindingLimit } from './binding.ts';
+import { powerCapacity } from './cfr-183-power.ts';
+import { personsCapacity, weightCapacity } from './cfr-183-weight.ts';
+import { isoPeople } from './iso-load.ts';
+import { isoPower } from './iso-power.ts';
+import { HORSEPOWER } from './pounds.ts';
+import type { Computed, PeopleLimit, RatedBoat } from './types.ts';
+
+export type MethodId = 'cfr-183' | 'iso' | 'australian';
+
+/** What a method makes of a boat. */
+export interface Rating {
+  readonly method: MethodId;
+  readonly name: string;
+  /** Its clause, what it covers, and that it is an estimate. */
+  readonly source: string;
+  readonly validity: string;
+  readonly caution: string;
+  /** Load in the method's own sense, said in `loadMeans`. */
+  readonly load: Computed<Kilograms>;
+  readonly loadMeans: string;
+  readonly power: Computed<Watts>;
+  readonly people: Computed<number>;
+  /** Of the people; undefined where the method could not count them. */
+  readonly binding: Binding | undefined;
+}
+
+interface Method {
+  readonly name: string;
+  readonly source: string;
+  readonly validity: string;
+  readonly test: string;
+  readonly loadMeans: string;
+  readonly load: (boat: RatedBoat) => Computed<Kilograms>;
+  readonly power: (boat: RatedBoat) => Computed<Watts>;
+  readonly people: (boat: RatedBoat) => Computed<readonly PeopleLimit[]>;
+}
+
+const seats = ({ seats: people }: RatedBoat): PeopleLimit => ({ name: 'the seat count', people });
+
+/** What the plate would say: the law's greatest power, or the boat's own rating where that is lower. */
+function markedHorsepower({ hull, engine }: RatedBoat): Computed<number> {
+  const capacity = powerCapacity(hull);
+  if ('notComputed' in capacity) return capacity;
+  return Math.min(capacity.horsepower, engine.power / HORSEPOWER);
+}
+
+/** What is left of the freeboard displacement after the boat, her engine and her fixed fuel. */
+function loadByFreeboard(boat: RatedBoat): Computed<Kilograms> {
+  const left = boat.loadedDisplacement - boat.light - boat.engine.mass - boat.fixedFuel;
+  return left > 0
+    ? kilograms(left)
+    : { notComputed: 'boat, engine and fuel alone leave her without the freeboard that she needs' };
+}
+
+const METHODS: Readonly<Record<MethodId, Method>> = {
+  'cfr-183': {
+    name: 'United States, 33 CFR 183',
+    source: '33 CFR 183.35, 183.41, 183.53 and table 183.75',
+    validity: 'monohull outboard boats shorter than 20 ft',
+    test: 'the tests of 33 CFR 183 subparts C and G',
+    loadMeans: 'people, motor, gear and portable fuel',
+    load: (boat) => {
+      const marked = markedHorsepower(boat);
+      return typeof marked === 'object' ? marked : weightCapacity(boat, marked);
+    },
+    power: ({ hull }) => {
+      const power = powerCapacity(hull);
+      return 'notComputed' in power ? power : power.power;
+    },
+    people: (boat) => {
+      const marked = markedHorsepower(boat);
+      if (typeof marked === 'object') return marked;
+      const persons = personsCapacity(boat, marked);
+      if ('notComputed' in persons) return persons;
+      return [seats(boat), { name: 'the buoyancy', people: persons.people }];
+    },
+  },
+  iso: {
+    name: 'In the manner of the ISO small craft standards',
+    source: 'ISO 14946:2021 clauses 4 to 6; ISO 11592-1:2016 annex C, second hand',
+    validity: 'hulls shorter than 8 m; stability and flotation are proved by other standards',
+    test: 'ISO 12217, ISO 14946 and the manoeuvring test of ISO 11592-1',
+    loadMeans: 'people, effects, gear and portable fuel; engine and fixed fuel apart',
+    load: loadByFreeboard,
+    power: ({ hull }) => {
+      const power = isoPower(hull);
+      return 'notComputed' in power ? power : power.power;
+    },
+    people: (boat) => {
+      const load = loadByFreeboard(boat);
+      if (typeof load === 'object') return load;
+      return [seats(boat), { name: 'the freeboard', people: isoPeople(load) }];
+    },
+  },
+  australian: {
+    name: 'In the manner of the Australian Builders Plate',
+    source: 'AS 1799.1 persons capacity, second hand: 80 kg and 10 kg of gear a person',
+    validity: 'outboard boats in protected water; load as the builder found it, power not computed',
+    test: 'AS 1799.1',
+    loadMeans:
+      'people, engine and gear, by the freeboard given and not by the standard’s own coefficients',
+    load: (boat) => {
+      const left = loadByFreeboard(boat);
+      return typeof left === 'object' ? left : kilograms(left + boat.engine.mass);
+    },
+    power: () => ({ notComputed: 'the power formula of AS 1799.1 is in the bought text only' }),
+    people: (boat) => {
+      const left = loadByFreeboard(boat);
+      if (typeof left === 'object') return left;
+      const load = kilograms(left + boat.engine.mass);
+      const people = australianPeople(load, boat.engine.mass);
+      return [seats(boat), { name: 'the load', people }];
+    },
+  },
+};
+
+/**
+ * People, load and power of a boat by each of the methods that a workspace chose.
+ *
+ * @param methods - in the order to print
+ * @returns a rating each; a figure that a method does not give says why
+ * @validity each rating names its own; none of them is a certificate
+ * @source as each rating names
+ */
+export function rateBoat(boat: RatedBoat, methods: readonly MethodId[]): readonly Rating[] {
+  return methods.map((id) => {
+    const method = METHODS[id];
+    const limits = method.people(boat);
+    const binding = 'notComputed' in limits ? undefined : bindingLimit(limits);
+    return {
+      method: id,
+      name: method.name,
+      source: method.source,
+      validity: method.validity,
+      caution: `estimated to ${method.source}; verify by ${method.test}`,
+      load: method.load(boat),
+      loadMeans: method.loadMeans,
+      power: method.power(boat),
+      people: 'notComputed' in limits ? limits : (binding?.people ?? 0),
+      binding,
+    };
+  });
+}

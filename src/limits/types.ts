@@ -1,0 +1,60 @@
+import type { Kilograms, Metres, Radians, Watts } from '../units/index.ts';
+
+/** A figure that could not be had, and why, in words for a person. */
+export interface NotComputed {
+  readonly notComputed: string;
+}
+
+/** A result, or why there is none. */
+export type Computed<Result> = Result | NotComputed;
+
+/** What the methods look at in a hull. */
+export interface RatedHull {
+  /** Of the hull, without brackets and fittings. */
+  readonly length: Metres;
+  readonly beam: Metres;
+  /** Greatest width of the transom. */
+  readonly transomBeam: Metres;
+  /** Broadest beam in the aftermost quarter of the length: it counts where the transom is not a full one. */
+  readonly afterBeam?: Metres;
+  /** Where the outboard clamps on, above the keel there. */
+  readonly transomHeight: Metres;
+  readonly deadrise: Radians;
+  readonly hardChine: boolean;
+  readonly monohull: boolean;
+  readonly steering: 'remote' | 'tiller';
+}
+
+/** A boat to be rated: hull, what she weighs, and what she can carry before water comes aboard. */
+export interface RatedBoat {
+  readonly hull: RatedHull;
+  /** Hull, deck and everything fitted for good, without engine, fuel and loose gear. */
+  readonly light: Kilograms;
+  /** Permanent fuel tanks, full; 0 where the tank is portable. */
+  readonly fixedFuel: Kilograms;
+  /** Mass of fresh water displaced at the float plane at which water first comes aboard. */
+  readonly greatestDisplacement: Kilograms;
+  /** Total mass that she may weigh with the freeboard that she needs, for methods that go by freeboard. */
+  readonly loadedDisplacement: Kilograms;
+  readonly seats: number;
+  /** Heaviest outboard that she may have, with its power. */
+  readonly engine: { readonly power: Watts; readonly mass: Kilograms };
+  /** Weight added along one side until water was about to come aboard, where that was tried. */
+  readonly sideTest?: Kilograms;
+}
+
+/** One reason why there may not be more people, and how many it allows. */
+export interface PeopleLimit {
+  readonly name: string;
+  readonly people: number;
+}
+
+/** A value against a limit: what is left is below zero when the limit is passed. */
+export interface Margin {
+  readonly name: string;
+  readonly value: number;
+  readonly limit: number;
+  readonly left: number;
+  readonly unit: string;
+  readonly holds: boolean;
+}

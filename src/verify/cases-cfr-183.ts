@@ -1,0 +1,266 @@
+import {
+  type Computed,
+  levelFlotation,
+  motorWeights,
+  peopleAndGear,
+  peopleFor,
+  personsCapacity,
+  powerCapacity,
+  type RatedBoat,
+  type RatedHull,
+  SUBMERGED_SHARE,
+  submergedShare,
+  weightCapacity,
+} from '../limits/index.ts';
+import { kilograms, metres, radians, UNIT_KINDS, watts } from '../units/index.ts';
+import type { PublishedCase } from './types.ts';
+
+const FOOT = UNIT_KINDS.length.ft;
+const POUND = UNIT_KINDS.mass.lb;
+
+const CFR_POWER = '33 CFR 183.53(a) and table 183.53';
+const PUBLISHED_EXAMPLE = '33 CFR 183.53(a): a published example of its use';
+const HANDBOOK = 'Coast Guard Boatbuilder’s Handbook, special discussion of 33 CFR 183.41';
+const FLOTATION = 'Coast Guard Boatbuilder’s Handbook, flotation, step 3';
+const MOTORS =
+  '33 CFR table 183.75, column 9, by ABYC S-30 table 1A as a builders’ site copies it (to be confirmed)';
+
+const limits = (
+  name: string,
+  source: string,
+  published: number,
+  unit: string,
+  ours: () => number,
+  tolerance = 1e-9,
+): PublishedCase => ({ area: 'limits', name, source, published, unit, tolerance, ours });
+
+const VEE: Pick<RatedHull, 'deadrise' | 'hardChine'> = { deadrise: radians(0.3), hardChine: true };
+const FLAT: Pick<RatedHull, 'deadrise' | 'hardChine'> = { deadrise: radians(0), hardChine: true };
+
+const hull = (
+  feet: number,
+  width: number,
+  steering: RatedHull['steering'],
+  bottom: Pick<RatedHull, 'deadrise' | 'hardChine'>,
+): RatedHull => ({
+  length: metres(feet * FOOT),
+  beam: metres(width * 1.1 * FOOT),
+  transomBeam: metres(width * FOOT),
+  transomHeight: metres((20 / 12) * FOOT),
+  monohull: true,
+  steering,
+  ...bottom,
+});
+
+const horsepower = (
+  feet: number,
+  width: number,
+  steering: RatedHull['steering'] = 'tiller',
+  bottom: Pick<RatedHull, 'deadrise' | 'hardChine'> = VEE,
+): number => {
+  const capacity = powerCapacity(hull(feet, width, steering, bottom));
+  return 'notComputed' in capacity ? Number.NaN : capacity.horsepower;
+};
+
+/** A boat whose weight capacity is a given number of pounds at more than 2 hp. */
+const boatOf = (capacity: number, sideTest?: number): RatedBoat => ({
+  hull: hull(16, 6, 'remote', VEE),
+  light: kilograms(900 * POUND),
+  fixedFuel: kilograms(0),
+  greatestDisplacement: kilograms((900 + 5 * capacity) * POUND),
+  loadedDisplacement: kilograms(0),
+  seats: 4,
+  engine: { power: watts(0), mass: kilograms(0) },
+  ...(sideTest !== undefined && { sideTest: kilograms(sideTest * POUND) }),
+});
+
+const inPounds = (mass: Computed<number>): number =>
+  typeof mass === 'number' ? mass / POUND : Number.NaN;
+/** Persons capacity at 40 hp, for which the table of motors has 459 lb in all. */
+const persons = (forPeople: number, sideTest?: number) => {
+  const capacity = personsCapacity(boatOf(forPeople + 459, sideTest), 40);
+  return 'notComputed' in capacity
+    ? { pounds: Number.NaN, people: Number.NaN }
+    : {
+        pounds: inPounds(capacity.mass),
+        people: capacity.people,
+      };
+};
+
+const POWER_CASES: readonly PublishedCase[] = [
+  ...(
+    [
+      [0.5, 3],
+      [35, 3],
+      [36, 5],
+      [39, 5],
+      [40, 7.5],
+      [42, 7.5],
+      [43, 10],
+      [45, 10],
+      [46, 15],
+      [52, 15],
+    ] as const
+  ).map(([factor, power]) =>
+    limits(`Factor ${factor}`, CFR_POWER, power, 'hp', () => horsepower(factor / 5, 5)),
+  ),
+  ...(
+    [
+      [38, 3],
+      [41, 5],
+      [44, 7.5],
+      [50, 10],
+    ] as const
+  ).map(([factor, power]) =>
+    limits(`Factor ${factor}, flat bottom with hard chines`, CFR_POWER, power, 'hp', () =>
+      horsepower(factor / 5, 5, 'tiller', FLAT),
+    ),
+  ),
+  limits('19.5 ft x 7 ft, remote steering', PUBLISHED_EXAMPLE, 185, 'hp', () =>
+    horsepower(19.5, 7, 'remote'),
+  ),
+  limits('16 ft x 6.5 ft, remote steering', CFR_POWER, 120, 'hp', () =>
+    horsepower(16, 6.5, 'remote'),
+  ),
+  limits('14 ft x 5 ft, tiller', CFR_POWER, 35, 'hp', () => horsepower(14, 5)),
+  limits('14 ft x 5 ft, tiller, flat bottom with hard chines', CFR_POWER, 20, 'hp', () =>
+    horsepower(14, 5, 'tiller', FLAT),
+  ),
+  limits('18 ft x 6.25 ft, remote steering', CFR_POWER, 135, 'hp', () =>
+    horsepower(18, 6.25, 'remote'),
+  ),
+  limits('12 ft x 46 in', CFR_POWER, 15, 'hp', () => horsepower(12, 46 / 12)),
+  limits('12 ft x 46 in, flat bottom with hard chines', CFR_POWER, 10, 'hp', () =>
+    horsepower(12, 46 / 12, 'tiller', FLAT),
+  ),
+  limits(
+    '12 ft x 3.83 ft: factor 45.96 is read as 46, the nearest whole number',
+    CFR_POWER,
+    15,
+    'hp',
+    () => horsepower(12, 3.83),
+  ),
+];
+
+const PEOPLE_CASES: readonly PublishedCase[] = [
+  limits('Displacement 4,500 lb, boat 900 lb', '33 CFR 183.35: a fifth of it', 720, 'lb', () =>
+    inPounds(weightCapacity(boatOf(720), 40)),
+  ),
+  ...(
+    [
+      [550, 4],
+      [547, 4],
+      [546, 4],
+      [605, 5],
+      [602.5, 5],
+    ] as const
+  ).map(([pounds, people]) =>
+    limits(`People for ${pounds} lb`, HANDBOOK, people, '', () => peopleFor(pounds)),
+  ),
+  limits(
+    '547 lb, of which the side test takes 545 lb',
+    HANDBOOK,
+    547,
+    'lb',
+    () => persons(547, 545).pounds,
+  ),
+  limits(
+    '547 lb, of which the side test takes 328 lb (printed 546)',
+    HANDBOOK,
+    546,
+    'lb',
+    () => persons(547, 328).pounds,
+    0.7,
+  ),
+  limits('550 lb: no side test is asked for', HANDBOOK, 550, 'lb', () => persons(550, 1).pounds),
+  limits('605 lb by the whole chain', HANDBOOK, 5, '', () => persons(605).people),
+];
+
+const MOTOR_CASES: readonly PublishedCase[] = (
+  [
+    [1.5, 32],
+    [3, 44],
+    [6, 94],
+    [9.9, 185],
+    [15, 234],
+    [25, 350],
+    [40, 459],
+    [75, 628],
+    [100, 649],
+    [115, 723],
+    [150, 762],
+    [200, 863],
+    [250, 914],
+    [350, 1117],
+  ] as const
+).map(([power, total]) =>
+  limits(`Outboard of ${power} hp with all that belongs to it`, MOTORS, total, 'lb', () => {
+    const row = motorWeights(power);
+    return 'notComputed' in row ? Number.NaN : row.total;
+  }),
+);
+
+const FLOTATION_CASES: readonly PublishedCase[] = [
+  ...(
+    [
+      [550, 275],
+      [700, 293.75],
+      [1100, 343.75],
+    ] as const
+  ).map(([pounds, lift]) =>
+    limits(`Lift for a persons capacity of ${pounds} lb`, FLOTATION, lift, 'lb', () =>
+      peopleAndGear(pounds, 0),
+    ),
+  ),
+  limits(
+    'Lift for gear: 760 lb left, 700 lb of people',
+    FLOTATION,
+    15,
+    'lb',
+    () => peopleAndGear(700, 760) - peopleAndGear(700, 0),
+  ),
+  limits(
+    'Fibreglass under water',
+    'Archimedes: (SG - 1)/SG at SG 1.5; the Handbook has 0.33',
+    0.33,
+    '',
+    () => submergedShare(1.5),
+    0.004,
+  ),
+  limits(
+    'Aluminium under water',
+    'Archimedes at SG 2.7; the Handbook has 0.63',
+    SUBMERGED_SHARE.aluminium,
+    '',
+    () => submergedShare(2.7),
+    0.001,
+  ),
+  limits(
+    '600 lb of fibreglass and 200 lb of wood, SG 0.55: wood is a credit',
+    'Archimedes, worked by hand: 198 - 163.6',
+    34.36,
+    'lb',
+    () => {
+      const flotation = levelFlotation({
+        parts: [
+          { name: 'laminate', mass: kilograms(600 * POUND), share: SUBMERGED_SHARE.fibreglass },
+          { name: 'wood', mass: kilograms(200 * POUND), share: submergedShare(0.55) },
+        ],
+        horsepower: 40,
+        personsCapacity: kilograms(550 * POUND),
+        weightCapacity: kilograms(1000 * POUND),
+        foamDensity: 32,
+      });
+      return 'notComputed' in flotation ? Number.NaN : inPounds(flotation.boat);
+    },
+    0.01,
+  ),
+];
+
+/** 33 CFR 183 against its tables, its worked numbers and the Coast Guard's handbook. */
+export const CFR_183_CASES: readonly PublishedCase[] = [
+  ...POWER_CASES,
+  ...PEOPLE_CASES,
+  ...MOTOR_CASES,
+  ...FLOTATION_CASES,
+];

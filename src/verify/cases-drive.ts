@@ -1,0 +1,159 @@
+import {
+  addedDragAt,
+  type Burning,
+  type Computed,
+  CROUCH_CONSTANTS,
+  crouchSpeed,
+  FOUR_STROKE,
+  fuelFlow,
+  fuelRange,
+  ittc57,
+  SEA_WATER,
+  turnsFor,
+} from '../drive/index.ts';
+import {
+  cubicMetres,
+  kilograms,
+  kilogramsPerCubicMetre,
+  metres,
+  metresPerSecond,
+  squareMetres,
+  UNIT_KINDS,
+  watts,
+} from '../units/index.ts';
+import { SAVITSKY_CASES } from './cases-savitsky.ts';
+import type { PublishedCase } from './types.ts';
+
+const POUND = UNIT_KINDS.mass.lb;
+const KNOT = UNIT_KINDS.speed.kn;
+const LITRE_AN_HOUR = 0.001 / 3600;
+
+const number = (value: Computed<number>): number =>
+  typeof value === 'number' ? value : Number.NaN;
+const crouch = (constant: number): number =>
+  crouchSpeed(constant, watts(90 * UNIT_KINDS.power.hp), kilograms(2200 * POUND));
+
+const drive = (
+  name: string,
+  source: string,
+  published: number,
+  unit: string,
+  tolerance: number,
+  ours: () => number,
+): PublishedCase => ({ area: 'drive', name, source, published, unit, tolerance, ours });
+
+const ITTC = 'ITTC 1957 line, 0.075/(log10 Re - 2)²: exact form';
+const CROUCH = 'Crouch’s table of constants (172, 218, 240, 253 in mph), worked by hand';
+const FLAT: Burning = {
+  ...FOUR_STROKE,
+  partLoad: [
+    [0, 1],
+    [1, 1],
+  ],
+};
+
+/** Planing, friction, speed by formula, fuel and propeller against published and worked values. */
+export const DRIVE_CASES: readonly PublishedCase[] = [
+  ...(
+    [
+      [1e6, 0.0046875],
+      [1e7, 0.003],
+      [1e8, 0.075 / 36],
+      [1e9, 0.075 / 49],
+    ] as const
+  ).map(([reynolds, cf]) =>
+    drive(`Cf at Re ${reynolds.toExponential(0)}`, ITTC, cf, '', 1e-9, () => ittc57(reynolds)),
+  ),
+  ...SAVITSKY_CASES,
+  ...(
+    [
+      ['runabout', 34.789],
+      ['fast runabout', 44.093],
+      ['race boat', 48.542],
+      ['three-point hydroplane', 51.172],
+    ] as const
+  ).map(([kind, mph]) =>
+    drive(
+      `90 hp on 2,200 lb, ${kind}`,
+      CROUCH,
+      mph,
+      'mph',
+      1e-3,
+      () => crouch(CROUCH_CONSTANTS[kind]) / UNIT_KINDS.speed.mph,
+    ),
+  ),
+  drive(
+    '90 hp on 2,200 lb, against the table in knots',
+    'Crouch’s constant 150 in knots (from memory); the two tables differ by 0.4 %',
+    30.339,
+    'kn',
+    0.13,
+    () => crouch(CROUCH_CONSTANTS.runabout) / KNOT,
+  ),
+  drive(
+    '85 kW at full throttle, 0.32 kg/(kW·h), 0.74 kg/L',
+    'derived: power x consumption / density',
+    36.757,
+    'L/h',
+    1e-3,
+    () => number(fuelFlow(watts(85_000), 1, FLAT)) / LITRE_AN_HOUR,
+  ),
+  drive(
+    '300 hp at 0.50 lb/(hp·h), 6.1 lb/US gal',
+    'rule of the trade as published by makers: 150 lb/h, printed as 24.5 US gal/h',
+    24.59,
+    'US gal/h',
+    0.005,
+    () =>
+      (number(
+        fuelFlow(watts(300 * UNIT_KINDS.power.hp), 1, {
+          ...FLAT,
+          consumption: (0.5 * POUND) / (UNIT_KINDS.power.hp / 1000),
+          density: kilogramsPerCubicMetre((6.1 * POUND) / UNIT_KINDS.volume['US gal']),
+        }),
+      ) *
+        3600) /
+      UNIT_KINDS.volume['US gal'],
+  ),
+  drive(
+    'Range on 100 L with a tenth kept back, 22 kn at 18.378 L/h',
+    'derived: usable fuel x speed / flow',
+    107.74,
+    'nmi',
+    0.005,
+    () =>
+      number(fuelRange(cubicMetres(0.1), 0.1, metresPerSecond(22 * KNOT), 18.378 * LITRE_AN_HOUR)) /
+      1852,
+  ),
+  drive(
+    'Engine speed at 39.0625 mph on a 15 in pitch, 2:1, no slip',
+    'rule of the trade: mph = rpm x pitch / (ratio x 1056), exact in inches and statute miles',
+    5500,
+    'rpm',
+    1e-6,
+    () =>
+      number(
+        turnsFor(
+          metresPerSecond(39.0625 * UNIT_KINDS.speed.mph),
+          metres(15 * UNIT_KINDS.length.in),
+          {
+            ratio: 2,
+            slip: 0,
+          },
+        ),
+      ),
+  ),
+  drive(
+    'Wind of 10 m/s on 1 m² with a coefficient of 1',
+    'BS CP3 chapter V part 2: dynamic pressure 0.613 V²',
+    61.3,
+    'N',
+    0.06,
+    () =>
+      addedDragAt(
+        [{ name: 'plate', medium: 'air', area: squareMetres(1), coefficient: 1 }],
+        metresPerSecond(10),
+        SEA_WATER,
+      ),
+  ),
+];

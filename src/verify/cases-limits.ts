@@ -1,0 +1,131 @@
+import {
+  australianPeople,
+  avoidanceDistance,
+  isoLoad,
+  isoPower,
+  offsetHeelAllowed,
+  type RatedHull,
+} from '../limits/index.ts';
+import { cubicMetres, kilograms, metres, radians, UNIT_KINDS } from '../units/index.ts';
+import { CFR_183_CASES } from './cases-cfr-183.ts';
+import type { PublishedCase } from './types.ts';
+
+const ISO_POWER = 'ISO 11592-1:2016 annex C, second hand (a transcription)';
+const TABLE_4 = 'ISO 12217-1:2015 table 4, second hand';
+const ISO_LOAD = 'ISO 14946:2021 clauses 4 to 6, public preview; worked by hand';
+
+const limits = (
+  name: string,
+  source: string,
+  published: number,
+  unit: string,
+  ours: () => number,
+  tolerance = 1e-9,
+): PublishedCase => ({ area: 'limits', name, source, published, unit, tolerance, ours });
+
+const power = (
+  length: number,
+  transomBeam: number,
+  steering: RatedHull['steering'],
+  deadrise: number,
+) => {
+  const result = isoPower({
+    length: metres(length),
+    beam: metres(transomBeam * 1.1),
+    transomBeam: metres(transomBeam),
+    transomHeight: metres(0.51),
+    deadrise: radians(deadrise),
+    hardChine: true,
+    monohull: true,
+    steering,
+  });
+  return 'notComputed' in result ? undefined : result;
+};
+const kilowatts = (...hull: Parameters<typeof power>): number =>
+  (power(...hull)?.power ?? Number.NaN) / 1000;
+
+const load = (people: number, gear: number, fixed: number) =>
+  isoLoad({
+    people,
+    gear: kilograms(gear),
+    fixedFuel: cubicMetres(fixed),
+    portableFuel: cubicMetres(0),
+    fuelDensity: 740,
+    ballastWater: kilograms(0),
+  });
+
+/** Load, people and power by law and standards, against their tables and worked numbers. */
+export const LIMITS_CASES: readonly PublishedCase[] = [
+  ...CFR_183_CASES,
+  limits('5.5 m x 2.0 m, wheel', ISO_POWER, 109, 'kW', () => kilowatts(5.5, 2, 'remote', 0.3)),
+  limits('4.5 m x 1.7 m, wheel', ISO_POWER, 55.4, 'kW', () => kilowatts(4.5, 1.7, 'remote', 0.3)),
+  limits('6.5 m x 2.3 m, wheel', ISO_POWER, 172.2, 'kW', () => kilowatts(6.5, 2.3, 'remote', 0.3)),
+  limits('5.5 m x 2.0 m, tiller', ISO_POWER, 51.4, 'kW', () => kilowatts(5.5, 2, 'tiller', 0.3)),
+  limits(
+    '5.5 m x 2.0 m, wheel, against the American formula in metres',
+    '33 CFR 183.53(a), 2F - 90, in SI: 16.053 FD - 67.11',
+    109.47,
+    'kW',
+    () => kilowatts(5.5, 2, 'remote', 0.3),
+    1,
+  ),
+  limits(
+    'Speed above which 5.5 m wants the avoidance test',
+    ISO_POWER,
+    16.416,
+    'kn',
+    () => (power(5.5, 2, 'remote', 0.3)?.testAbove ?? Number.NaN) / UNIT_KINDS.speed.kn,
+    1e-3,
+  ),
+  limits(
+    'Avoidance distance for 5.5 m at 40 kn',
+    'ISO 11592-1:2016 annex A, second hand',
+    53,
+    'm',
+    () => avoidanceDistance(5.5, 40),
+  ),
+  ...(
+    [
+      [6, 22.7],
+      [7, 20.9],
+      [8, 19.4],
+      [9, 18],
+      [10, 16.8],
+      [12, 14.8],
+      [15, 12.9],
+      [18, 11.9],
+      [24, 11.5],
+    ] as const
+  ).map(([length, heel]) =>
+    limits(
+      `Heel in the offset-load test, ${length} m`,
+      TABLE_4,
+      heel,
+      '°',
+      () => offsetHeelAllowed(length),
+      0.06,
+    ),
+  ),
+  limits('5 crew and 60 kg of gear', ISO_LOAD, 435, 'kg', () => load(5, 60, 0).greatest),
+  limits(
+    '100 L of petrol in a fixed tank',
+    ISO_LOAD,
+    70.3,
+    'kg',
+    () => load(5, 60, 0.1).greatest - load(5, 60, 0.1).onPlate,
+  ),
+  limits(
+    'Load on the plate of 560 kg with 70.3 kg of fixed fuel',
+    'ISO 14945:2021, second hand; Directive 2013/53/EU annex I, 2.2',
+    489.7,
+    'kg',
+    () => load(5, 114.7, 0.1).onPlate,
+  ),
+  limits(
+    'People for 900 kg with an outboard of 260 kg',
+    'AS 1799.1:2009 as a reader sums it up, worked by hand: 7.11',
+    7,
+    '',
+    () => australianPeople(kilograms(900), kilograms(260)),
+  ),
+];

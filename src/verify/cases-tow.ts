@@ -1,0 +1,148 @@
+import {
+  ballLoad,
+  type BallLoad,
+  type BrakeInput,
+  brakesNeeded,
+  couplingForce,
+  type Jurisdiction,
+  roofMargins,
+  trailerLoad,
+  winchPostFor,
+} from '../tow/index.ts';
+import { kilograms, metres } from '../units/index.ts';
+import type { PublishedCase } from './types.ts';
+
+const STATICS = 'derived: moments about the axle, worked by hand';
+const VSB_1 =
+  'Australian Design Rule 38, Vehicle Standards Bulletin 1 (as a state bulletin sums it up): axles braked';
+const NEW_ZEALAND = 'Land Transport Rule: Light-vehicle Brakes 2002 (second hand): axles braked';
+const R13 = 'UN Regulation 13, O1 to 750 kg, O2 above: service brakes on all wheels';
+
+const tow = (
+  name: string,
+  source: string,
+  published: number,
+  unit: string,
+  ours: () => number,
+  tolerance = 1e-9,
+): PublishedCase => ({ area: 'tow', name, source, published, unit, tolerance, ours });
+
+const TRAILER = { tare: kilograms(300), centre: metres(3.7), axle: metres(4) };
+const BOAT = { mass: kilograms(1100), centre: metres(1.9), bow: metres(5.4) };
+
+/** A single mass of 1,400 kg, `ahead` of the axle, on a trailer whose axle is 4 m behind the ball. */
+const single = (ahead: number, get: (load: BallLoad) => number) => (): number => {
+  const trailer = { tare: kilograms(0), centre: metres(4), axle: metres(4) };
+  const boat = { mass: kilograms(1400), centre: metres(0), bow: metres(0) };
+  const load = ballLoad(trailer, boat, metres(4 - ahead));
+  return 'notComputed' in load ? Number.NaN : get(load);
+};
+
+const STEPS = ['none', 'one axle', 'all wheels'];
+const braked = (place: Jurisdiction, total: number, onBall = 0, more: Partial<BrakeInput> = {}) => {
+  const input = { total: kilograms(total), onBall: kilograms(onBall), axles: 1, ...more };
+  const need = brakesNeeded(place, input);
+  return 'notComputed' in need ? Number.NaN : STEPS.indexOf(need.braked);
+};
+
+const D = couplingForce(kilograms(2000), kilograms(1400));
+
+/** Towing against statics, the laws' thresholds and the coupling rule. */
+export const TOW_CASES: readonly PublishedCase[] = [
+  tow(
+    '1,400 kg at 0.35 m ahead of an axle at 4 m: on the ball',
+    STATICS,
+    122.5,
+    'kg',
+    single(0.35, (load) => load.onBall),
+  ),
+  tow(
+    'the same: share of the total',
+    STATICS,
+    0.0875,
+    '',
+    single(0.35, (load) => load.share),
+  ),
+  tow(
+    'the same at 0.40 m: a tenth',
+    STATICS,
+    0.1,
+    '',
+    single(0.4, (load) => load.share),
+  ),
+  tow(
+    '300 kg trailer and 1,100 kg boat, winch post at 0.1 m: on the ball',
+    STATICS,
+    132.5,
+    'kg',
+    () => {
+      const load = ballLoad(TRAILER, BOAT, metres(0.1));
+      return 'notComputed' in load ? Number.NaN : load.onBall;
+    },
+  ),
+  tow(
+    'the same: winch post for a tenth on the ball',
+    STATICS,
+    0.0727273,
+    'm',
+    () => {
+      const post = winchPostFor(TRAILER, BOAT, 0.1);
+      return typeof post === 'number' ? post : Number.NaN;
+    },
+    1e-7,
+  ),
+  tow(
+    'Trailer of 200 kg rated 750 kg under a boat of 551 kg: what is left',
+    STATICS,
+    -1,
+    'kg',
+    () => trailerLoad({ boat: kilograms(551), tare: kilograms(200), rating: kilograms(750) }).left,
+  ),
+  ...(
+    [
+      [750, 0],
+      [750.1, 1],
+      [2000, 1],
+      [2000.1, 2],
+    ] as const
+  ).map(([mass, step]) =>
+    tow(
+      `Australia: ${mass} kg on the axle (0 none, 1 one axle, 2 all wheels)`,
+      VSB_1,
+      step,
+      '',
+      () => braked('AU', mass),
+    ),
+  ),
+  tow('Australia: 800 kg of which 80 kg on the ball', VSB_1, 0, '', () => braked('AU', 800, 80)),
+  ...(
+    [
+      [2000, 0],
+      [2000.1, 1],
+      [2500.1, 2],
+    ] as const
+  ).map(([mass, step]) =>
+    tow(`New Zealand: ${mass} kg`, NEW_ZEALAND, step, '', () => braked('NZ', mass)),
+  ),
+  tow('United Kingdom and Union: 750 kg', R13, 0, '', () => braked('UK-EU', 750)),
+  tow('United Kingdom and Union: 750.1 kg', R13, 2, '', () => braked('UK-EU', 750.1)),
+  tow('United States, commerce: 3,000 lb', '49 CFR 393.42', 0, '', () => braked('US', 1360.77)),
+  tow('United States, commerce: 3,001 lb', '49 CFR 393.42', 2, '', () => braked('US', 1361.24)),
+  tow(
+    'Coupling of 2.0 t vehicle and 1.4 t trailer',
+    'UN Regulation 55, D = g T R/(T + R), worked by hand',
+    8.0788,
+    'kN',
+    () => (typeof D === 'number' ? D : Number.NaN),
+    1e-4,
+  ),
+  tow(
+    'Boat of 62 kg and rack of 13 kg on a roof for 75 kg: what is left',
+    STATICS,
+    0,
+    'kg',
+    () =>
+      roofMargins({ boat: kilograms(62), rack: kilograms(13), roof: kilograms(75) })[0]?.left ??
+      Number.NaN,
+  ),
+];

@@ -1,0 +1,48 @@
+import path from 'node:path';
+import { type Figures, type FiguredOrder, figureOrders } from '../../src/figures/index.ts';
+import type { Finding } from '../../src/findings/index.ts';
+import { moneyToText } from '../../src/money/index.ts';
+import { readWorkspace, readYaml, validate } from '../../src/read/index.ts';
+import { checkCatalogue } from '../../src/resolve/index.ts';
+import { type Order, orderSchema } from '../../src/schema/index.ts';
+import { decimalToNumber } from '../../src/units/index.ts';
+
+export const ROOT = path.resolve(import.meta.dirname, '../..');
+
+const read = readWorkspace(ROOT);
+if (!read.catalogue) throw new Error('the demonstration has a sound yard file');
+
+export const { catalogue, sources } = { catalogue: read.catalogue, sources: read.sources };
+export const orders: readonly FiguredOrder[] = figureOrders(read.orders, catalogue, read.brokenIds);
+/** Of files and of the catalogue against itself. */
+export const findings: readonly Finding[] = [
+  ...read.findings,
+  ...checkCatalogue(catalogue, read.brokenIds),
+];
+
+/** The figures of an order of the demonstration's catalogue that a test makes up. */
+export function figuresOf(hull: string, more = ''): Figures {
+  const text = `number: T-1
+status: enquiry
+dates: { enquiry: 2026-11-20 }
+customer: { name: A Test }
+boat: { use: None., people: 2 }
+hull: ${hull}
+${more}`;
+  const { sourced, findings: ill } = validate<Order>(orderSchema, readYaml(text, 'test.yaml'));
+  const [figured] = figureOrders(sourced ? [sourced] : [], catalogue, new Set());
+  const codes = [...ill, ...(figured?.findings ?? [])].map(({ code, received }) => [
+    code,
+    received,
+  ]);
+  if (!figured?.figures) throw new Error(JSON.stringify(codes));
+  return figured.figures;
+}
+
+export const priceOf = ({ price }: Figures): number => Number(moneyToText(price.driveAway));
+
+/** Hours of every stage together, or of those named. */
+export const hoursOf = ({ stageHours }: Figures, ...stages: readonly string[]): number =>
+  stageHours
+    .filter(({ stage }) => stages.length === 0 || stages.includes(stage))
+    .reduce((sum, { hours }) => sum + decimalToNumber(hours), 0);

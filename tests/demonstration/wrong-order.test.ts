@@ -1,0 +1,122 @@
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { figureOrders } from '../../src/figures/index.ts';
+import { type Finding, FINDING_CODES, positionAt } from '../../src/findings/index.ts';
+import { moneyToText } from '../../src/money/index.ts';
+import { overviewOrders } from '../../src/plan/index.ts';
+import { readWorkspace } from '../../src/read/index.ts';
+import { checkCatalogue } from '../../src/resolve/index.ts';
+import { type IsoDate, parseIsoDate } from '../../src/units/index.ts';
+import { SPOTS } from './wrong-order-spots.ts';
+
+const FOLDER = path.resolve(import.meta.dirname, '../fixtures/wrong-order');
+/** Codes that no plain file can raise, with the test that raises each. */
+const RAISED_IN: Readonly<Record<string, string>> = {
+  FILE_TOO_LARGE: 'demonstration/wrong-order.test.ts',
+  ISSUED_ALTERED: 'issued/issued.test.ts',
+  ISSUED_OF_OTHER_ORDER: 'issued/issued.test.ts',
+  QUOTE_DIFFERS: 'issued/issued.test.ts',
+};
+const TODAY: IsoDate = parseIsoDate('2026-11-25') ?? expect.fail('a date');
+
+/** Every finding that reading, resolving, computing and planning make of a workspace, with its orders. */
+function checked(folder: string) {
+  const { catalogue, brokenIds, orders, findings, sources } = readWorkspace(folder);
+  if (!catalogue) throw new Error('the yard file of the fixture is sound');
+  const figured = figureOrders(orders, catalogue, brokenIds);
+  const { quoteDays } = catalogue.yard.value;
+  const { orders: states } = overviewOrders(figured, quoteDays, TODAY);
+  const all = [
+    ...findings,
+    ...checkCatalogue(catalogue, brokenIds),
+    ...states.flatMap((state) => state.findings),
+  ];
+  return { figured, sources, findings: all };
+}
+
+const { figured, findings, sources } = checked(FOLDER);
+
+function spotOf({ code, place }: Finding): string {
+  const text = sources.get(place.file);
+  if (!place.range || text === undefined) return code;
+  const { line, column } = positionAt(text, place.range[0]);
+  return `${line}:${column} ${code}`;
+}
+
+const spotsIn = (file: string): readonly string[] => [
+  ...new Set(findings.filter(({ place }) => place.file === file).map(spotOf)),
+];
+const told = (code: string, file: string): string =>
+  findings
+    .filter((one) => one.code === code && one.place.file === file)
+    .map((one) => `${one.received}; ${one.expected ?? ''}; ${one.mend}`)
+    .join('\n');
+
+describe('a workspace that is wrong on purpose', () => {
+  it.each(Object.keys(SPOTS))('is told its mistakes at their places: %s', (file) => {
+    expect(spotsIn(file).toSorted()).toEqual([...(SPOTS[file] ?? [])].toSorted());
+  });
+
+  it('is told of no mistake in any other file', () => {
+    const files = new Set(findings.map(({ place }) => place.file));
+    expect([...files].toSorted()).toEqual(Object.keys(SPOTS).toSorted());
+  });
+
+  it('is told every code that there is, but for those that another test raises', () => {
+    const codes = new Set<string>(findings.map(({ code }) => code));
+    const missing = Object.keys(FINDING_CODES).filter((code) => !codes.has(code));
+    expect(missing.toSorted()).toEqual(Object.keys(RAISED_IN).toSorted());
+    for (const [code, file] of Object.entries(RAISED_IN))
+      expect(readFileSync(path.resolve(import.meta.dirname, '..', file), 'utf8')).toContain(code);
+  });
+
+  it.each([
+    ['WRONG_VALUE', 'orders/wrong-fields.yaml', 'Did you mean "quoted"?'],
+    ['UNKNOWN_KEY', 'orders/wrong-fields.yaml', 'Did you mean "phone:"?'],
+    ['UNKNOWN_ID', 'orders/wrong-rules.yaml', 'the nearest is "rail"'],
+    ['UNKNOWN_ID', 'orders/wrong-names.yaml', 'which has mistakes of its own'],
+    ['UNIT_KIND', 'orders/wrong-fields.yaml', '"20 kg", which is a mass'],
+    ['EXCLUDED', 'orders/wrong-rules.yaml', 'hood together with rail'],
+    ['PLACE_TAKEN', 'orders/wrong-rules.yaml', 'Bench at middle'],
+    ['REQUIREMENT_UNMET', 'orders/wrong-rules.yaml', 'Add battery to the options'],
+    ['REQUIREMENT_CIRCULAR', 'catalogue/options/wrong.yaml', 'hen -> egg -> hen'],
+    ['QUANTITY_OUT_OF_RANGE', 'orders/wrong-rules.yaml', 'from 1 to 8'],
+    ['UNKNOWN_ID', 'catalogue/parts/acme-prats.csv', 'Did you mean "acme-parts"?'],
+  ])('is told what would mend it: %s in %s', (code, file, words) => {
+    expect(told(code, file)).toContain(words);
+  });
+});
+
+describe('the orders beside the wrong ones', () => {
+  const sound = figured.filter(({ figures }) => figures !== undefined);
+
+  it('are computed when nothing worse than a warning is found', () => {
+    expect(sound.map(({ order }) => order.value.number)).toEqual(['W-8', 'W-1', 'W-7']);
+  });
+
+  it('have the price that a hand works out', () => {
+    // Hull (12 m2 x 6.80 x 1.1 + 20 h x 88 + 400) / 0.72 and 10 h x 88 / 0.72; engine (5200 + 3 h x 88) / 0.86;
+    // trailer (2100 + 2 h x 88) / 0.84: 3124.67 + 1222.22 + 6353.49 + 2709.52 = 13409.90; with 10 % tax 14750.89.
+    const one = sound.find(({ order }) => order.value.number === 'W-1');
+    expect(one?.findings).toEqual([]);
+    expect(one?.figures && moneyToText(one.figures.price.driveAway)).toBe('14750.89');
+  });
+
+  it('stay as they are when another file is larger than any order', () => {
+    const folder = mkdtempSync(path.join(tmpdir(), 'orlop-wrong-'));
+    try {
+      cpSync(FOLDER, folder, { recursive: true });
+      writeFileSync(path.join(folder, 'orders/huge.yaml'), '#'.repeat(512 * 1024 + 1));
+      const grown = checked(folder);
+      const added = grown.findings.filter(({ place }) => !(place.file in SPOTS));
+      expect(added.map(({ code, place }) => `${place.file} ${code}`)).toEqual([
+        'orders/huge.yaml FILE_TOO_LARGE',
+      ]);
+      expect(grown.figured.filter(({ figures }) => figures)).toHaveLength(sound.length);
+    } finally {
+      rmSync(folder, { recursive: true });
+    }
+  });
+});

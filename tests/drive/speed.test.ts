@@ -1,0 +1,203 @@
+import { describe, expect, it } from 'vitest';
+import {
+  bottomFrom,
+  type Computed,
+  crouchConstant,
+  crouchSpeed,
+  type Driven,
+  findHump,
+  type PlaningHull,
+  porpoisingTrim,
+  powerCurve,
+  SEA_WATER,
+  type SpeedEstimate,
+  speedFor,
+  type Station,
+} from '../../src/drive/index.ts';
+import {
+  kilograms,
+  metres,
+  metresPerSecond,
+  radians,
+  squareMetres,
+  watts,
+} from '../../src/units/index.ts';
+import { catalogueHulls } from './catalogue-hulls.ts';
+import { hullOf, openBoat } from './generic-boats.ts';
+
+const KNOT = 1852 / 3600;
+const HORSEPOWER = 745.699872;
+const DEGREE = Math.PI / 180;
+const AIR = { name: 'boat and people', medium: 'air', area: squareMetres(0.9), coefficient: 0.7 };
+
+function found<Value extends object>(result: Computed<Value>): Value {
+  if ('notComputed' in result) throw new Error(result.notComputed);
+  return result;
+}
+const driven = (hull: PlaningHull, horsepower: number): Driven => ({
+  running: { hull, water: SEA_WATER, added: [{ ...AIR, medium: 'air' }] },
+  power: watts(horsepower * HORSEPOWER),
+});
+const knots = (hull: PlaningHull, horsepower: number): SpeedEstimate['speed'] => {
+  const { low, likely, high } = found(speedFor(driven(hull, horsepower))).speed;
+  const inKnots = (speed: number) => metresPerSecond(speed / KNOT);
+  return { low: inKnots(low), likely: inKnots(likely), high: inKnots(high) };
+};
+
+describe('the speed for a power', () => {
+  it('is a band with the likely speed inside, and power x efficiency is what the drag takes', () => {
+    const estimate = found(speedFor(driven(hullOf(), 90)));
+    expect(estimate.speed.low).toBeLessThan(estimate.speed.likely);
+    expect(estimate.speed.likely).toBeLessThan(estimate.speed.high);
+    expect(estimate.state.effectivePower).toBeCloseTo(90 * HORSEPOWER * 0.52, 3);
+    expect(estimate.caution).toContain('verify by trial');
+  });
+
+  it('rises with power and falls with mass', () => {
+    expect(knots(hullOf(), 115).likely).toBeGreaterThan(knots(hullOf(), 90).likely);
+    const heavy = hullOf({ mass: kilograms(1300) });
+    expect(knots(heavy, 90).likely).toBeLessThan(knots(hullOf(), 90).likely);
+  });
+
+  it('is not computed for an engine that cannot lift her onto the plane', () => {
+    expect(speedFor(driven(hullOf(), 10))).toHaveProperty('notComputed');
+  });
+
+  it('agrees with Crouch’s formula within a fifth for an ordinary boat, and says when it does not', () => {
+    expect(found(speedFor(driven(hullOf(), 90))).agree).toBe(true);
+    const raced = { ...driven(hullOf(), 90), kind: 'three-point hydroplane' } as const;
+    expect(found(speedFor(raced)).agree).toBe(false);
+  });
+});
+
+describe('common practice, no source', () => {
+  // Assumed: hull 215 kg with its middle at 1.85 m, outboard 72 kg, one person aft at the tiller, 18 kg of fuel.
+  const light = openBoat([
+    [215, 1.85],
+    [72, -0.25],
+    [80, 0.9],
+    [18, 0.6],
+  ]);
+  // Assumed: fitted with console, tank and gear 285 kg, outboard 98 kg, one person at the console, 30 kg of fuel.
+  const fitted = openBoat([
+    [285, 1.8],
+    [98, -0.25],
+    [80, 1.5],
+    [30, 0.7],
+  ]);
+
+  it('a light foam-cored open boat of 4.5 m with 30 hp does about 27 knots: inside our band', () => {
+    const band = knots(light, 30);
+    expect(band.low).toBeLessThan(27);
+    expect(band.high).toBeGreaterThan(27);
+  });
+
+  it('the same hull fully fitted with 40 hp does about 30 knots: at most a twentieth above our band', () => {
+    const band = knots(fitted, 40);
+    expect(band.low).toBeLessThan(30);
+    expect(band.high * 1.05).toBeGreaterThan(30);
+    expect(band.likely).toBeGreaterThan(knots(light, 30).likely);
+  });
+});
+
+describe('Crouch’s formula', () => {
+  it('gives back the constant that it was given', () => {
+    const speed = crouchSpeed(172, watts(30_000), kilograms(500));
+    expect(crouchConstant(speed, watts(30_000), kilograms(500))).toBeCloseTo(172, 9);
+  });
+
+  it('gives no speed without power', () => {
+    expect(crouchSpeed(172, watts(0), kilograms(500))).toBe(0);
+    expect(crouchConstant(metresPerSecond(5), watts(0), kilograms(500))).toBe(0);
+  });
+});
+
+describe('the curve of power', () => {
+  it('has a point for each speed, "not computed" below planing', () => {
+    const running = { hull: hullOf(), water: SEA_WATER };
+    const curve = powerCurve(
+      running,
+      [4, 20, 30].map((one) => metresPerSecond(one * KNOT)),
+    );
+    expect(curve.map(({ power }) => 'notComputed' in power)).toEqual([true, false, false]);
+    const last = found(curve[2]?.power ?? { notComputed: 'none' });
+    expect(last.low).toBeLessThan(last.high);
+  });
+
+  it('finds the hump: the greatest trim of any planing speed', () => {
+    const running = { hull: hullOf(), water: SEA_WATER };
+    const hump = found(findHump(running));
+    expect(hump.state.speed / KNOT).toBeLessThan(14);
+    expect(hump.state.trim / DEGREE).toBeGreaterThan(6);
+  });
+});
+
+describe('the porpoising limit', () => {
+  const lift = (root: number) => 2 * root ** 2;
+
+  it('is read off the chart at its points', () => {
+    expect(porpoisingTrim(lift(0.2), radians(10 * DEGREE))).toBeCloseTo(5 * DEGREE, 9);
+  });
+
+  it('rises with deadrise and loading', () => {
+    const low = porpoisingTrim(lift(0.2), radians(5 * DEGREE));
+    expect(Number(porpoisingTrim(lift(0.2), radians(15 * DEGREE)))).toBeGreaterThan(Number(low));
+    expect(Number(porpoisingTrim(lift(0.25), radians(5 * DEGREE)))).toBeGreaterThan(Number(low));
+  });
+
+  it('is computed just inside the chart and not just outside it', () => {
+    const inside = (root: number, degrees: number) =>
+      typeof porpoisingTrim(lift(root), radians(degrees * DEGREE)) === 'number';
+    expect([inside(0.1301, 10), inside(0.1299, 10)]).toEqual([true, false]);
+    expect([inside(0.3499, 10), inside(0.3501, 10)]).toEqual([true, false]);
+    expect([inside(0.2, 20), inside(0.2, 20.1)]).toEqual([true, false]);
+  });
+});
+
+describe('the bottom from a hull’s lines', () => {
+  const prism = (x: number): Station => ({
+    x: metres(x),
+    points: [
+      [metres(0), metres(0)],
+      [metres(0.8), metres(0.8 * Math.tan(15 * DEGREE))],
+      [metres(0.9), metres(0.7)],
+    ],
+  });
+
+  it('is exact for a prism', () => {
+    const bottom = found(bottomFrom([0, 1, 2, 3, 4].map(prism)));
+    expect(bottom.beam).toBeCloseTo(1.6, 12);
+    expect(bottom.deadrise / DEGREE).toBeCloseTo(15, 9);
+    expect(bottom.length).toBe(4);
+  });
+
+  it('is not computed for lines without a chine', () => {
+    const round = { ...prism(0), points: prism(0).points.slice(0, 2) };
+    expect(bottomFrom([round, prism(1), prism(4)])).toHaveProperty('notComputed');
+    expect(bottomFrom([])).toHaveProperty('notComputed');
+  });
+
+  it('lets every hull of the catalogue plane with her rated power, in a band of her kind', () => {
+    const speeds = catalogueHulls().map((hull) => {
+      const bottom = found(bottomFrom(hull.lines));
+      const mass = kilograms(hull.shell.mass * 2.4 + hull.ratings.engineMass + 160);
+      const boat: PlaningHull = {
+        ...bottom,
+        mass,
+        centre: {
+          x: metres(hull.dimensions.length * 0.34),
+          z: metres(hull.dimensions.depth * 0.6),
+        },
+        thrust: { x: metres(-0.25), z: metres(-0.2), angle: radians(0) },
+      };
+      return found(
+        speedFor({ running: { hull: boat, water: SEA_WATER }, power: hull.ratings.power }),
+      );
+    });
+    expect(speeds).toHaveLength(3);
+    for (const { speed } of speeds) {
+      expect(speed.likely / KNOT).toBeGreaterThan(18);
+      expect(speed.likely / KNOT).toBeLessThan(45);
+    }
+  });
+});

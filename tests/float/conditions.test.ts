@@ -1,0 +1,191 @@
+import { describe, expect, it } from 'vitest';
+import {
+  bestPlace,
+  type Condition,
+  CONDITIONS,
+  type ConditionName,
+  type ConditionsInput,
+  findEquilibrium,
+  floatConditions,
+  placesAlong,
+  tankForm,
+  trimEffects,
+  withMasses,
+} from '../../src/float/index.ts';
+import { kilograms, kilogramsPerCubicMetre, metres, radians } from '../../src/units/index.ts';
+import { at, DEGREE, type DemonstrationHull, demonstrationHulls, loadAt } from './boats.ts';
+
+const HULLS = demonstrationHulls();
+const named = (id: string): DemonstrationHull => {
+  const hull = HULLS.find((one) => one.id === id);
+  if (!hull) throw new Error(`no hull ${id}`);
+  return hull;
+};
+const DUNLIN = named('dunlin-430');
+
+/** Invented: a boat of about the shell's weight and half again, three people, an outboard and a tank. */
+function orderOf(hull: DemonstrationHull): ConditionsInput {
+  const { length, beam, depth } = hull;
+  const form = tankForm(hull.body.hull, {
+    from: metres(0.15 * length),
+    to: metres(0.55 * length),
+    top: metres(0.22 * depth),
+    halfBreadth: metres(0.22 * beam),
+  });
+  return {
+    body: hull.body,
+    openings: [hull.transom],
+    boat: loadAt(1.5 * hull.shell, 0.43 * length, 0, 0.5 * depth),
+    outboard: { mass: kilograms(0.5 * hull.shell), at: at(-0.2, 0, 0.9 * depth) },
+    fluids: [
+      {
+        mass: kilograms(30),
+        at: at(0.25 * length, 0, 0.3 * depth),
+        surface: {
+          length: metres(0.5),
+          breadth: metres(0.4),
+          density: kilogramsPerCubicMetre(740),
+          compartments: 1,
+        },
+      },
+    ],
+    personMass: kilograms(80),
+    seats: [
+      at(0.35 * length, 0.2, depth),
+      at(0.5 * length, -0.2, depth),
+      at(0.55 * length, 0, depth),
+    ],
+    gear: { mass: kilograms(30), at: at(0.5 * length, 0, 0.4 * depth) },
+    crowd: { side: at(0.45 * length, 0.3 * beam, depth), aft: at(0.15 * length, 0, depth) },
+    performanceTest: { people: 2, fluidShare: 0.5 },
+    ...(form && { ballast: { form, permeability: 0.9 } }),
+    custom: {
+      masses: [{ mass: kilograms(60), at: at(0.8 * length, 0, depth) }],
+      fluidShare: 1,
+      ballastFlooded: false,
+    },
+  };
+}
+
+const find = (all: readonly Condition[], name: ConditionName): Condition => {
+  const found = all.find((one) => one.name === name);
+  if (!found) throw new Error(`no condition ${name}`);
+  return found;
+};
+
+describe('the conditions of an order', () => {
+  it.each(HULLS)('of $id are all there, each afloat with words and numbers', (hull) => {
+    const all = floatConditions(orderOf(hull));
+    expect(all.map(({ name }) => name)).toEqual(CONDITIONS);
+    for (const { state, equilibrium } of all) {
+      expect(equilibrium.outcome).toBe('floats');
+      expect(state?.freeboards.lowest.freeboard).toBeGreaterThan(0);
+      expect(state?.draughtAft).toBeGreaterThan(0.02);
+      expect(state?.metacentricHeight?.byForm).toBeGreaterThan(0);
+    }
+  });
+
+  it('lean and trim as one would expect', () => {
+    const all = floatConditions(orderOf(DUNLIN));
+    expect(find(all, 'light').state?.leans).toBe('upright');
+    expect(find(all, 'people to one side').state?.leans).toBe('to starboard');
+    expect(find(all, 'people aft').state?.trims).toBe('by the stern');
+    const trimOf = (name: ConditionName): number => find(all, name).state?.trim ?? Number.NaN;
+    expect(trimOf('people aft')).toBeGreaterThan(trimOf('fully loaded'));
+    expect(trimOf('with engine')).toBeGreaterThan(trimOf('light'));
+    expect(find(all, 'people to one side').load.mass).toBeCloseTo(
+      find(all, 'people aft').load.mass,
+      9,
+    );
+  });
+
+  it('take tanks at 95 % when full, with their free surface', () => {
+    const all = floatConditions(orderOf(DUNLIN));
+    const { load, state } = find(all, 'fully loaded');
+    const { boat, outboard } = orderOf(DUNLIN);
+    expect(load.mass).toBeCloseTo(boat.mass + (outboard?.mass ?? 0) + 30 * 0.95 + 3 * 80 + 30, 9);
+    const moment = (740 * 0.5 * 0.4 ** 3) / 12;
+    expect(state?.metacentricHeight?.freeSurfaceLoss).toBeCloseTo(moment / load.mass, 12);
+    expect(find(all, 'with engine').state?.metacentricHeight?.freeSurfaceLoss).toBe(0);
+  });
+
+  it('sink her with the tank open to the sea, at the same mass', () => {
+    const all = floatConditions(orderOf(DUNLIN));
+    const [flooded, drained] = [find(all, 'ballast flooded at rest'), find(all, 'ballast drained')];
+    expect(flooded.load).toEqual(drained.load);
+    expect(flooded.state?.draughtAft).toBeGreaterThan(drained.state?.draughtAft ?? 1);
+  });
+
+  it('leave out what the order has not, and say that she is swamped instead of where she lies', () => {
+    const { body, openings, boat, fluids, personMass, seats, crowd, performanceTest } =
+      orderOf(DUNLIN);
+    const bare = { body, openings, fluids, personMass, seats, crowd, performanceTest };
+    const all = floatConditions({ ...bare, boat });
+    expect(all.length).toBe(6);
+    const heavy = floatConditions({ ...bare, boat: { ...boat, mass: kilograms(9000) } });
+    expect(
+      heavy.every(({ equilibrium, state }) => equilibrium.outcome === 'swamped' && !state),
+    ).toBe(true);
+  });
+});
+
+describe('what moves her trim', () => {
+  const items = [
+    { name: 'outboard', mass: kilograms(90), at: at(-0.2, 0, 0.6) },
+    { name: 'battery', mass: kilograms(25), at: at(0.3, 0.3, 0.3) },
+    { name: 'anchor', mass: kilograms(12), at: at(3.8, 0, 0.6) },
+    { name: 'console', mass: kilograms(30), at: at(1.7, 0, 0.6) },
+    { name: 'cushion', mass: kilograms(1), at: at(1.7, 0, 0.6) },
+    { name: 'seat', mass: kilograms(10), at: at(1.2, 0, 0.6) },
+  ];
+  const load = withMasses(loadAt(220, 1.85, 0, 0.4), items);
+
+  it('is named with the greatest first, and by as much as it does', () => {
+    const effects = trimEffects(DUNLIN.body, load, items);
+    expect(effects.map(({ name }) => name).slice(0, 3)).toEqual(['outboard', 'anchor', 'battery']);
+    expect(effects.length).toBe(5);
+    expect(effects[0]?.trim).toBeGreaterThan(0);
+    expect(effects.find(({ name }) => name === 'anchor')?.trim).toBeLessThan(0);
+    expect(effects.find(({ name }) => name === 'battery')?.heel).toBeGreaterThan(0);
+    const trimOf = (one: typeof load): number => {
+      const result = findEquilibrium(DUNLIN.body, one);
+      return result.outcome === 'floats' ? result.plane.trim : Number.NaN;
+    };
+    const without = withMasses(load, [{ mass: kilograms(-12), at: at(3.8, 0, 0.6) }]);
+    const anchor = effects.find(({ name }) => name === 'anchor');
+    expect(anchor?.trim).toBeCloseTo(trimOf(load) - trimOf(without), 7);
+  });
+
+  const battery = { name: 'battery', mass: kilograms(25), at: at(0.3, 0, 0.3) };
+  const others = withMasses(load, [{ mass: kilograms(-25), at: at(0.3, 0.3, 0.3) }]);
+  const search = (least: number, most: number) =>
+    bestPlace({
+      body: DUNLIN.body,
+      others,
+      item: battery,
+      places: placesAlong('along the floor', at(0.3, 0, 0.3), at(3.3, 0, 0.3), 11),
+      band: { least: radians(least * DEGREE), most: radians(most * DEGREE) },
+      openings: [DUNLIN.transom],
+    });
+
+  it('is brought into the band from the place least far away', () => {
+    const { now, tried, gain } = search(-1, 90);
+    expect(now?.outside).toBe(0);
+    expect(gain).toBe(0);
+    expect(tried[0]?.at.x).toBeCloseTo(0.3, 9);
+    const range = (now?.plane.trim ?? 0) / DEGREE;
+    const better = search(-9, range - 0.3);
+    expect(better.gain / DEGREE).toBeCloseTo(0.3, 6);
+    expect(better.tried[0]?.outside).toBe(0);
+    expect(better.tried[0]?.at.x).toBeGreaterThan(0.3);
+    const nearer = better.tried.filter(({ at: { x } }) => x < (better.tried[0]?.at.x ?? 0));
+    expect(nearer.every(({ outside }) => outside > 0)).toBe(true);
+  });
+
+  it('is brought as near as can be when no place reaches the band', () => {
+    const { tried, gain } = search(-30, -20);
+    expect(tried[0]?.at.x).toBeCloseTo(3.3, 9);
+    expect(gain).toBeGreaterThan(0);
+    expect(tried[0]?.outside).toBeGreaterThan(0);
+  });
+});

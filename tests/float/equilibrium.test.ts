@@ -1,0 +1,201 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  type Equilibrium,
+  findEquilibrium,
+  freeboards,
+  heightAbove,
+  hydrostatics,
+  type WaterPlane,
+  withMasses,
+} from '../../src/float/index.ts';
+import { kilograms } from '../../src/units/index.ts';
+import { at, box, DEGREE, type DemonstrationHull, demonstrationHulls, loadAt } from './boats.ts';
+
+const HULLS = demonstrationHulls();
+const BARGE = box(5, 2, 0.8);
+/** By its index, so that a counterexample prints short. */
+const hull = fc.integer({ min: 0, max: HULLS.length - 1 });
+function boatOf(index: number): DemonstrationHull {
+  const found = HULLS[index];
+  if (!found) throw new Error(`no hull ${index}`);
+  return found;
+}
+
+function planeOf(result: Equilibrium): WaterPlane {
+  if (result.outcome !== 'floats') throw new Error(`${result.outcome}: ${result.why}`);
+  return result.plane;
+}
+
+describe('a boat at rest', () => {
+  const laden = fc.record({
+    index: hull,
+    mass: fc.double({ min: 150, max: 700, noNaN: true }),
+    along: fc.double({ min: 0.33, max: 0.5, noNaN: true }),
+    across: fc.double({ min: -0.06, max: 0.06, noNaN: true }),
+    height: fc.double({ min: 0.25, max: 0.6, noNaN: true }),
+  });
+
+  it('displaces her mass, with the centre of buoyancy plumb under the centre of mass', () => {
+    fc.assert(
+      fc.property(laden, ({ index, mass, along, across, height }) => {
+        const boat = boatOf(index);
+        const load = loadAt(mass, along * boat.length, across, height);
+        const plane = planeOf(findEquilibrium(boat.body, load));
+        const all = hydrostatics(boat.body, plane);
+        expect(Math.abs((all?.displacement ?? 0) / mass - 1)).toBeLessThan(1e-8);
+        const { x, y, z } = all?.centreOfBuoyancy ?? at(0, 0, 0);
+        const [dx, dy, dz] = [load.centre.x - x, load.centre.y - y, load.centre.z - z];
+        const { trim, heel } = plane;
+        const up = [
+          Math.sin(trim),
+          -Math.sin(heel) * Math.cos(trim),
+          Math.cos(heel) * Math.cos(trim),
+        ] as const;
+        expect(Math.abs(dy * up[2] - dz * up[1])).toBeLessThan(1e-7);
+        expect(Math.abs(dz * up[0] - dx * up[2])).toBeLessThan(1e-7);
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  it('leans the other way when the load is mirrored', () => {
+    fc.assert(
+      fc.property(laden, ({ index, mass, along, across, height }) => {
+        const boat = boatOf(index);
+        const lean = (y: number): WaterPlane =>
+          planeOf(findEquilibrium(boat.body, loadAt(mass, along * boat.length, y, height)));
+        const [one, other] = [lean(across), lean(-across)];
+        expect(other.heel).toBeCloseTo(0 - one.heel, 7);
+        expect(other.trim).toBeCloseTo(one.trim, 7);
+        expect(other.level).toBeCloseTo(one.level, 7);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('has her centre of mass lower over the water when she is heavier', () => {
+    fc.assert(
+      fc.property(laden, fc.double({ min: 1, max: 150, noNaN: true }), (one, more) => {
+        const boat = boatOf(one.index);
+        const over = (mass: number): number => {
+          const load = loadAt(mass, one.along * boat.length, one.across, one.height);
+          return heightAbove(planeOf(findEquilibrium(boat.body, load)), load.centre);
+        };
+        expect(over(one.mass + more)).toBeLessThan(over(one.mass));
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('has less freeboard all round when mass is put over her centre of flotation', () => {
+    for (const { body, length, transom } of HULLS) {
+      const load = loadAt(450, 0.42 * length, 0, 0.4);
+      const light = planeOf(findEquilibrium(body, load));
+      const { x = 0 } = hydrostatics(body, light)?.centreOfFlotation ?? {};
+      const crew = { mass: kilograms(80), at: at(x, 0, 0.4) };
+      const heavy = planeOf(findEquilibrium(body, withMasses(load, [crew])));
+      const [before, after] = [light, heavy].map((plane) =>
+        freeboards(body.hull, plane, [transom]),
+      );
+      for (const where of ['bow', 'side', 'transom', 'lowest'] as const) {
+        expect(after?.[where].freeboard).toBeLessThan(before?.[where].freeboard ?? 0);
+      }
+    }
+  });
+
+  it('trims by the stern as weight moves aft, and to the side that it moves to', () => {
+    for (const { body, length } of HULLS) {
+      const trims = [0.45, 0.42, 0.39, 0.36].map(
+        (share) => planeOf(findEquilibrium(body, loadAt(450, share * length, 0.01, 0.4))).trim,
+      );
+      expect(trims.toSorted((a, b) => a - b)).toEqual(trims);
+      expect(
+        planeOf(findEquilibrium(body, loadAt(450, 0.4 * length, 0.03, 0.4))).heel,
+      ).toBeGreaterThan(0);
+    }
+  });
+
+  it('rests in the same plane wherever the search begins', () => {
+    for (const { body, length } of HULLS) {
+      const load = loadAt(500, 0.4 * length, 0.02, 0.45);
+      const known = planeOf(findEquilibrium(body, load));
+      for (const [level, trim, heel] of [
+        [0.6, 0.2, -0.5],
+        [0.05, -0.2, 0.5],
+        [2, 0.1, 0],
+        [-1, 0, 0.2],
+      ] as const) {
+        const start = {
+          ...known,
+          level: level as typeof known.level,
+          trim: trim as typeof known.trim,
+          heel: heel as typeof known.heel,
+        };
+        const found = planeOf(findEquilibrium(body, load, [], start));
+        expect(found.level).toBeCloseTo(known.level, 7);
+        expect(found.trim).toBeCloseTo(known.trim, 7);
+        expect(found.heel).toBeCloseTo(known.heel, 7);
+      }
+    }
+  });
+});
+
+describe('a boat that does not rest', () => {
+  it('has no upright equilibrium when she is top-heavy', () => {
+    const result = findEquilibrium(BARGE, loadAt(3075, 2.5, 0, 2.5));
+    expect(result).toMatchObject({ outcome: 'no upright equilibrium', why: 'capsizes' });
+  });
+
+  it('lolls to one side when her GM is a little below zero', () => {
+    const { heel } = planeOf(findEquilibrium(BARGE, loadAt(3075, 2.5, 0, 1.27)));
+    expect(Math.abs(heel) / DEGREE).toBeCloseTo(7.2091, 3);
+  });
+
+  it('is swamped when she is heavier than the water she can displace, and says what she can carry', () => {
+    const result = findEquilibrium(BARGE, loadAt(9000, 2.5, 0, 0.4));
+    expect(result).toMatchObject({
+      outcome: 'swamped',
+      why: 'heavier than the water she can displace',
+    });
+    expect(result.outcome === 'swamped' && result.capacity).toBeCloseTo(5 * 2 * 0.8 * 1025, 6);
+  });
+
+  it('is swamped when an opening comes under water, and names it', () => {
+    const opening = { name: 'engine well', at: at(0, 0, 0.35) };
+    const load = loadAt(3075, 2.1, 0, 0.4);
+    expect(findEquilibrium(BARGE, load).outcome).toBe('floats');
+    expect(findEquilibrium(BARGE, load, [opening])).toMatchObject({
+      outcome: 'swamped',
+      why: 'opening under water',
+      opening: { name: 'engine well' },
+    });
+  });
+
+  it('stands on end when the load is at one end', () => {
+    const result = findEquilibrium(BARGE, loadAt(3075, 4.6, 0, 0.3));
+    expect(result.outcome).toBe('no upright equilibrium');
+  });
+
+  it('never answers with a number that is none, however strange the load', () => {
+    const anything = fc.record({
+      mass: fc.oneof(
+        fc.double({ min: -10, max: 20_000 }),
+        fc.constantFrom(0, Number.NaN, Infinity),
+      ),
+      x: fc.double({ min: -20, max: 20, noNaN: true }),
+      y: fc.double({ min: -5, max: 5, noNaN: true }),
+      z: fc.double({ min: -3, max: 10 }),
+    });
+    fc.assert(
+      fc.property(hull, anything, (index, { mass, x, y, z }) => {
+        const { body, transom } = boatOf(index);
+        const result = findEquilibrium(body, loadAt(mass, x, y, z), [transom]);
+        expect(['floats', 'no upright equilibrium', 'swamped']).toContain(result.outcome);
+        const numbers = result.plane ? Object.values(result.plane) : [];
+        expect(numbers.every(Number.isFinite)).toBe(true);
+      }),
+      { numRuns: 300 },
+    );
+  });
+});

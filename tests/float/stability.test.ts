@@ -1,0 +1,175 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  armAt,
+  freeboards,
+  freeSurfaceMoment,
+  hydrostatics,
+  immerse,
+  metacentricHeight,
+  offsetLoad,
+  rightingCurve,
+} from '../../src/float/index.ts';
+import { kilograms, kilogramsPerCubicMetre, metres, radians } from '../../src/units/index.ts';
+import { at, box, DEGREE, demonstrationHulls, loadAt, plane } from './boats.ts';
+
+const HULLS = demonstrationHulls();
+const BARGE = box(5, 2, 0.8);
+const LADEN = loadAt(3075, 2.5, 0, 0.6);
+const loadOf = ({ length, depth }: (typeof HULLS)[number], mass = 550) =>
+  loadAt(mass, 0.4 * length, 0, 0.75 * depth);
+
+describe('GM', () => {
+  it.each(HULLS)('of $id is the same by form and by slope, within 0.5 %', (boat) => {
+    for (const mass of [350, 450, 550, 700]) {
+      const gm = metacentricHeight(boat.body, loadOf(boat, mass));
+      expect(gm?.byForm).toBeGreaterThan(0.1);
+      expect(Math.abs((gm?.bySlope ?? 0) / (gm?.byForm ?? 1) - 1)).toBeLessThan(0.005);
+    }
+  });
+
+  it('falls by as much as the centre of mass rises, and by the free surface', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0.1, max: 0.9, noNaN: true }), (height) => {
+        const gm = metacentricHeight(BARGE, loadAt(3075, 2.5, 0, height), 30);
+        expect(gm?.byForm).toBeCloseTo(1.261111 - height - 30 / 3075, 5);
+        expect(gm?.freeSurfaceLoss).toBeCloseTo(30 / 3075, 12);
+      }),
+      { numRuns: 20 },
+    );
+  });
+
+  it('is undefined for a mass that the hull cannot carry', () => {
+    for (const mass of [9000, 0, -5, Number.NaN]) {
+      expect(metacentricHeight(BARGE, loadAt(mass, 2.5, 0, 0.6))).toBeUndefined();
+    }
+  });
+
+  it('loses a quarter as much to a tank with a baffle', () => {
+    const tank = {
+      length: metres(1),
+      breadth: metres(0.6),
+      density: kilogramsPerCubicMetre(740),
+    };
+    const moment = freeSurfaceMoment([{ ...tank, compartments: 1 }]);
+    expect(moment / 1000).toBeCloseTo(0.01332, 9);
+    expect(freeSurfaceMoment([{ ...tank, compartments: 2 }])).toBeCloseTo(moment / 4, 12);
+  });
+});
+
+describe('righting arms', () => {
+  it.each(HULLS)('of $id have an area that is the rise of weight against buoyancy', (boat) => {
+    const load = loadOf(boat);
+    const steps = 40;
+    const until = 0.7;
+    const heels = Array.from({ length: steps + 1 }, (_, index) => (until * index) / steps);
+    const arms = heels.map((heel) => armAt(boat.body, load, heel));
+    const area = arms.reduce((sum, arm, index) => {
+      const weight = index === 0 || index === steps ? 1 : index % 2 === 1 ? 4 : 2;
+      const along = Math.cos(arm?.trim ?? 0);
+      return sum + (weight * (until / steps) * (arm?.arm ?? Number.NaN) * along) / 3;
+    }, 0);
+    const lift = (heel: number): number => {
+      const arm = armAt(boat.body, load, heel);
+      const lying = plane(arm?.level ?? 0, arm?.trim ?? 0, heel);
+      const { volume, volumeUp } = immerse(boat.body, lying);
+      const { x, z } = load.centre;
+      const weight = x * Math.sin(lying.trim) + z * Math.cos(heel) * Math.cos(lying.trim);
+      return weight - volumeUp / volume;
+    };
+    expect(area).toBeGreaterThan(0.02);
+    expect(Math.abs(area / (lift(until) - lift(0)) - 1)).toBeLessThan(1e-3);
+  });
+
+  it('begin and end as the barge of the textbooks has them', () => {
+    const curve = rightingCurve(BARGE, LADEN);
+    expect(curve?.arms.length).toBe(19);
+    expect(curve?.arms[8]?.arm).toBeCloseTo(0.2570617, 6);
+    expect(curve?.downflooding?.heel).toBeCloseTo(Math.atan(0.5333), 1);
+    expect((curve?.vanishing ?? 0) / DEGREE).toBeCloseTo(69.989, 2);
+    const greatest = curve?.greatest;
+    expect(armAt(BARGE, LADEN, greatest?.heel ?? 0)?.arm).toBeCloseTo(greatest?.arm ?? 0, 9);
+    for (const { arm } of curve?.arms ?? []) expect(arm).toBeLessThanOrEqual(greatest?.arm ?? 0);
+  });
+
+  it('vanish and flood where they say', () => {
+    const curves = HULLS.map((boat) => ({
+      boat,
+      curve: rightingCurve(boat.body, loadOf(boat), 'starboard', [boat.transom]),
+    }));
+    const vanishing = curves.flatMap(({ boat, curve }) =>
+      curve?.vanishing === undefined ? [] : [armAt(boat.body, loadOf(boat), curve.vanishing)],
+    );
+    expect(vanishing.length).toBeGreaterThan(0);
+    for (const arm of vanishing) expect(arm?.arm).toBeCloseTo(0, 5);
+    for (const { boat, curve } of curves) {
+      const heel = curve?.downflooding?.heel ?? Number.NaN;
+      const { level = 0, trim = 0 } = armAt(boat.body, loadOf(boat), heel) ?? {};
+      const lowest = freeboards(boat.body.hull, plane(level, trim, heel), [boat.transom]).lowest;
+      expect(lowest.freeboard).toBeCloseTo(0, 5);
+      expect(lowest.name).toBe(curve?.downflooding?.opening);
+    }
+  });
+
+  it('are the same to port and to starboard for a load on the centreline', () => {
+    const boat = HULLS[0];
+    if (!boat) throw new Error('no hull');
+    const [port, starboard] = (['port', 'starboard'] as const).map((side) =>
+      rightingCurve(boat.body, loadOf(boat), side, [boat.transom]),
+    );
+    expect(port?.greatest.arm).toBeCloseTo(starboard?.greatest.arm ?? 0, 9);
+    expect(port?.downflooding?.heel).toBeCloseTo(starboard?.downflooding?.heel ?? 0, 9);
+  });
+
+  it('are smaller to the side that the load leans to, and to that side flood sooner', () => {
+    const load = loadAt(3075, 2.5, 0.05, 0.6);
+    const opening = [{ name: 'hatch', at: at(2.5, 0.6, 0.8) }];
+    const [to, from] = (['starboard', 'port'] as const).map((side) =>
+      rightingCurve(BARGE, load, side, opening),
+    );
+    expect(to?.greatest.arm).toBeLessThan(from?.greatest.arm ?? 0);
+    expect(to?.arms[0]?.arm).toBeCloseTo(-0.05, 9);
+    expect(from?.arms[0]?.arm).toBeCloseTo(0.05, 9);
+  });
+
+  it('are none when the hull cannot carry the mass', () => {
+    expect(rightingCurve(BARGE, loadAt(9000, 2.5, 0, 0.6))).toBeUndefined();
+    expect(rightingCurve(BARGE, loadAt(Number.NaN, 2.5, 0, 0.6))).toBeUndefined();
+  });
+});
+
+describe('an offset load', () => {
+  const crowd = (people: number, heel: number, freeboard: number) =>
+    offsetLoad({
+      body: BARGE,
+      boat: loadAt(3075 - people * 75, 2.5, 0, 0.6),
+      people,
+      personMass: kilograms(75),
+      at: at(2.5, 0.8, 0.6),
+      openings: [],
+      limits: { basis: 'for a test', heel: radians(heel * DEGREE), freeboard: metres(freeboard) },
+    });
+
+  it('leans her as the hand calculation does, and is held against both limits', () => {
+    const result = crowd(5, 7, 0.3);
+    expect((result.heel ?? 0) / DEGREE).toBeCloseTo(8.2509, 4);
+    expect(result).toMatchObject({ heelWithin: false, freeboardWithin: true, basis: 'for a test' });
+    const edge = result.lowest?.freeboard ?? 0;
+    expect(crowd(5, 8.3, edge - 1e-6)).toMatchObject({ heelWithin: true, freeboardWithin: true });
+    expect(crowd(5, 8.3, edge + 1e-6)).toMatchObject({ heelWithin: true, freeboardWithin: false });
+    expect(result.lowest?.side).toBe('starboard');
+  });
+
+  it('fails whatever the limits when she does not float', () => {
+    expect(crowd(40, 89, -9)).toMatchObject({ heelWithin: false, freeboardWithin: false });
+  });
+
+  it('leans further the more people stand there', () => {
+    const heels = [1, 2, 3, 4, 5, 6].map((people) => crowd(people, 10, 0).heel ?? Number.NaN);
+    expect(heels.toSorted((a, b) => a - b)).toEqual(heels);
+  });
+});
+
+it('the waterplane of the barge turns about its middle', () => {
+  expect(hydrostatics(BARGE, plane(0.3))?.centreOfFlotation.x).toBeCloseTo(2.5, 12);
+});

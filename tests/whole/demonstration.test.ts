@@ -1,0 +1,142 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import path from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { describe, expect, it } from 'vitest';
+import { loadWorkspace } from '../../src/cli/load.ts';
+import { formatMoney } from '../../src/money/index.ts';
+import { lacksOf, type PdfContents, readPdf } from '../print/read-pdf.ts';
+import { sharedBrowser } from '../print/shared-browser.ts';
+import { builtOnce, filesUnder, PROJECT } from './built.ts';
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+const FAMILIES = ['SourceSans3', 'SourceSerif4'];
+const NOT_PRINTED = /\bNaN\b|\bInfinity\b|\bundefined\b|\bnull\b|\[object Object\]/;
+
+const { orders } = loadWorkspace(PROJECT);
+const demonstration = builtOnce(() => PROJECT);
+const browser = sharedBrowser();
+const numbers = orders.map(({ order }) => order.value.number);
+const pdfsOf = (number: string) => ({
+  quote: `customer/${number}/quote.pdf`,
+  handover: `customer/${number}/handover.pdf`,
+  sheet: `yard/${number}/build-sheet.pdf`,
+});
+const alreadyRead = new Map<string, PdfContents>();
+
+async function read(file: string): Promise<PdfContents> {
+  const pdf = alreadyRead.get(file) ?? (await readPdf(path.join(demonstration.get().out, file)));
+  alreadyRead.set(file, pdf);
+  return pdf;
+}
+
+describe('the demonstration workspace', () => {
+  it('builds without an error, every document of every order and nothing else', () => {
+    const { code, out, said } = demonstration.get();
+    expect(said).toContain('0 errors');
+    expect(code).toBe(0);
+    const expected = numbers.flatMap((number) => {
+      const pdfs = Object.values(pdfsOf(number));
+      return [
+        ...pdfs,
+        ...pdfs.map((file) => file.replace('.pdf', '.html')),
+        `yard/${number}/figures.json`,
+      ];
+    });
+    expect(filesUnder(out)).toEqual(
+      [...expected, 'yard/index.html', 'yard/checks.html'].toSorted(),
+    );
+  });
+
+  it('prints no word of the program in the place of a figure', () => {
+    const { out } = demonstration.get();
+    for (const file of filesUnder(out).filter((name) => /\.(?:html|json)$/.test(name))) {
+      const text = readFileSync(path.join(out, file), 'utf8').replaceAll(/data:[^"')]+/g, '');
+      expect(NOT_PRINTED.exec(text)?.[0], file).toBeUndefined();
+    }
+  });
+
+  it.each(numbers)(
+    '%s: its PDFs are tagged, titled, with bookmarks and their own fonts',
+    async (number) => {
+      for (const file of Object.values(pdfsOf(number))) {
+        const pdf = await read(file);
+        expect(lacksOf(pdf, FAMILIES), file).toEqual([]);
+        expect(pdf.title, file).toContain(number);
+        expect([pdf.lang, pdf.author], file).toEqual(['en-AU', 'Dunlin Creek Boatworks']);
+        expect(pdf.text, file).not.toMatch(NOT_PRINTED);
+        pdf.pages.forEach((text, index) => {
+          expect(text, `${file}, page ${index + 1}`).toContain(number);
+          expect(text.replaceAll(/\s+/g, ' '), file).toContain(
+            `Page ${index + 1} of ${pdf.pages.length}`,
+          );
+        });
+      }
+    },
+  );
+
+  it.each(numbers)('%s: the same price and mass stand wherever they stand', async (number) => {
+    const figures = orders.find(({ order }) => order.value.number === number)?.figures;
+    if (!figures) throw new Error(`${number} has no figures`);
+    const { price, build } = figures;
+    const driveAway = formatMoney(price.driveAway, build.yard.locale);
+    const [quote, handover, sheet] = await Promise.all(Object.values(pdfsOf(number)).map(read));
+    const mass = `${Math.round(figures.mass.ready.mass).toLocaleString('en-AU')} kg`;
+    expect(quote?.pages[0], 'page one').toContain(driveAway);
+    for (const pdf of [quote, handover, sheet]) expect(pdf?.text).toContain(mass);
+    const index = readFileSync(path.join(demonstration.get().out, 'yard/index.html'), 'utf8');
+    expect(index).toContain(driveAway);
+    expect(sheet?.text).not.toContain('$');
+  });
+});
+
+interface Opened {
+  readonly complaints: readonly string[];
+  readonly requests: readonly string[];
+  readonly violations: readonly string[];
+}
+
+/** Opens a page as a person would; with `audit`, asks axe-core what is wrong with it. */
+async function open(file: string, audit: boolean): Promise<Opened> {
+  const page = await browser.get().browser.newPage();
+  const url = pathToFileURL(path.join(demonstration.get().out, file)).href;
+  const complaints: string[] = [];
+  const requests: string[] = [];
+  page.on('console', (message) => {
+    if (['error', 'warn'].includes(message.type())) complaints.push(message.text());
+  });
+  page.on('pageerror', (error) => complaints.push(String(error)));
+  page.on('request', (request) => {
+    if (request.url() !== url && !request.url().startsWith('data:')) requests.push(request.url());
+  });
+  await page.goto(url);
+  const violations: string[] = [];
+  if (audit) {
+    await page.evaluate(AXE);
+    const found: unknown = await page.evaluate(
+      "axe.run({ resultTypes: ['violations'] }).then(({ violations }) => violations.map(({ id, nodes }) => id + ': ' + nodes[0].html))",
+    );
+    if (Array.isArray(found)) violations.push(...found.map(String));
+  }
+  await page.close();
+  return { complaints, requests, violations };
+}
+
+describe('every page in a real browser', () => {
+  // One order of each kind of document: an enquiry with previews, and a boat handed over with its record.
+  const audited = new Set(
+    ['enquiry', 'handed-over'].map(
+      (status) => orders.find(({ order }) => order.value.status === status)?.order.value.number,
+    ),
+  );
+
+  it('asks for nothing and complains of nothing; axe-core finds no violation', async () => {
+    const { out } = demonstration.get();
+    for (const file of filesUnder(out).filter((name) => name.endsWith('.html'))) {
+      const [, number = ''] = /(?:yard|customer)\/([^/]+)\//.exec(file) ?? [];
+      const opened = await open(file, number === '' || audited.has(number));
+      expect(opened, file).toEqual({ complaints: [], requests: [], violations: [] });
+    }
+  }, 120_000);
+});
