@@ -25,11 +25,6 @@ export function currencyOf(code: string): (typeof currencies)[keyof typeof curre
   return currency && currency.base === 10n ? currency : undefined;
 }
 
-/** ISO 4217 code of the currency that an amount is in. */
-export function currencyCode(money: Money): string {
-  return toSnapshot(money).currency.code;
-}
-
 /** No money at all, in a currency. */
 export function zeroMoney(currency: Currency): Money {
   return dinero({ amount: 0n, currency });
@@ -49,8 +44,7 @@ export function parseMoney(text: string, currency: Currency): Money | undefined 
 
 /** The sum, exact; an empty list is zero of the currency. */
 export function sumMoney(amounts: readonly Money[], currency: Currency): Money {
-  const [first, ...others] = amounts;
-  return first ? others.reduce((total, amount) => add(total, amount), first) : zeroMoney(currency);
+  return amounts.reduce((total, amount) => add(total, amount), zeroMoney(currency));
 }
 
 /** money x decimal, exact: the scale grows, nothing is rounded. */
