@@ -48,7 +48,7 @@ async function removeMisleading(
     ...numbersOf(brokenOrders),
   ];
   for (const number of numbers) {
-    const yard = ['build-sheet.html', 'build-sheet.pdf', 'figures.json'].map((name) =>
+    const yard = ['order.html', 'build-sheet.html', 'build-sheet.pdf', 'figures.json'].map((name) =>
       join(out, 'yard', number, name),
     );
     const quotes = issued.has(number) ? [] : ['quote.html', 'quote.pdf'];

@@ -5,6 +5,7 @@ import {
   handoverView,
   indexView,
   isQuoteView,
+  orderPageView,
   type QuoteView,
   quoteView,
 } from '../documents/index.ts';
@@ -53,7 +54,7 @@ export async function renderSite(
     ...sent.filter(({ number }) => isWanted(number)).flatMap(issuedPage),
     ...figures.flatMap((one) => documentPages(one, loaded.issued.has(one.build.order.number))),
   ];
-  const yard = yardPages(loaded, loaded.catalogue.yard.value, pdf);
+  const yard = yardPages(loaded, loaded.catalogue.yard.value, { pdf, isWanted });
   const pages = await renderPages([...documents, ...yard]);
   const byUrl = new Map(documents.map((page) => [page.url, page]));
   return {
@@ -101,7 +102,11 @@ function quotePage(number: string, view: QuoteView, date: IsoDate): DocumentPage
   return { url: `customer/${number}/quote.html`, template: 'quote', view, date };
 }
 
-function yardPages(loaded: LoadedWorkspace, yard: Yard, pdf: boolean): readonly Page[] {
+function yardPages(
+  loaded: LoadedWorkspace,
+  yard: Yard,
+  { pdf, isWanted }: { readonly pdf: boolean; readonly isWanted: (number: string) => boolean },
+): readonly Page[] {
   const index = indexView({
     overview: loaded.overview,
     yard,
@@ -112,6 +117,11 @@ function yardPages(loaded: LoadedWorkspace, yard: Yard, pdf: boolean): readonly 
   });
   return [
     { url: 'yard/index.html', template: 'index', view: index },
+    ...loaded.overview.orders.flatMap((state) => {
+      const { number } = state.entry.order.value;
+      const view = isWanted(number) ? orderPageView(state) : undefined;
+      return view ? [{ url: `yard/${number}/order.html`, template: 'order', view } as const] : [];
+    }),
     { url: 'yard/checks.html', template: 'checks', view: checksView(runChecks(), yard) },
   ];
 }

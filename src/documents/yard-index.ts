@@ -1,5 +1,5 @@
 import type { Finding } from '../findings/index.ts';
-import { formatMoney } from '../money/index.ts';
+import { formatMoney, isNegative, isZero, subtractMoney } from '../money/index.ts';
 import type { OrderState, Overview } from '../plan/index.ts';
 import { type Status, STATUSES, type Yard } from '../schema/index.ts';
 import { createFormatter, decimalToNumber, formatDate, type Formatter } from '../units/index.ts';
@@ -28,8 +28,12 @@ export interface IndexRow {
     /** Empty when no PDFs are made. */
     readonly pdf: string;
   }[];
+  /** The yard's page of the order; empty when the order has no figures. */
+  readonly page: string;
   /** Every figure as data; empty when the order has none. */
   readonly figures: string;
+  /** The quote that was sent last, and what became of its price; empty when none was. */
+  readonly issued: string;
 }
 
 export interface IndexView {
@@ -137,7 +141,9 @@ function row(state: OrderState, yard: Yard, format: Formatter, pdf: boolean): In
       .filter(Boolean)
       .join(', '),
     documents: figures ? documentsOf(number, pdf) : [],
+    page: figures ? `${number}/order.html` : '',
     figures: figures ? `${number}/figures.json` : '',
+    issued: issuedText(state, yard),
   };
 }
 
@@ -151,6 +157,16 @@ function hoursText({ hoursPlanned, hoursWorked }: OrderState, format: Formatter)
   if (!hoursPlanned) return '';
   const planned = format.number(decimalToNumber(hoursPlanned), 0);
   return hoursWorked ? `${format.number(decimalToNumber(hoursWorked), 0)} of ${planned}` : planned;
+}
+
+/** "r2 of 12 Oct 2026, +$120.00 today". */
+function issuedText({ issued, drift }: OrderState, { locale }: Yard): string {
+  if (!issued) return '';
+  const sent = `r${issued.revision} of ${formatDate(issued.issuedOn, locale)}`;
+  if (!drift) return sent;
+  const change = subtractMoney(drift.now, drift.was);
+  if (isZero(change)) return sent;
+  return `${sent}, ${isNegative(change) ? '' : '+'}${formatMoney(change, locale)} today`;
 }
 
 function documentsOf(number: string, pdf: boolean): IndexRow['documents'] {

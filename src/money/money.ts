@@ -106,8 +106,3 @@ export function isMoney(value: unknown): value is Money {
 export function exactText(money: Money): string {
   return toDecimal(money);
 }
-
-/** ISO 4217 code of an amount. */
-export function currencyCode(money: Money): string {
-  return toSnapshot(money).currency.code;
-}

@@ -1,0 +1,37 @@
+import type { OrderState } from '../plan/index.ts';
+import { costingSection, sensitivitySection } from './costing-section.ts';
+import { driftSection } from './drift-section.ts';
+import type { PageHead } from './head.ts';
+import type { Section } from './section.ts';
+import { boatName } from './words.ts';
+
+/** One order for the yard: all that was computed, costs and margins among it. */
+export interface OrderPageView {
+  readonly document: PageHead;
+  readonly heading: string;
+  readonly lead: string;
+  readonly sections: readonly Section[];
+}
+
+/** The yard's page of one order; undefined when it could not be computed. */
+export function orderPageView({ entry, issued, drift }: OrderState): OrderPageView | undefined {
+  const { figures } = entry;
+  if (!figures) return undefined;
+  const { order, yard } = figures.build;
+  const heading = `${order.number}: ${boatName(figures.build)}`;
+  return {
+    document: {
+      title: heading,
+      lang: yard.locale,
+      subject: `What order ${order.number} costs, earns, weighs and does; for the yard only`,
+      author: yard.shop.name,
+    },
+    heading,
+    lead: `${order.customer.name}. For the yard only: costs and margins are on this page.`,
+    sections: [
+      costingSection(figures),
+      sensitivitySection(figures),
+      driftSection(issued, drift, yard),
+    ],
+  };
+}
