@@ -25,6 +25,11 @@ export function currencyOf(code: string): (typeof currencies)[keyof typeof curre
   return currency && currency.base === 10n ? currency : undefined;
 }
 
+/** ISO 4217 code of the currency that an amount is in. */
+export function currencyCode(money: Money): string {
+  return toSnapshot(money).currency.code;
+}
+
 /** No money at all, in a currency. */
 export function zeroMoney(currency: Currency): Money {
   return dinero({ amount: 0n, currency });
