@@ -111,8 +111,3 @@ export function isMoney(value: unknown): value is Money {
 export function exactText(money: Money): string {
   return toDecimal(money);
 }
-
-/** ISO 4217 code of the currency that an amount is in. */
-export function currencyCode(money: Money): string {
-  return toSnapshot(money).currency.code;
-}
