@@ -15,7 +15,7 @@ import type { IssuedQuote } from '../issued/index.ts';
 import type { Yard } from '../schema/index.ts';
 import { drawingFontCss, type Page, type RenderedPage, renderPages } from '../site/index.ts';
 import type { IsoDate } from '../units/index.ts';
-import { runChecks } from '../verify/index.ts';
+import { orderChecks, runChecks } from '../verify/index.ts';
 import type { LoadedWorkspace } from './load.ts';
 
 /** A rendered page that is printed too. */
@@ -124,6 +124,8 @@ function yardPages(
   yard: Yard,
   { pdf, isWanted }: { readonly pdf: boolean; readonly isWanted: (number: string) => boolean },
 ): readonly Page[] {
+  const figures = loaded.orders.flatMap((entry) => entry.figures ?? []);
+  const checks = [...runChecks(), ...orderChecks(figures)];
   const index = indexView({
     overview: loaded.overview,
     yard,
@@ -139,6 +141,6 @@ function yardPages(
       const view = isWanted(number) ? orderPageView(state) : undefined;
       return view ? [{ url: `yard/${number}/order.html`, template: 'order', view } as const] : [];
     }),
-    { url: 'yard/checks.html', template: 'checks', view: checksView(runChecks(), yard) },
+    { url: 'yard/checks.html', template: 'checks', view: checksView(checks, yard) },
   ];
 }
