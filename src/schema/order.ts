@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { count, date, decimal, id, quantity, text } from './fields.ts';
+import { orderFloat } from './float.ts';
 import { alternative, extra, optionLine, orderedOutboard } from './order-items.ts';
 import { orderMoney } from './order-money.ts';
 import { stage } from './shared.ts';
@@ -132,6 +133,7 @@ export const orderSchema = z
       .array(alternative)
       .default([])
       .meta({ description: 'The same boat otherwise: each is figured beside this one.' }),
+    ...orderFloat,
     note: text('For the shop only; never printed for the customer.').optional(),
     record: record.optional(),
   })
