@@ -135,9 +135,12 @@ function fluidsOf(build: Build): readonly Fluid[] {
 }
 
 /** A place for each of the people: those of the hull, then along the centreline. */
-function seatsFor({ hull }: Build, people: number): readonly Point3[] {
+function seatsFor({ hull, outboard }: Build, people: number): readonly Point3[] {
   const { dimensions, seats } = hull;
-  const given = seats.slice(0, people).map((seat) => placeInHull(seat, dimensions));
+  const helm = outboard?.model.steering === 'tiller' ? [hull.tillerSeat] : seats.slice(0, 1);
+  const given = [...helm, ...seats.slice(1)]
+    .slice(0, people)
+    .map((seat) => placeInHull(seat, dimensions));
   const rest = people - given.length;
   const spread = Array.from({ length: rest }, (_, index) => ({
     x: metres(dimensions.length * (0.3 + (0.3 * (index + 0.5)) / rest)),

@@ -42,6 +42,9 @@ export const hullFloat = {
     description:
       'Where people sit, the helm first: the middle of each one’s mass. Those beyond the list sit on the centreline between 30 and 60 % of the length, at the height of the sheer.',
   }),
+  tillerSeat: position.prefault({ x: '14 % length', y: '14 % beam', z: '90 % depth' }).meta({
+    description: 'Where whoever steers by tiller sits, instead of the first of the seats.',
+  }),
   crowd: z
     .strictObject({
       side: position.prefault({ x: '40 % length', y: '30 % beam', z: '100 % depth' }).meta({
