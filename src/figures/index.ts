@@ -6,5 +6,7 @@ export {
 } from './figure-alternatives.ts';
 export { type FiguredOrder, figureOrders } from './figure-orders.ts';
 export { figuresData } from './figures-data.ts';
+export { conditionOf } from './float-figures.ts';
+export type { Afloat, Ballast, FloatFigures, Move, Swamped } from './float-types.ts';
 export type { FigureDatum, Figures } from './types.ts';
 export { peopleByLoad } from './people-by-load.ts';
