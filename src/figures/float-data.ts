@@ -21,6 +21,9 @@ export function floatData({ float }: Figures): Data {
   }
   return {
     ...Object.assign({}, ...afloat.conditions.map(conditionData)),
+    ...(afloat.deepest !== undefined && {
+      'float.fully-loaded.draught-deepest': datum(afloat.deepest, 'm', EQUILIBRIUM, 4),
+    }),
     ...curveData(afloat),
     ...offsetData(afloat),
     ...(afloat.ballast ? ballastData(afloat.ballast) : {}),

@@ -5,6 +5,7 @@ import {
   type ConditionsInput,
   type FloatingBody,
   floatConditions,
+  hydrostatics,
   offsetLoad,
   rightingCurve,
   withMasses,
@@ -43,9 +44,11 @@ function afloat(build: Build, mass: MassResult, body: FloatingBody): Afloat {
   if (!full || !test) throw new Error('every order is loaded fully, and for the trial');
   const side = (full.state?.heel ?? input.crowd.side.y) < 0 ? 'port' : 'starboard';
   const curve = full.state && rightingCurve(body, full.load, side, input.openings);
+  const deepest = full.state && hydrostatics(body, full.state.plane);
   const swamped = swampedFigures(build, mass);
   return {
     conditions,
+    ...(deepest && { deepest: deepest.draught }),
     ...(curve && { curve: { ...curve, side } }),
     offset: offset(build, input, full),
     ...(tank && { ballast: ballastFigures(build, body, tank, test, input.openings) }),

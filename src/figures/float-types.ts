@@ -22,6 +22,8 @@ export interface FloatFigures {
 
 export interface Afloat {
   readonly conditions: readonly Condition[];
+  /** Depth of the hull’s deepest point under the water, fully loaded; missing when she does not float so. */
+  readonly deepest?: Metres;
   /** Righting arms, fully loaded, to the side that she would lean to; missing when she does not float so. */
   readonly curve?: RightingCurve & { readonly side: 'starboard' | 'port' };
   readonly offset: OffsetLoad & { readonly people: number; readonly heelLimit?: Radians };

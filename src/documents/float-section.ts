@@ -1,0 +1,158 @@
+import { type Afloat, conditionOf, type Figures } from '../figures/index.ts';
+import { createFormatter, type Formatter } from '../units/index.ts';
+import { BALLAST_METHOD, ballastSentences } from './float-ballast-words.ts';
+import { heeledPicture, rightingPicture, waterlinesPicture } from './float-pictures.ts';
+import {
+  adviceSentence,
+  conditionName,
+  conditionSentence,
+  degreesText,
+  FLOAT_METHOD,
+  offsetSentence,
+} from './float-words.ts';
+import {
+  figureColumn,
+  flagRow,
+  plainRow,
+  type Section,
+  section,
+  type SectionRow,
+  type SectionTable,
+  sumRow,
+  textColumn,
+} from './section.ts';
+import { present } from './words.ts';
+
+/** How she floats, for the yard: every condition, stability, trim, ballast and what is left when swamped. */
+export function floatSection(figures: Figures, fontCss: string): Section {
+  const afloat = figures.float?.afloat;
+  if (!afloat) {
+    return section('floating', 'Floating', {
+      words: ['How she floats: not computed: the lines of the hull close to no shape.'],
+    });
+  }
+  const { swamped } = afloat;
+  const format = createFormatter(figures.build.yard.locale, figures.build.yard.units);
+  return section('floating', 'Floating', {
+    words: present([
+      adviceSentence(figures, afloat),
+      ...afloat.conditions.map((condition) => conditionSentence(condition, figures)),
+      offsetSentence(figures, afloat),
+      ...ballastSentences(figures, afloat),
+      ...(swamped ? [] : ['Whether she floats swamped: not computed: the hull says no foam.']),
+    ]),
+    tables: [
+      conditionTable(figures, afloat, format),
+      trimTable(afloat, format),
+      ...(swamped ? [swampedTable(swamped, format)] : []),
+    ],
+    pictures: [
+      waterlinesPicture(figures, afloat, fontCss),
+      heeledPicture(figures, afloat, fontCss),
+      ...rightingPicture(figures, afloat, fontCss),
+    ],
+    notes: [
+      FLOAT_METHOD,
+      `People to one side are held against: ${afloat.offset.basis}. An estimate; verify by an offset-load test.`,
+      'Righting arms: true heeled volume with trim free, the hull closed at the sheer; verify by an inclining test.',
+      ...(afloat.ballast ? [BALLAST_METHOD] : []),
+      ...(swamped ? [SWAMPED_METHOD] : []),
+      'None of these figures is a claim that she complies with a rule.',
+    ],
+  });
+}
+
+const SWAMPED_METHOD =
+  'Foam: estimated to the US Coast Guard Boatbuilder’s Handbook’s method for 33 CFR 183 subpart G (monohull outboard boats shorter than 20 ft), and by Archimedes’ principle with people half under water; the core of the shell, fuel and loose gear are not counted. Verify by a swamping test.';
+
+function conditionTable(figures: Figures, afloat: Afloat, format: Formatter): SectionTable {
+  return {
+    caption: 'Every condition',
+    columns: [
+      textColumn('Condition'),
+      ...['People', 'Mass', 'Draught aft', 'Draught fore', 'Trim', 'Heel'].map(figureColumn),
+      ...['Bow', 'Side', 'Transom', 'Lowest'].map((where) => figureColumn(`${where} freeboard`)),
+      figureColumn('GM'),
+    ],
+    rows: afloat.conditions.map((condition): SectionRow => {
+      const { state, load, people, equilibrium } = condition;
+      const first = [
+        conditionName(condition, figures),
+        format.number(people, 0),
+        format.mass(load.mass),
+      ];
+      if (!state) {
+        const why = equilibrium.outcome === 'floats' ? '' : equilibrium.why;
+        return flagRow(...first, `not computed: ${why}`, ...Array.from({ length: 8 }, () => '–'));
+      }
+      const { bow, side, transom, lowest } = state.freeboards;
+      return plainRow(
+        ...first,
+        format.dimension(state.draughtAft),
+        format.dimension(state.draughtFore),
+        `${degreesText(state.trim, format)}${state.trims === 'level' ? '' : ` ${state.trims}`}`,
+        `${degreesText(state.heel, format)}${state.leans === 'upright' ? '' : ` ${state.leans}`}`,
+        ...[bow, side, transom, lowest].map(({ freeboard }) => format.dimension(freeboard)),
+        state.metacentricHeight ? format.dimension(state.metacentricHeight.byForm) : '–',
+      );
+    }),
+  };
+}
+
+function trimTable(afloat: Afloat, format: Formatter): SectionTable {
+  const { trimEffects, trim } = afloat;
+  const way = (angle: number): string =>
+    `${degreesText(angle, format)} by the ${angle > 0 ? 'stern' : 'bow'}`;
+  const state = conditionOf(afloat, 'fully loaded')?.state;
+  return {
+    caption: 'What moves her trim most, fully loaded, and what moving one thing would gain',
+    columns: [textColumn('What'), figureColumn('Mass'), figureColumn('Trim')],
+    rows: [
+      ...trimEffects.map(({ name, mass, trim: angle }) =>
+        plainRow(name, format.mass(mass), way(angle)),
+      ),
+      ...(state ? [sumRow('As ordered', '', way(state.trim))] : []),
+      ...trim.moves.map(({ item, to }) =>
+        plainRow(
+          `${item.count > 1 ? 'one of ' : ''}${item.name}, moved ${to.name}`,
+          format.mass(item.each),
+          way(to.plane.trim),
+        ),
+      ),
+    ],
+  };
+}
+
+function swampedTable(
+  { foam, rule, balance }: NonNullable<Afloat['swamped']>,
+  format: Formatter,
+): SectionTable {
+  const needed =
+    'notComputed' in rule
+      ? [plainRow('Foam that the method asks for', `not computed: ${rule.notComputed}`)]
+      : [
+          plainRow('for the boat', format.volume(rule.boat)),
+          plainRow('for outboard, controls and battery', format.volume(rule.propulsion)),
+          plainRow('for people and gear', format.volume(rule.persons)),
+          sumRow(
+            rule.applies ? 'Foam that the method asks for' : 'Foam, were the method to apply',
+            format.volume(rule.total),
+          ),
+          (rule.stillNeeded > 0 ? flagRow : plainRow)(
+            'Foam still needed',
+            format.volume(rule.stillNeeded),
+          ),
+        ];
+  return {
+    caption: 'When she is swamped',
+    columns: [textColumn('What'), figureColumn('Amount')],
+    rows: [
+      ...needed,
+      plainRow('Foam that she has', format.volume(foam)),
+      (balance.reserve < 0 ? flagRow : plainRow)(
+        'Lift of the foam less what everything weighs under water',
+        format.mass(balance.reserve),
+      ),
+    ],
+  };
+}
