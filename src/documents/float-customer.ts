@@ -26,10 +26,10 @@ export function floatKeyFigures(figures: Figures, format: Formatter): readonly K
       method: `At the lowest place where water could come in, the ${lowest.name}; ${FROM_LINES}; verify by measuring afloat.`,
     },
     {
-      label: 'Trim at rest, fully loaded',
+      label: 'How she floats',
       value:
         state.trims === 'level' ? 'level' : `${degreesText(state.trim, format)} ${state.trims}`,
-      method: offsetSentence(figures, afloat),
+      method: `At rest, fully loaded, everyone seated. ${offsetSentence(figures, afloat)}`,
     },
   ];
 }

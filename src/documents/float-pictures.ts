@@ -8,14 +8,14 @@ import type { Section } from './section.ts';
 
 type Captioned = Section['pictures'][number];
 
-const SHOWN = ['with engine', 'fully loaded', 'people aft'] as const;
 const DEGREE = Math.PI / 180;
 
-/** The surface of the water on her profile: with the outboard, fully loaded, everyone aft. */
+/** The surface of the water on her profile: nobody aboard, fully loaded, everyone aft. */
 export function waterlinesPicture(figures: Figures, afloat: Afloat, fontCss: string): Captioned {
   const { build } = figures;
   const format = createFormatter(build.yard.locale, build.yard.units);
-  const waters = SHOWN.flatMap((name) => {
+  const empty = build.outboard ? 'with engine' : 'light';
+  const waters = ([empty, 'fully loaded', 'people aft'] as const).flatMap((name) => {
     const condition = conditionOf(afloat, name);
     const state = condition?.state;
     if (!condition || !state) return [];

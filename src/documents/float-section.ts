@@ -9,6 +9,7 @@ import {
   degreesText,
   FLOAT_METHOD,
   offsetSentence,
+  toldConditions,
 } from './float-words.ts';
 import {
   figureColumn,
@@ -16,12 +17,16 @@ import {
   plainRow,
   type Section,
   section,
-  type SectionRow,
   type SectionTable,
   sumRow,
   textColumn,
 } from './section.ts';
 import { present } from './words.ts';
+
+type Condition = Afloat['conditions'][number];
+type State = NonNullable<Condition['state']>;
+/** Moves less than this print as nothing: a twentieth of a degree. */
+const PRINTS = Math.PI / 3600;
 
 /** How she floats, for the yard: every condition, stability, trim, ballast and what is left when swamped. */
 export function floatSection(figures: Figures, fontCss: string): Section {
@@ -36,13 +41,13 @@ export function floatSection(figures: Figures, fontCss: string): Section {
   return section('floating', 'Floating', {
     words: present([
       adviceSentence(figures, afloat),
-      ...afloat.conditions.map((condition) => conditionSentence(condition, figures)),
+      ...toldConditions(figures, afloat).map((condition) => conditionSentence(condition, figures)),
       offsetSentence(figures, afloat),
       ...ballastSentences(figures, afloat),
       ...(swamped ? [] : ['Whether she floats swamped: not computed: the hull says no foam.']),
     ]),
     tables: [
-      conditionTable(figures, afloat, format),
+      ...conditionTables(figures, afloat, format),
       trimTable(afloat, format),
       ...(swamped ? [swampedTable(swamped, format)] : []),
     ],
@@ -65,38 +70,62 @@ export function floatSection(figures: Figures, fontCss: string): Section {
 const SWAMPED_METHOD =
   'Foam: estimated to the US Coast Guard Boatbuilder’s Handbook’s method for 33 CFR 183 subpart G (monohull outboard boats shorter than 20 ft), and by Archimedes’ principle with people half under water; the core of the shell, fuel and loose gear are not counted. Verify by a swamping test.';
 
-function conditionTable(figures: Figures, afloat: Afloat, format: Formatter): SectionTable {
-  return {
-    caption: 'Every condition',
-    columns: [
-      textColumn('Condition'),
-      ...['People', 'Mass', 'Draught aft', 'Draught fore', 'Trim', 'Heel'].map(figureColumn),
-      ...['Bow', 'Side', 'Transom', 'Lowest'].map((where) => figureColumn(`${where} freeboard`)),
-      figureColumn('GM'),
-    ],
-    rows: afloat.conditions.map((condition): SectionRow => {
-      const { state, load, people, equilibrium } = condition;
-      const first = [
-        conditionName(condition, figures),
-        format.number(people, 0),
-        format.mass(load.mass),
-      ];
-      if (!state) {
-        const why = equilibrium.outcome === 'floats' ? '' : equilibrium.why;
-        return flagRow(...first, `not computed: ${why}`, ...Array.from({ length: 8 }, () => '–'));
-      }
-      const { bow, side, transom, lowest } = state.freeboards;
-      return plainRow(
-        ...first,
-        format.dimension(state.draughtAft),
-        format.dimension(state.draughtFore),
-        `${degreesText(state.trim, format)}${state.trims === 'level' ? '' : ` ${state.trims}`}`,
-        `${degreesText(state.heel, format)}${state.leans === 'upright' ? '' : ` ${state.leans}`}`,
-        ...[bow, side, transom, lowest].map(({ freeboard }) => format.dimension(freeboard)),
-        state.metacentricHeight ? format.dimension(state.metacentricHeight.byForm) : '–',
-      );
-    }),
+/** Draught, trim and heel in one table, freeboards and GM in the next: together they would not fit a page. */
+function conditionTables(
+  figures: Figures,
+  afloat: Afloat,
+  format: Formatter,
+): readonly SectionTable[] {
+  const told = toldConditions(figures, afloat);
+  const row = (condition: Condition, cells: (state: State) => readonly string[], count: number) => {
+    const { state, equilibrium } = condition;
+    const name = conditionName(condition, figures);
+    if (state) return plainRow(name, ...cells(state));
+    const why = equilibrium.outcome === 'floats' ? '' : equilibrium.why;
+    const blanks = Array.from({ length: count - 1 }, () => '–');
+    return flagRow(name, `not computed: ${why}`, ...blanks);
   };
+  return [
+    {
+      caption: 'Draught, trim and heel',
+      columns: [
+        textColumn('Condition'),
+        ...['Draught aft', 'Draught fore', 'Trim', 'Heel', 'People', 'Mass'].map(figureColumn),
+      ],
+      rows: told.map((condition) =>
+        row(
+          condition,
+          (state) => [
+            format.dimension(state.draughtAft),
+            format.dimension(state.draughtFore),
+            state.trims === 'level' ? 'level' : `${degreesText(state.trim, format)} ${state.trims}`,
+            state.leans === 'upright'
+              ? 'upright'
+              : `${degreesText(state.heel, format)} ${state.leans}`,
+            format.number(condition.people, 0),
+            format.mass(condition.load.mass),
+          ],
+          6,
+        ),
+      ),
+    },
+    {
+      caption: 'Freeboard and GM',
+      columns: [
+        textColumn('Condition'),
+        ...['Bow', 'Side', 'Transom', 'Lowest opening', 'GM'].map(figureColumn),
+      ],
+      rows: told.map((condition) => row(condition, (state) => freeboardCells(state, format), 5)),
+    },
+  ];
+}
+
+function freeboardCells({ freeboards, metacentricHeight }: State, format: Formatter) {
+  const { bow, side, transom, lowest } = freeboards;
+  return [
+    ...[bow, side, transom, lowest].map(({ freeboard }) => format.dimension(freeboard)),
+    metacentricHeight ? format.dimension(metacentricHeight.byForm) : 'not computed',
+  ];
 }
 
 function trimTable(afloat: Afloat, format: Formatter): SectionTable {
@@ -108,9 +137,9 @@ function trimTable(afloat: Afloat, format: Formatter): SectionTable {
     caption: 'What moves her trim most, fully loaded, and what moving one thing would gain',
     columns: [textColumn('What'), figureColumn('Mass'), figureColumn('Trim')],
     rows: [
-      ...trimEffects.map(({ name, mass, trim: angle }) =>
-        plainRow(name, format.mass(mass), way(angle)),
-      ),
+      ...trimEffects
+        .filter(({ trim: angle }) => Math.abs(angle) >= PRINTS)
+        .map(({ name, mass, trim: angle }) => plainRow(name, format.mass(mass), way(angle))),
       ...(state ? [sumRow('As ordered', '', way(state.trim))] : []),
       ...trim.moves.map(({ item, to }) =>
         plainRow(

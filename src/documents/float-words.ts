@@ -1,6 +1,6 @@
 import { type Afloat, conditionOf, type Figures } from '../figures/index.ts';
 import { createFormatter, type Formatter, type Metres } from '../units/index.ts';
-import { NO_BREAK } from './words.ts';
+import { countOf, NO_BREAK } from './words.ts';
 
 type Condition = Afloat['conditions'][number];
 
@@ -39,6 +39,11 @@ export const CONDITION_NAMES: Readonly<Record<Condition['name'], string>> = {
   'ballast drained': 'Trial, ballast drained',
   custom: 'Her own condition',
 };
+
+/** The conditions worth telling: without an outboard that of the outboard alone is the light boat again. */
+export function toldConditions({ build }: Figures, { conditions }: Afloat): readonly Condition[] {
+  return conditions.filter(({ name }) => build.outboard !== undefined || name !== 'with engine');
+}
 
 /** What a condition is called in this order. */
 export function conditionName({ name }: Condition, { build }: Figures): string {
@@ -88,14 +93,14 @@ export function adviceSentence(figures: Figures, afloat: Afloat): string | undef
     return `With ${people} at their seats she ${trimWords(full.state, format)}, more than this hull likes, and nothing that can be moved would mend it: seat people otherwise.`;
   const { item, to } = move;
   const where = item.along > FORWARD ? 'forward' : item.along < AFT ? 'aft' : 'amidships';
-  const what = item.count === 2 ? `both of ${item.name}` : item.name;
+  const what = `${countOf(item.count, format)} ${item.name}`.trim();
   const one = item.count > 1 ? 'one' : 'it';
   const then = to.plane.trim;
   const after =
     Math.abs(then) < 0.0044
       ? 'lies level'
       : `trims ${degreesText(then, format)} by the ${then > 0 ? 'stern' : 'bow'}`;
-  return `With ${what} ${where} and ${people} at their seats she ${trimWords(full.state, format)}; move ${one} to the place ${to.name}, and she ${after}.`;
+  return `With ${what}, ${where} and ${people} at their seats she ${trimWords(full.state, format)}; place ${one} ${to.name}, and she ${after}.`;
 }
 
 /** Everyone to one side, in a sentence with its caution. */
@@ -126,7 +131,7 @@ function situationOf(condition: Condition, { build, float }: Figures, format: Fo
     case 'light':
       return 'As built, without engine, fuel and people,';
     case 'with engine':
-      return build.outboard ? 'With her outboard and nothing else aboard' : 'Without an outboard';
+      return 'With her outboard and nothing else aboard';
     case 'performance test':
       return `For the trial, with ${crew} ${seats},`;
     case 'fully loaded':

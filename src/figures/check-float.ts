@@ -90,7 +90,7 @@ function checkAtRest(
         received: trimText(state.trim, format),
         expected: `from ${trimText(trim.band.least, format)} to ${trimText(trim.band.most, format)}`,
         ...(move && {
-          mend: `Move ${move.item.count > 1 ? 'one ' : ''}${move.item.name} to ${move.to.name}: that gains ${degrees(move.gain)}`,
+          mend: `Place ${move.item.count > 1 ? 'one ' : ''}${move.item.name} ${move.to.name}: that gains ${degrees(move.gain)}`,
         }),
       }),
     );
@@ -179,8 +179,8 @@ function checkFoam(
 }
 
 /** What stands in the order for an item. */
-function placeOf({ items, place }: Computed['build'], key: string): Finding['place'] {
-  return items.find((item) => item.key === key)?.place ?? place(['options']);
+function placeOf(build: Computed['build'], key: string): Finding['place'] {
+  return build.items.find((item) => item.key === key)?.place ?? build.place(['options']);
 }
 
 const conditionName = ({ name }: Condition, { order }: Computed['build']): string =>

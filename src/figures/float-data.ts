@@ -20,7 +20,9 @@ export function floatData({ float }: Figures): Data {
       : {};
   }
   return {
-    ...Object.assign({}, ...afloat.conditions.map(conditionData)),
+    ...Object.fromEntries(
+      afloat.conditions.flatMap((condition) => Object.entries(conditionData(condition))),
+    ),
     ...(afloat.deepest !== undefined && {
       'float.fully-loaded.draught-deepest': datum(afloat.deepest, 'm', EQUILIBRIUM, 4),
     }),
