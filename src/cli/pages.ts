@@ -138,7 +138,7 @@ function yardPages(
     { url: 'yard/index.html', template: 'index', view: index },
     ...loaded.overview.orders.flatMap((state) => {
       const { number } = state.entry.order.value;
-      const view = isWanted(number) ? orderPageView(state) : undefined;
+      const view = isWanted(number) ? orderPageView(state, drawingFontCss()) : undefined;
       return view ? [{ url: `yard/${number}/order.html`, template: 'order', view } as const] : [];
     }),
     { url: 'yard/checks.html', template: 'checks', view: checksView(checks, yard) },

@@ -2,6 +2,7 @@ import type { OrderState } from '../plan/index.ts';
 import { alternativesSection } from './alternatives-section.ts';
 import { costingSection, sensitivitySection } from './costing-section.ts';
 import { driftSection } from './drift-section.ts';
+import { floatSection } from './float-section.ts';
 import type { PageHead } from './head.ts';
 import type { Section } from './section.ts';
 import { variationsSection } from './variations-section.ts';
@@ -15,8 +16,15 @@ export interface OrderPageView {
   readonly sections: readonly Section[];
 }
 
-/** The yard's page of one order; undefined when it could not be computed. */
-export function orderPageView({ entry, issued, drift }: OrderState): OrderPageView | undefined {
+/**
+ * The yard's page of one order; undefined when it could not be computed.
+ *
+ * @param fontCss - `@font-face` rules: a drawing is an image, and an image cannot use the fonts of its page
+ */
+export function orderPageView(
+  { entry, issued, drift }: OrderState,
+  fontCss: string,
+): OrderPageView | undefined {
   const { figures, quoted, alternatives, variations } = entry;
   if (!figures || !quoted) return undefined;
   const { order, yard } = figures.build;
@@ -34,6 +42,7 @@ export function orderPageView({ entry, issued, drift }: OrderState): OrderPageVi
       costingSection(figures),
       sensitivitySection(figures),
       ...(alternatives.length > 0 ? [alternativesSection(alternatives, quoted)] : []),
+      floatSection(figures, fontCss),
       driftSection(issued, drift, yard),
       variationsSection(variations, quoted, issued),
     ],

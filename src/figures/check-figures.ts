@@ -11,6 +11,7 @@ import {
 } from '../money/index.ts';
 import type { Stage } from '../schema/index.ts';
 import { createFormatter, decimalToNumber, type Kilograms, kilograms } from '../units/index.ts';
+import { checkFloat } from './check-float.ts';
 import type { Figures } from './types.ts';
 
 /** Findings that need computed figures: load, trailer, margin, and what was weighed against what was computed. */
@@ -46,7 +47,12 @@ export function checkFigures(figures: Omit<Figures, 'findings'>): readonly Findi
       }),
     );
   }
-  return [...findings, ...checkMoney(figures), ...checkRecordedMasses(figures)];
+  return [
+    ...findings,
+    ...checkMoney(figures),
+    ...checkRecordedMasses(figures),
+    ...checkFloat(figures),
+  ];
 }
 
 /** Packages that save nothing, and more paid than there is to pay. */

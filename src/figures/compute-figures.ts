@@ -6,6 +6,7 @@ import { STAGES } from '../schema/index.ts';
 import { trailerLoad } from '../tow/index.ts';
 import { addDecimals, multiplyDecimals, ONE, ZERO } from '../units/index.ts';
 import { checkFigures } from './check-figures.ts';
+import { floatFigures } from './float-figures.ts';
 import { fuelOf, massInput } from './inputs.ts';
 import { learningOf, priceInput, whatIfOf } from './price-input.ts';
 import type { Figures } from './types.ts';
@@ -29,6 +30,7 @@ export function computeFigures(build: Build, findings: readonly Finding[]): Figu
     sensitivity: sensitivity(priced, price, whatIfOf(build)),
     mass,
     ...(load && { trailerLoad: load }),
+    float: floatFigures(build, mass),
     stageHours: hoursByStage(build),
   };
   return { ...figures, findings: [...findings, ...checkFigures(figures)] };

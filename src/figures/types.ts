@@ -4,6 +4,7 @@ import type { Price, Sensitivity } from '../price/index.ts';
 import type { Build } from '../resolve/index.ts';
 import type { TrailerLoad } from '../tow/index.ts';
 import type { Decimal } from '../units/index.ts';
+import type { FloatFigures } from './float-types.ts';
 
 /** Everything computed for one order. */
 export interface Figures {
@@ -13,6 +14,7 @@ export interface Figures {
   readonly sensitivity: Sensitivity;
   readonly mass: MassResult;
   readonly trailerLoad?: TrailerLoad;
+  readonly float?: FloatFigures;
   /** Hours of every stage that has work, in the order of the build. */
   readonly stageHours: readonly { readonly stage: string; readonly hours: Decimal }[];
   readonly findings: readonly Finding[];

@@ -1,12 +1,5 @@
-export type Severity = 'error' | 'warning' | 'note';
-
-interface CodeFacts {
-  readonly severity: Severity;
-  /** What a person is told happened. */
-  readonly means: string;
-  /** What mends it, when the finding itself has nothing more exact to say. */
-  readonly mend: string;
-}
+import type { CodeFacts } from './code-facts.ts';
+import { FLOAT_CODES } from './codes-float.ts';
 
 /** Every finding that a check can raise. A code never changes its meaning. */
 export const FINDING_CODES = {
@@ -235,6 +228,7 @@ export const FINDING_CODES = {
     means: 'A measured mass is further from the computed one than the contingency',
     mend: 'Weigh again; then look for what was added, left out or laid up too heavy',
   },
+  ...FLOAT_CODES,
   MARGIN_BELOW_FLOOR: {
     severity: 'warning',
     means: "The order's margin is under the least that the shop set for itself",

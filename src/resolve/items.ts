@@ -20,6 +20,7 @@ import type {
 } from '../schema/index.ts';
 import { amperes, type Decimal, kilograms, metres, type Point3, ZERO } from '../units/index.ts';
 import type { BuildItem } from './build.ts';
+import { floatFacts } from './float-facts.ts';
 import { massOfParts, resolveHours, resolveParts } from './parts.ts';
 import { middleOf, placeInHull } from './scale.ts';
 
@@ -112,6 +113,7 @@ export function optionItem(
     group: option.group,
     notes,
     serial: value.serial,
+    float: floatFacts(value, shop.hull),
     ...priced(value.price, ordered.quantity, shop.currency),
     place,
   };

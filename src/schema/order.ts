@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { count, date, decimal, id, quantity, text } from './fields.ts';
+import { orderFloat } from './float.ts';
 import { alternative, extra, optionLine, orderedOutboard, variation } from './order-items.ts';
 import { orderMoney } from './order-money.ts';
 import { stage } from './shared.ts';
@@ -132,6 +133,7 @@ export const orderSchema = z
       .array(alternative)
       .default([])
       .meta({ description: 'The same boat otherwise: each is figured beside this one.' }),
+    ...orderFloat,
     acceptance: z
       .strictObject({
         revision: count('Revision of the issued quote that was accepted.', { min: 1, max: 999 }),

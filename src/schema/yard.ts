@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { currencyOf } from '../money/index.ts';
 import { amount, count, id, type IssueParams, percent, quantity, text } from './fields.ts';
+import { yardFloat } from './float.ts';
 import { STAGES, stage } from './shared.ts';
 import {
   exchange,
@@ -117,6 +118,7 @@ export const yardSchema = z
       max: 100,
     }),
     fuelDensity: quantity('density', 'kg/m3', 'Density of the fuel.', { min: 600, max: 1000 }),
+    ...yardFloat,
     priceAge: count('Days after which a part’s price is too old to quote from.', {
       min: 1,
       max: 2000,

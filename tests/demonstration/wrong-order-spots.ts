@@ -48,6 +48,7 @@ export const SPOTS: Readonly<Record<string, readonly string[]>> = {
   ],
   'orders/wrong-figures.yaml': [
     '6:40 LOAD_OVER_RATING',
+    '6:40 OFFSET_LOAD_OVER',
     '11:10 TRAILER_LENGTH',
     '11:10 TRAILER_OVERLOADED',
     '12:11 MARGIN_BELOW_FLOOR',
