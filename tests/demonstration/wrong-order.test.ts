@@ -20,6 +20,19 @@ const RAISED_IN: Readonly<Record<string, string>> = {
   QUOTE_DIFFERS: 'issued/issued.test.ts',
   REVISION_NOT_ISSUED: 'figures/variations.test.ts',
   VARIATION_DIFFERS: 'figures/variations.test.ts',
+  CROWD_AFT_SWAMPS: 'figures/float.test.ts',
+  FLOAT_LOLLS: 'figures/float.test.ts',
+  FLOAT_NOT_UPRIGHT: 'figures/float.test.ts',
+  FLOAT_SWAMPED: 'figures/float.test.ts',
+  FLOTATION_RULE_NOT_APPLICABLE: 'figures/float.test.ts',
+  FOAM_SHORT: 'figures/float.test.ts',
+  LINES_DIFFER: 'figures/float.test.ts',
+  LINES_ODD: 'figures/float.test.ts',
+  LINES_UNSOUND: 'figures/float.test.ts',
+  LIST_AT_REST: 'figures/float.test.ts',
+  TANK_DOES_NOT_DRAIN: 'figures/float.test.ts',
+  TANK_OUTSIDE_HULL: 'figures/float.test.ts',
+  TRIM_OUT_OF_BAND: 'figures/float.test.ts',
 };
 const TODAY: IsoDate = parseIsoDate('2026-11-25') ?? expect.fail('a date');
 
