@@ -5,8 +5,8 @@ import { loadWorkspace } from './load.ts';
 
 /** Prints one row for each check against the published world. */
 export async function verify({ workspace, json }: CommandOptions): Promise<number> {
-  const figures = loadWorkspace(workspace).orders.flatMap((entry) => entry.figures ?? []);
-  const checks = [...runChecks(), ...orderChecks(figures)];
+  const orders = loadWorkspace(workspace).orders.flatMap((entry) => entry.figures ?? []);
+  const checks = [...runChecks(), ...orderChecks(orders)];
   const failed = checks.filter(({ pass }) => !pass);
   if (json) {
     process.stdout.write(`${JSON.stringify(checks, undefined, 2)}\n`);
