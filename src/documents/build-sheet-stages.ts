@@ -1,5 +1,5 @@
 import type { Figures } from '../figures/index.ts';
-import type { BuildItem } from '../resolve/index.ts';
+import { type BuildItem, stagesOf } from '../resolve/index.ts';
 import { type Stage, STAGES } from '../schema/index.ts';
 import {
   addDecimals,
@@ -9,7 +9,7 @@ import {
   ZERO,
 } from '../units/index.ts';
 import { STAGE_CAUTIONS } from './build-sheet-cautions.ts';
-import { partsOfStage, stagesOf } from './build-sheet-parts.ts';
+import { partsOfStage } from './build-sheet-parts.ts';
 import { placedItem } from './build-sheet-placing.ts';
 import type { BuildSheetView, StageHours, StageItem, StageSheet } from './build-sheet-types.ts';
 import { hoursText, printedHours, STAGE_NAMES } from './build-sheet-words.ts';

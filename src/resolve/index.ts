@@ -12,3 +12,4 @@ export type {
 export { checkCatalogue } from './check-catalogue.ts';
 export { GROUPS } from './items.ts';
 export { type Resolved, resolveOrder } from './resolve-order.ts';
+export { stageOfPart, stagesOf } from './stage-of-part.ts';

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { amount, count, id, quantity, text } from './fields.ts';
+import { hullPlan } from './hull-plan.ts';
 import { hoursUse, partUse, position } from './shared.ts';
 
 const length = (description: string, min: number, max: number) =>
@@ -100,6 +101,7 @@ export const hullSchema = z
       .meta({
         description: 'Paid back by each boat: cost over boats, beside the wear charged in moulds.',
       }),
+    ...hullPlan,
     includes: z
       .array(text('One thing that every boat of this hull has.'))
       .min(1)

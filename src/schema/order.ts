@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { count, date, decimal, id, quantity, text } from './fields.ts';
 import { alternative, extra, optionLine, orderedOutboard } from './order-items.ts';
 import { orderMoney } from './order-money.ts';
+import { orderPlan } from './order-plan.ts';
 import { stage } from './shared.ts';
 
 /** From first enquiry to the end, in the order that an order passes through them. */
@@ -128,6 +129,7 @@ export const orderSchema = z
       .default([])
       .meta({ description: 'Charges that do not apply to this order.' }),
     ...orderMoney,
+    ...orderPlan,
     alternatives: z
       .array(alternative)
       .default([])

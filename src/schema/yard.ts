@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { currencyOf } from '../money/index.ts';
 import { amount, count, id, type IssueParams, percent, quantity, text } from './fields.ts';
 import { STAGES, stage } from './shared.ts';
+import { stagePlan, yardPlan } from './yard-plan.ts';
 import {
   exchange,
   learning,
@@ -33,6 +34,7 @@ const stageFacts = z.strictObject({
   trade: id(
     'Who does it: one of the trades. A rate of the stage itself goes before it.',
   ).optional(),
+  ...stagePlan,
   checks: z
     .array(text('One thing to check and sign for.'))
     .default([])
@@ -74,6 +76,7 @@ export const yardSchema = z
       .record(id('Trade.'), trade)
       .default({})
       .meta({ description: 'Trades with their wages; stages name them.' }),
+    ...yardPlan,
     learning,
     rework: percent('Hours allowed on top of every stage for work done twice.').optional(),
     overhead: amount('Rent, power, insurance and the like, spread over one productive hour.', {
