@@ -2,5 +2,12 @@ export { type ArrangementInput, drawArrangement } from './arrangement.ts';
 export { type BodyPlanInput, drawBodyPlan } from './body-plan.ts';
 export { drawMassBars, type MassBar, type MassBarsInput } from './mass-bars.ts';
 export { drawPlacing, type PlacingInput } from './placing.ts';
+export {
+  drawPlanChart,
+  type PlanBar,
+  type PlanChartInput,
+  type PlanGroup,
+  type PlanLane,
+} from './plan-chart.ts';
 export { toDataUri } from './svg.ts';
 export type { Drawing, DrawnItem, HullShape, OutboardShape, Place, Station } from './types.ts';
