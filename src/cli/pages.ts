@@ -6,6 +6,9 @@ import {
   indexView,
   isQuoteView,
   orderPageView,
+  planPageView,
+  purchasesCsv,
+  purchasesView,
   type QuoteView,
   quoteView,
 } from '../documents/index.ts';
@@ -30,6 +33,8 @@ export interface RenderedSite {
   readonly documents: readonly RenderedDocument[];
   /** The orders that documents were made of. */
   readonly figures: readonly Figures[];
+  /** Files of data that stand beside the pages. */
+  readonly data: readonly { readonly url: string; readonly text: string }[];
 }
 
 interface SiteOptions {
@@ -44,7 +49,7 @@ export async function renderSite(
   loaded: LoadedWorkspace,
   { pdf, only }: SiteOptions,
 ): Promise<RenderedSite> {
-  if (!loaded.catalogue) return { pages: [], documents: [], figures: [] };
+  if (!loaded.catalogue) return { pages: [], documents: [], figures: [], data: [] };
   const isWanted = (number: string): boolean => only === undefined || number === only;
   const figures = loaded.orders.flatMap(({ order, figures: computed }) =>
     computed && isWanted(order.value.number) ? [computed] : [],
@@ -52,9 +57,10 @@ export async function renderSite(
   const sent = [...loaded.issued.values()].flatMap((revisions) => revisions.at(-1) ?? []);
   const documents = [
     ...sent.filter(({ number }) => isWanted(number)).flatMap(issuedPage),
-    ...figures.flatMap((one) => documentPages(one, loaded.issued.has(one.build.order.number))),
+    ...figures.flatMap((one) => documentPages(one, loaded)),
   ];
-  const yard = yardPages(loaded, loaded.catalogue.yard.value, { pdf, isWanted });
+  const yardFacts = loaded.catalogue.yard.value;
+  const yard = yardPages(loaded, yardFacts, { pdf, isWanted });
   const pages = await renderPages([...documents, ...yard]);
   const byUrl = new Map(documents.map((page) => [page.url, page]));
   return {
@@ -64,7 +70,13 @@ export async function renderSite(
       return page ? [{ url, html, head: page.view.document, date: page.date }] : [];
     }),
     figures,
+    data: [{ url: 'yard/purchases.csv', text: purchasesCsv(acrossOrders(loaded, yardFacts)) }],
   };
+}
+
+/** What the pages across all orders are made of. */
+function acrossOrders({ plan, overview }: LoadedWorkspace, yard: Yard) {
+  return { plan: plan ?? { notComputed: 'there is no catalogue' }, overview, yard };
 }
 
 interface DocumentPage extends Page {
@@ -72,8 +84,13 @@ interface DocumentPage extends Page {
   readonly date: IsoDate;
 }
 
-function documentPages(figures: Figures, issued: boolean): readonly DocumentPage[] {
+function documentPages(
+  figures: Figures,
+  { issued: sent, overview }: LoadedWorkspace,
+): readonly DocumentPage[] {
   const { number, dates } = figures.build.order;
+  const issued = sent.has(number);
+  const planned = overview.orders.find(({ entry }) => entry.figures === figures)?.planned;
   const drawing = { fontCss: drawingFontCss() };
   const date = dates.quoted ?? dates.enquiry;
   return [
@@ -81,7 +98,7 @@ function documentPages(figures: Figures, issued: boolean): readonly DocumentPage
     {
       url: `yard/${number}/build-sheet.html`,
       template: 'build-sheet',
-      view: buildSheetView(figures, drawing),
+      view: buildSheetView(figures, { ...drawing, ...(planned && { planned: planned.stages }) }),
       date,
     },
     {
@@ -122,6 +139,16 @@ function yardPages(
       const view = isWanted(number) ? orderPageView(state) : undefined;
       return view ? [{ url: `yard/${number}/order.html`, template: 'order', view } as const] : [];
     }),
+    {
+      url: 'yard/plan.html',
+      template: 'sections',
+      view: planPageView({ ...acrossOrders(loaded, yard), fontCss: drawingFontCss() }),
+    },
+    {
+      url: 'yard/purchases.html',
+      template: 'sections',
+      view: purchasesView(acrossOrders(loaded, yard)),
+    },
     { url: 'yard/checks.html', template: 'checks', view: checksView(runChecks(), yard) },
   ];
 }

@@ -4,6 +4,7 @@ import { createFormatter, formatDate, type IsoDate } from '../units/index.ts';
 import { shopFindings } from './build-sheet-findings.ts';
 import { massMethod, targetMasses } from './build-sheet-masses.ts';
 import { placingList } from './build-sheet-placing.ts';
+import { type PlannedDays } from './build-sheet-days.ts';
 import { hoursByStage, stageSheets, stagesLeftOut } from './build-sheet-stages.ts';
 import type { BuildSheetView } from './build-sheet-types.ts';
 import type { DocumentHead } from './head.ts';
@@ -11,8 +12,15 @@ import type { QuoteOptions } from './quote.ts';
 import { boatName, sentence } from './words.ts';
 import { drawForWorkshop } from './workshop-drawing.ts';
 
-/** The shop floor's sheet: what to build, in which order, with what, where it goes and what it must weigh. */
-export function buildSheetView(figures: Figures, { fontCss }: QuoteOptions): BuildSheetView {
+/**
+ * The shop floor's sheet: what to build, in which order, with what, where it goes and what it must weigh.
+ *
+ * @param options - `planned`: the days of each stage that is planned
+ */
+export function buildSheetView(
+  figures: Figures,
+  { fontCss, planned = new Map() }: QuoteOptions & { readonly planned?: PlannedDays },
+): BuildSheetView {
   const { build } = figures;
   const { order, yard } = build;
   const drawn = drawForWorkshop(figures, fontCss);
@@ -28,12 +36,12 @@ export function buildSheetView(figures: Figures, { fontCss }: QuoteOptions): Bui
     findings: shopFindings(figures.findings),
     masses: targetMasses(figures),
     massMethod: massMethod(figures),
-    ...hoursByStage(figures),
+    ...hoursByStage(figures, planned),
     notInOrder: stagesLeftOut(figures),
     pictures: drawn.pictures.slice(0, 1),
     furtherPictures: drawn.pictures.slice(1),
     placing: placingList(build, drawn.numbers, createFormatter(yard.locale, yard.units)),
-    stages: stageSheets(figures, drawn.numbers),
+    stages: stageSheets(figures, drawn.numbers, planned),
   };
 }
 

@@ -2,6 +2,7 @@ import type { OrderState } from '../plan/index.ts';
 import { costingSection, sensitivitySection } from './costing-section.ts';
 import { driftSection } from './drift-section.ts';
 import type { PageHead } from './head.ts';
+import { planSection } from './plan-section.ts';
 import type { Section } from './section.ts';
 import { boatName } from './words.ts';
 
@@ -14,7 +15,8 @@ export interface OrderPageView {
 }
 
 /** The yard's page of one order; undefined when it could not be computed. */
-export function orderPageView({ entry, issued, drift }: OrderState): OrderPageView | undefined {
+export function orderPageView(state: OrderState): OrderPageView | undefined {
+  const { entry, issued, drift } = state;
   const { figures } = entry;
   if (!figures) return undefined;
   const { order, yard } = figures.build;
@@ -32,6 +34,7 @@ export function orderPageView({ entry, issued, drift }: OrderState): OrderPageVi
       costingSection(figures),
       sensitivitySection(figures),
       driftSection(issued, drift, yard),
+      planSection(state, yard),
     ],
   };
 }
