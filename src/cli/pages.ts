@@ -98,7 +98,10 @@ function documentPages(
     {
       url: `yard/${number}/build-sheet.html`,
       template: 'build-sheet',
-      view: buildSheetView(figures, { ...drawing, ...(planned && { planned: planned.stages }) }),
+      view: buildSheetView(figures, {
+        ...drawing,
+        ...(planned && { planned: { asOf: overview.today, stages: planned.stages } }),
+      }),
       date,
     },
     {

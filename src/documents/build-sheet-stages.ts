@@ -28,7 +28,7 @@ const ALWAYS: ReadonlySet<Stage> = new Set(['release', 'water-trial', 'handover'
 export function stageSheets(
   figures: Figures,
   numbers: ReadonlyMap<string, string>,
-  days: PlannedDays,
+  days: PlannedDays | undefined,
 ): readonly StageSheet[] {
   const { build } = figures;
   const format = createFormatter(build.yard.locale, build.yard.units);
@@ -57,8 +57,8 @@ export function stageSheets(
 /** Planned and worked hours of every stage, and their sums: those of the printed rows. */
 export function hoursByStage(
   figures: Figures,
-  days: PlannedDays,
-): Pick<BuildSheetView, 'hours' | 'hasDays' | 'totalHours' | 'totalWorked'> {
+  days: PlannedDays | undefined,
+): Pick<BuildSheetView, 'hours' | 'totalHours' | 'totalWorked'> {
   const { yard } = figures.build;
   const format = createFormatter(yard.locale, yard.units);
   const rows = stagesOfBuild(figures).map((stage) => ({
@@ -77,7 +77,6 @@ export function hoursByStage(
       planned: print(row.planned),
       worked: print(row.worked),
     })),
-    hasDays: rows.some((row) => row.days !== ''),
     totalHours: sum(rows.map(({ planned }) => planned)),
     totalWorked: sum(rows.map(({ worked }) => worked)),
   };

@@ -98,8 +98,8 @@ export interface BuildSheetView {
   readonly masses: readonly TargetMass[];
   readonly massMethod: string;
   readonly hours: readonly StageHours[];
-  /** True when some stage has days. */
-  readonly hasDays: boolean;
+  /** When the days of the hours were planned; empty when the order is not planned. */
+  readonly daysNote: string;
   readonly totalHours: string;
   /** Empty while nothing is recorded. */
   readonly totalWorked: string;

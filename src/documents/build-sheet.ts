@@ -4,7 +4,7 @@ import { createFormatter, formatDate, type IsoDate } from '../units/index.ts';
 import { shopFindings } from './build-sheet-findings.ts';
 import { massMethod, targetMasses } from './build-sheet-masses.ts';
 import { placingList } from './build-sheet-placing.ts';
-import { type PlannedDays } from './build-sheet-days.ts';
+import { daysNote, type PlannedDays } from './build-sheet-days.ts';
 import { hoursByStage, stageSheets, stagesLeftOut } from './build-sheet-stages.ts';
 import type { BuildSheetView } from './build-sheet-types.ts';
 import type { DocumentHead } from './head.ts';
@@ -19,7 +19,7 @@ import { drawForWorkshop } from './workshop-drawing.ts';
  */
 export function buildSheetView(
   figures: Figures,
-  { fontCss, planned = new Map() }: QuoteOptions & { readonly planned?: PlannedDays },
+  { fontCss, planned }: QuoteOptions & { readonly planned?: PlannedDays },
 ): BuildSheetView {
   const { build } = figures;
   const { order, yard } = build;
@@ -37,6 +37,7 @@ export function buildSheetView(
     masses: targetMasses(figures),
     massMethod: massMethod(figures),
     ...hoursByStage(figures, planned),
+    daysNote: daysNote(planned, yard.locale),
     notInOrder: stagesLeftOut(figures),
     pictures: drawn.pictures.slice(0, 1),
     furtherPictures: drawn.pictures.slice(1),

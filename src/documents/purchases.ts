@@ -14,7 +14,7 @@ import {
   decimalToNumber,
   decimalToShortText,
   formatDate,
-  roundDecimal,
+  ONE,
   ZERO,
 } from '../units/index.ts';
 import { csvText } from './csv.ts';
@@ -27,10 +27,12 @@ interface PurchasesInput {
   readonly yard: Yard;
 }
 
-/** One line as bought: the part's facts, and the packs that it takes beyond those of the lines before it. */
+/** One line as bought: the part's facts, and what it takes beyond that of the lines before it. */
 interface Bought {
   readonly line: PurchaseLine;
   readonly part: BuildPart | undefined;
+  /** Whole pieces, else hundredths; none when what is bought before is enough. */
+  readonly quantity: Decimal;
   readonly packs: bigint | undefined;
   readonly now: boolean;
 }
@@ -80,14 +82,14 @@ export function purchasesView({ plan, overview, yard }: PurchasesInput): Section
 /** The same as data: one row a part and day, dates as YYYY-MM-DD, quantities with a point. */
 export function purchasesCsv({ plan, overview, yard }: PurchasesInput): string {
   const parts = partsByCode(overview);
-  const lists = 'notComputed' in plan ? [] : plan.purchases;
-  const rows = lists.flatMap((list) =>
-    boughtLines(list, parts, plan as ShopPlan).map(({ line, part, packs, now }) => [
+  if ('notComputed' in plan) return csvText([COLUMNS]);
+  const rows = plan.purchases.flatMap((list) =>
+    boughtLines(list, parts, plan).map(({ line, part, quantity, packs, now }) => [
       list.supplier,
       yard.suppliers[list.supplier]?.name ?? list.supplier,
       line.code,
       part?.description ?? '',
-      decimalToShortText(rounded(line.quantity)),
+      decimalToShortText(quantity),
       part?.unit ?? '',
       part?.pack ? decimalToShortText(part.pack) : '',
       packs === undefined ? '' : String(packs),
@@ -112,8 +114,13 @@ function supplierSection(
   const lines = boughtLines(list, parts, plan);
   const format = createFormatter(yard.locale, yard.units);
   const amount = (value: Decimal): string => {
-    const [, fraction = ''] = decimalToShortText(rounded(value)).split('.');
-    return format.number(decimalToNumber(rounded(value)), fraction.length);
+    const [, fraction = ''] = decimalToShortText(value).split('.');
+    return format.number(decimalToNumber(value), fraction.length);
+  };
+  const inPacks = lines.some(({ packs }) => packs !== undefined);
+  const packsCell = ({ packs, part }: Bought): readonly string[] => {
+    if (!inPacks) return [];
+    return [packs === undefined || !part?.pack ? '' : packsText(packs, part, amount(part.pack))];
   };
   return section(`from-${supplier}`, name, {
     words: [`${format.number(facts?.leadDays ?? 0, 0)} days from order to delivery.`],
@@ -124,22 +131,20 @@ function supplierSection(
           textColumn('Code'),
           textColumn('Part'),
           figureColumn('Quantity'),
-          textColumn('Packs'),
+          ...(inPacks ? [textColumn('Packs')] : []),
           textColumn('Order by'),
           textColumn('Needed'),
           textColumn('For'),
         ],
-        rows: lines.map(({ line, part, packs, now }) =>
-          (now ? flagRow : plainRow)(
-            line.code,
-            part?.description ?? '',
-            `${amount(line.quantity)} ${unitWord(part?.unit)}`.trim(),
-            packs === undefined || !part?.pack
-              ? ''
-              : packsText(packs, amount(part.pack), unitWord(part.unit)),
-            `${formatDate(line.orderBy, yard.locale)}${now ? ': now' : ''}`,
-            formatDate(line.needBy, yard.locale),
-            line.orders.join(', '),
+        rows: lines.map((bought) =>
+          (bought.now ? flagRow : plainRow)(
+            bought.line.code,
+            bought.part?.description ?? '',
+            `${amount(bought.quantity)} ${unitWord(bought.part?.unit)}`.trim(),
+            ...packsCell(bought),
+            `${formatDate(bought.line.orderBy, yard.locale)}${bought.now ? ': now' : ''}`,
+            formatDate(bought.line.needBy, yard.locale),
+            bought.line.orders.join(', '),
           ),
         ),
       },
@@ -148,15 +153,17 @@ function supplierSection(
 }
 
 /** "2 of 20 kg"; what the packs of an earlier line leave over is used first. */
-const packsText = (packs: bigint, pack: string, unit: string): string =>
-  packs === 0n ? 'from the pack before' : `${packs} of ${pack} ${unit}`;
+const packsText = (packs: bigint, { unit }: BuildPart, pack: string): string =>
+  packs === 0n ? 'from the pack before' : `${packs} of ${pack} ${unitWord(unit)}`.trim();
 
 const unitWord = (unit: string | undefined): string =>
   unit === undefined || unit === 'each' ? '' : unit.replace('m2', 'm²');
 
-const rounded = (value: Decimal): Decimal => roundDecimal(value, 3);
+/** Units of which only whole ones are sold. */
+const WHOLE: ReadonlySet<string> = new Set(['each', 'set', 'sheet']);
+const HUNDREDTH: Decimal = { amount: 1n, scale: 2n };
 
-/** The packs of all lines of a part together are those that their sum takes. */
+/** What all lines of a part buy together is what their sum takes, in pieces as in packs. */
 function boughtLines(
   { lines }: SupplierList,
   parts: ReadonlyMap<string, BuildPart>,
@@ -168,13 +175,20 @@ function boughtLines(
     const before = sums.get(line.code) ?? ZERO;
     const after = addDecimals(before, line.quantity);
     sums.set(line.code, after);
-    const packs = part?.pack && packsOf(after, part.pack) - packsOf(before, part.pack);
-    return { line, part, packs, now: isDue(line, plan) };
+    const step = part && WHOLE.has(part.unit) ? ONE : HUNDREDTH;
+    const steps = timesIn(after, step) - timesIn(before, step);
+    return {
+      line,
+      part,
+      quantity: { amount: steps * step.amount, scale: step.scale },
+      packs: part?.pack && timesIn(after, part.pack) - timesIn(before, part.pack),
+      now: isDue(line, plan),
+    };
   });
 }
 
 /** used / size, rounded up. */
-function packsOf(used: Decimal, size: Decimal): bigint {
+function timesIn(used: Decimal, size: Decimal): bigint {
   const top = used.amount * 10n ** size.scale;
   const bottom = size.amount * 10n ** used.scale;
   return (top + bottom - 1n) / bottom;

@@ -60,14 +60,14 @@ export function planOrders(input: PlanInput): Plan | NotComputed {
 /** A day that can be promised, and why it is not earlier. */
 export interface DatePromise {
   readonly planned: PlannedOrder;
-  /** The planned finish and the days kept in hand. */
+  /** The planned finish and the days kept in hand, or the first day of work after them. */
   readonly promise: IsoDate;
 }
 
 /**
  * The day that can be promised for a new order: it takes what the planned orders leave and moves none of them.
  *
- * @param daysInHand - calendar days added to the planned finish
+ * @param daysInHand - calendar days added to the planned finish; the promise is the next day of work from there
  * @returns the promise; `notComputed` when the order cannot be planned
  */
 export function promiseDate(
@@ -101,7 +101,10 @@ export function promiseAfter(
   );
   if (!stages) return { notComputed: 'its mould is held by another order' };
   const planned = summarise(order, stages, calendar);
-  return { planned, promise: addDays(planned.finishes, daysInHand) };
+  const inHand = calendar.hourOf(addDays(planned.finishes, daysInHand));
+  // A moment after its midnight: midnight itself belongs to the day before.
+  const promise = calendar.dateOf(calendar.nextWork(inHand) + 1e-6);
+  return { planned, promise };
 }
 
 const isInMould = ({ inMoulds }: PlanOrder): boolean => (inMoulds?.length ?? 0) > 0;
