@@ -21,6 +21,8 @@ export const SPOTS: Readonly<Record<string, readonly string[]>> = {
   'catalogue/parts/acme-prats.csv': ['UNKNOWN_ID'],
   'orders/expired.yaml': ['3:9 QUOTE_NOT_ISSUED', '4:39 QUOTE_EXPIRED'],
   'orders/warned.yaml': [
+    '4:61 ORDER_PART_NOW',
+    '4:104 PLAN_LATE',
     '4:104 PROMISED_DATE_PASSED',
     '9:10 ITEM_NOT_PLACED',
     '10:10 TRAILER_LENGTH',
