@@ -56,7 +56,7 @@ function withoutRefused(
   const refused = new Set(plan?.plan.refused.map(({ order }) => order.number));
   return entries.map((entry) =>
     refused.has(entry.order.value.number)
-      ? { order: entry.order, findings: entry.findings }
+      ? { order: entry.order, findings: entry.findings, alternatives: [], variations: [] }
       : entry,
   );
 }

@@ -11,13 +11,14 @@ import {
   purchasesView,
   type QuoteView,
   quoteView,
+  variationsView,
 } from '../documents/index.ts';
-import type { Figures } from '../figures/index.ts';
+import type { FiguredOrder, Figures } from '../figures/index.ts';
 import type { IssuedQuote } from '../issued/index.ts';
 import type { Yard } from '../schema/index.ts';
 import { drawingFontCss, type Page, type RenderedPage, renderPages } from '../site/index.ts';
 import type { IsoDate } from '../units/index.ts';
-import { runChecks } from '../verify/index.ts';
+import { orderChecks, runChecks } from '../verify/index.ts';
 import type { LoadedWorkspace } from './load.ts';
 
 /** A rendered page that is printed too. */
@@ -51,13 +52,11 @@ export async function renderSite(
 ): Promise<RenderedSite> {
   if (!loaded.catalogue) return { pages: [], documents: [], figures: [], data: [] };
   const isWanted = (number: string): boolean => only === undefined || number === only;
-  const figures = loaded.orders.flatMap(({ order, figures: computed }) =>
-    computed && isWanted(order.value.number) ? [computed] : [],
-  );
+  const wanted = loaded.orders.filter(({ order }) => isWanted(order.value.number));
   const sent = [...loaded.issued.values()].flatMap((revisions) => revisions.at(-1) ?? []);
   const documents = [
     ...sent.filter(({ number }) => isWanted(number)).flatMap(issuedPage),
-    ...figures.flatMap((one) => documentPages(one, loaded)),
+    ...wanted.flatMap((entry) => documentPages(entry, loaded)),
   ];
   const yardFacts = loaded.catalogue.yard.value;
   const yard = yardPages(loaded, yardFacts, { pdf, isWanted });
@@ -69,7 +68,7 @@ export async function renderSite(
       const page = byUrl.get(url);
       return page ? [{ url, html, head: page.view.document, date: page.date }] : [];
     }),
-    figures,
+    figures: wanted.flatMap(({ figures }) => figures ?? []),
     data: [{ url: 'yard/purchases.csv', text: purchasesCsv(acrossOrders(loaded, yardFacts)) }],
   };
 }
@@ -85,31 +84,45 @@ interface DocumentPage extends Page {
 }
 
 function documentPages(
-  figures: Figures,
+  { figures, quoted, alternatives, variations }: FiguredOrder,
   { issued: sent, overview }: LoadedWorkspace,
 ): readonly DocumentPage[] {
-  const { number, dates } = figures.build.order;
-  const issued = sent.has(number);
+  if (!figures || !quoted) return [];
+  const { number, dates, acceptance } = figures.build.order;
+  const issued = sent.get(number) ?? [];
   const planned = overview.orders.find(({ entry }) => entry.figures === figures)?.planned;
-  const drawing = { fontCss: drawingFontCss() };
+  const fontCss = drawingFontCss();
   const date = dates.quoted ?? dates.enquiry;
+  const accepted = issued.find(({ revision }) => revision === acceptance?.revision);
+  const page = (url: string, template: DocumentPage['template'], view: DocumentPage['view']) => ({
+    url,
+    template,
+    view,
+    date,
+  });
   return [
-    ...(issued ? [] : [quotePage(number, quoteView(figures, drawing), date)]),
-    {
-      url: `yard/${number}/build-sheet.html`,
-      template: 'build-sheet',
-      view: buildSheetView(figures, {
-        ...drawing,
+    ...(issued.length > 0
+      ? []
+      : [quotePage(number, quoteView(quoted, { fontCss, alternatives }), date)]),
+    page(
+      `yard/${number}/build-sheet.html`,
+      'build-sheet',
+      buildSheetView(figures, {
+        fontCss,
+        variations,
         ...(planned && { planned: { asOf: overview.today, stages: planned.stages } }),
       }),
-      date,
-    },
-    {
-      url: `customer/${number}/handover.html`,
-      template: 'handover',
-      view: handoverView(figures, drawing),
-      date,
-    },
+    ),
+    page(`customer/${number}/handover.html`, 'handover', handoverView(figures, { fontCss })),
+    ...(variations.length === 0
+      ? []
+      : [
+          page(
+            `customer/${number}/variations.html`,
+            'variations',
+            variationsView({ quoted, variations, issued: accepted ?? issued.at(-1) }),
+          ),
+        ]),
   ];
 }
 
@@ -127,6 +140,8 @@ function yardPages(
   yard: Yard,
   { pdf, isWanted }: { readonly pdf: boolean; readonly isWanted: (number: string) => boolean },
 ): readonly Page[] {
+  const figures = loaded.orders.flatMap((entry) => entry.figures ?? []);
+  const checks = [...runChecks(), ...orderChecks(figures)];
   const index = indexView({
     overview: loaded.overview,
     yard,
@@ -152,6 +167,6 @@ function yardPages(
       template: 'sections',
       view: purchasesView(acrossOrders(loaded, yard)),
     },
-    { url: 'yard/checks.html', template: 'checks', view: checksView(runChecks(), yard) },
+    { url: 'yard/checks.html', template: 'checks', view: checksView(checks, yard) },
   ];
 }

@@ -1,9 +1,11 @@
 import type { OrderState } from '../plan/index.ts';
+import { alternativesSection } from './alternatives-section.ts';
 import { costingSection, sensitivitySection } from './costing-section.ts';
 import { driftSection } from './drift-section.ts';
 import type { PageHead } from './head.ts';
 import { planSection } from './plan-section.ts';
 import type { Section } from './section.ts';
+import { variationsSection } from './variations-section.ts';
 import { boatName } from './words.ts';
 
 /** One order for the yard: all that was computed, costs and margins among it. */
@@ -17,8 +19,8 @@ export interface OrderPageView {
 /** The yard's page of one order; undefined when it could not be computed. */
 export function orderPageView(state: OrderState): OrderPageView | undefined {
   const { entry, issued, drift } = state;
-  const { figures } = entry;
-  if (!figures) return undefined;
+  const { figures, quoted, alternatives, variations } = entry;
+  if (!figures || !quoted) return undefined;
   const { order, yard } = figures.build;
   const heading = `${order.number}: ${boatName(figures.build)}`;
   return {
@@ -33,7 +35,9 @@ export function orderPageView(state: OrderState): OrderPageView | undefined {
     sections: [
       costingSection(figures),
       sensitivitySection(figures),
+      ...(alternatives.length > 0 ? [alternativesSection(alternatives, quoted)] : []),
       driftSection(issued, drift, yard),
+      variationsSection(variations, quoted, issued),
       planSection(state, yard),
     ],
   };
