@@ -12,9 +12,9 @@ export async function verify({ workspace, json }: CommandOptions): Promise<numbe
     process.stdout.write(`${JSON.stringify(checks, undefined, 2)}\n`);
   } else {
     for (const check of checks) {
-      const figures = `${check.ours} ${check.unit}, published ${check.published}, off by ${check.error.toPrecision(2)} of ${check.tolerance}`;
+      const sums = `${check.ours} ${check.unit}, published ${check.published}, off by ${check.error.toPrecision(2)} of ${check.tolerance}`;
       process.stdout.write(
-        `${check.pass ? 'pass' : 'FAIL'}  ${check.area}: ${check.name}: ${figures}\n      ${check.source}\n`,
+        `${check.pass ? 'pass' : 'FAIL'}  ${check.area}: ${check.name}: ${sums}\n      ${check.source}\n`,
       );
     }
     process.stdout.write(`${checks.length - failed.length} of ${checks.length} checks pass\n`);

@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { figureOrders } from '../../src/figures/index.ts';
 import { type Finding, FINDING_CODES, positionAt } from '../../src/findings/index.ts';
 import { moneyToText } from '../../src/money/index.ts';
-import { overviewOrders } from '../../src/plan/index.ts';
+import { overviewOrders, planShop } from '../../src/plan/index.ts';
 import { readWorkspace } from '../../src/read/index.ts';
 import { checkCatalogue } from '../../src/resolve/index.ts';
 import { type IsoDate, parseIsoDate } from '../../src/units/index.ts';
@@ -17,6 +17,7 @@ const RAISED_IN: Readonly<Record<string, string>> = {
   FILE_TOO_LARGE: 'demonstration/wrong-order.test.ts',
   ISSUED_ALTERED: 'issued/issued.test.ts',
   ISSUED_OF_OTHER_ORDER: 'issued/issued.test.ts',
+  PLAN_REFUSED: 'plan/shop-plan.test.ts',
   QUOTE_DIFFERS: 'issued/issued.test.ts',
   REVISION_NOT_ISSUED: 'figures/variations.test.ts',
   VARIATION_DIFFERS: 'figures/variations.test.ts',
@@ -42,7 +43,9 @@ function checked(folder: string) {
   if (!catalogue) throw new Error('the yard file of the fixture is sound');
   const figured = figureOrders(orders, catalogue, brokenIds);
   const { quoteDays } = catalogue.yard.value;
-  const { orders: states } = overviewOrders(figured, quoteDays, TODAY);
+  const plan = planShop(figured, catalogue.yard.value, TODAY);
+  if ('notComputed' in plan) throw new Error(plan.notComputed);
+  const { orders: states } = overviewOrders(figured, quoteDays, TODAY, new Map(), plan);
   const all = [
     ...findings,
     ...checkCatalogue(catalogue, brokenIds),
