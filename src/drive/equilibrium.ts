@@ -23,14 +23,25 @@ export function runAt(running: Running, speed: MetresPerSecond): Computed<Planin
   };
   const first = planeAt(running, speed, radians(4 * DEGREE));
   if ('notComputed' in first) return first;
-  const moments = TRIMS.map((trim) => [trim, at(trim)] as const);
-  const index = moments.findIndex(
-    ([, moment], place) => moment >= 0 && (moments[place - 1]?.[1] ?? 0) < 0,
-  );
-  const [low, high] = [moments[index - 1], moments[index]];
+  const [low, high] = bracket(at);
   if (!low || !high) return { notComputed: 'no trim from 0.5° to 15° balances the moments' };
   const state = planeAt(running, speed, radians(findRoot(at, low, high)));
   if ('notComputed' in state) return state;
   const why = notPlaning({ ...state, hull: running.hull });
   return why === undefined ? state : { notComputed: why };
 }
+
+/** The first two neighbouring trims between which the moment turns from bow-down to bow-up. */
+function bracket(
+  at: (trim: number) => number,
+): readonly [TrimMoment, TrimMoment] | readonly [undefined, undefined] {
+  let before: TrimMoment | undefined;
+  for (const trim of TRIMS) {
+    const here = [trim, at(trim)] as const;
+    if (before && before[1] < 0 && here[1] >= 0) return [before, here];
+    before = here;
+  }
+  return [undefined, undefined];
+}
+
+type TrimMoment = readonly [trim: number, moment: number];

@@ -6,8 +6,11 @@ import { STAGES } from '../schema/index.ts';
 import { trailerLoad } from '../tow/index.ts';
 import { addDecimals, multiplyDecimals, ONE, ZERO } from '../units/index.ts';
 import { checkFigures } from './check-figures.ts';
+import { driveFigures } from './drive-figures.ts';
 import { fuelOf, massInput } from './inputs.ts';
+import { limitsFigures } from './limits-figures.ts';
 import { learningOf, priceInput, whatIfOf } from './price-input.ts';
+import { towFigures } from './tow-figures.ts';
 import type { Figures } from './types.ts';
 
 /**
@@ -29,6 +32,9 @@ export function computeFigures(build: Build, findings: readonly Finding[]): Figu
     sensitivity: sensitivity(priced, price, whatIfOf(build)),
     mass,
     ...(load && { trailerLoad: load }),
+    drive: driveFigures(build, mass),
+    limits: limitsFigures(build, mass),
+    tow: towFigures(build, mass),
     stageHours: hoursByStage(build),
   };
   return { ...figures, findings: [...findings, ...checkFigures(figures)] };

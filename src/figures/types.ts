@@ -4,6 +4,9 @@ import type { Price, Sensitivity } from '../price/index.ts';
 import type { Build } from '../resolve/index.ts';
 import type { TrailerLoad } from '../tow/index.ts';
 import type { Decimal } from '../units/index.ts';
+import type { DriveFigures } from './drive-figures.ts';
+import type { LimitsFigures } from './limits-figures.ts';
+import type { TowFigures } from './tow-figures.ts';
 
 /** Everything computed for one order. */
 export interface Figures {
@@ -13,6 +16,9 @@ export interface Figures {
   readonly sensitivity: Sensitivity;
   readonly mass: MassResult;
   readonly trailerLoad?: TrailerLoad;
+  readonly drive: DriveFigures;
+  readonly limits: LimitsFigures;
+  readonly tow: TowFigures;
   /** Hours of every stage that has work, in the order of the build. */
   readonly stageHours: readonly { readonly stage: string; readonly hours: Decimal }[];
   readonly findings: readonly Finding[];

@@ -1,6 +1,15 @@
 import type { Place } from '../findings/index.ts';
 import type { Currency, Money } from '../money/index.ts';
-import type { Hull, Order, Outboard, Shaft, Stage, Trailer, Yard } from '../schema/index.ts';
+import type {
+  Hull,
+  Option,
+  Order,
+  Outboard,
+  Shaft,
+  Stage,
+  Trailer,
+  Yard,
+} from '../schema/index.ts';
 import type { Amperes, Decimal, IsoDate, Kilograms, Point3 } from '../units/index.ts';
 
 export interface BuildPart {
@@ -51,6 +60,8 @@ export interface BuildItem {
   /** Of all that are ordered, before tax. */
   readonly fixedPrice?: Money;
   readonly serial: boolean;
+  /** What an option has to do with helm, bow motor and ballast. */
+  readonly performance?: Pick<Option, 'helm' | 'bowMotor' | 'holdingBattery' | 'ballastWater'>;
   readonly place: Place;
 }
 
@@ -84,6 +95,8 @@ export interface Build {
   readonly hull: Hull;
   readonly outboard?: { readonly model: Outboard; readonly shaft: Shaft; readonly mass: Kilograms };
   readonly trailer?: Trailer;
+  /** Outboards of the catalogue, to hold this one against. */
+  readonly outboards: readonly Outboard[];
   readonly items: readonly BuildItem[];
   /** Where the fuel is, boat axes. */
   readonly tank: Point3;

@@ -112,9 +112,19 @@ export function optionItem(
     group: option.group,
     notes,
     serial: value.serial,
+    performance: performanceOf(value),
     ...priced(value.price, ordered.quantity, shop.currency),
     place,
   };
+}
+
+function performanceOf({
+  helm,
+  bowMotor,
+  holdingBattery,
+  ballastWater,
+}: Option): NonNullable<BuildItem['performance']> {
+  return { helm, bowMotor, holdingBattery, ballastWater };
 }
 
 /** A one-off item of the order itself. */

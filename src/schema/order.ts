@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { count, date, decimal, id, quantity, text } from './fields.ts';
 import { alternative, extra, optionLine, orderedOutboard } from './order-items.ts';
 import { orderMoney } from './order-money.ts';
+import { orderPerformance } from './performance.ts';
 import { stage } from './shared.ts';
 
 /** From first enquiry to the end, in the order that an order passes through them. */
@@ -118,6 +119,7 @@ export const orderSchema = z
       max: 1,
     }).optional(),
     trailer: id('A trailer of the catalogue.', 'trailers').optional(),
+    ...orderPerformance,
     leaveOutCharges: z
       .array(
         z.strictObject({

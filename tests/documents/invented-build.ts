@@ -60,6 +60,7 @@ function inventedBuild(wanted: Invented): Build {
     yard: inventedYard(wanted),
     currency: currency as NonNullable<typeof currency>,
     hull: inventedHull(),
+    outboards: [],
     items: (wanted.items ?? ITEMS).map(buildItem),
     tank: point(0.8),
     charges: (wanted.charges ?? ['168.00', '95.50']).map((amount, index) => ({

@@ -1,0 +1,194 @@
+import { findEquilibrium, type FloatingBody, heightAbove, hydrostatics } from '../float/index.ts';
+import {
+  type Computed,
+  type EngineFit,
+  fitEngine,
+  isoPower,
+  type Margin,
+  type RatedBoat,
+  rateBoat,
+  type Rating,
+  screenCategories,
+  type Screening,
+  sternFreeboard,
+  trimByEngine,
+} from '../limits/index.ts';
+import { centreOf, type MassResult, type WeightedCentre } from '../mass/index.ts';
+import type { Build } from '../resolve/index.ts';
+import {
+  kilograms,
+  metres,
+  type MetresPerSecond,
+  type Point3,
+  type Radians,
+} from '../units/index.ts';
+import { bodyOf, displacedTo, downfloodingHeight } from './hull-form.ts';
+import { crowdPlace, hasHelm, loadingsOf } from './loadings.ts';
+
+/** Where a crowd stands when all go to one side, as a share of the beam; common practice, no source. */
+const TO_ONE_SIDE = 0.3;
+/** Freeboard of the transom's cut-out with the engine on, m; common practice, no source. */
+const STERN_FREEBOARD = metres(0.15);
+
+/** What the boat may carry, estimated by the yard's methods to stand beside its own ratings. */
+export interface LimitsFigures {
+  readonly ratings: Computed<readonly Rating[]>;
+  readonly categories: Computed<readonly Screening[]>;
+  /** With the outboard that is ordered. */
+  readonly engine?: {
+    readonly fit: EngineFit;
+    readonly trim: Computed<Radians>;
+    readonly stern: Computed<Margin>;
+    /** Speed above which the manoeuvring test of ISO 11592-1 is wanted. */
+    readonly testAbove: Computed<MetresPerSecond>;
+  };
+}
+
+const NO_HULL = { notComputed: 'the lines make no hull' };
+
+/** Ratings by each method, categories screened, and the fit of the outboard. */
+export function limitsFigures(build: Build, mass: MassResult): LimitsFigures {
+  const body = bodyOf(build);
+  const engine = engineFigures(build, mass, body);
+  return {
+    ratings: body ? rateBoat(ratedBoat(build, mass, body), build.yard.limits.methods) : NO_HULL,
+    categories: body ? screened(build, mass, body) : NO_HULL,
+    ...(engine && { engine }),
+  };
+}
+
+function ratedBoat(build: Build, { completed }: MassResult, body: FloatingBody): RatedBoat {
+  const { hull } = build;
+  const flooding = downfloodingHeight(build);
+  return {
+    hull: ratedHull(build),
+    light: completed.mass,
+    fixedFuel: fixedFuel(build),
+    greatestDisplacement: displacedTo(body, flooding),
+    loadedDisplacement: displacedTo(body, metres(flooding - hull.performance.leastFreeboard)),
+    seats: hull.performance.seats ?? hull.ratings.people,
+    engine: { power: hull.ratings.power, mass: hull.ratings.engineMass },
+  };
+}
+
+function ratedHull({ hull, items, outboard }: Build): RatedBoat['hull'] {
+  const { length, beam, transomBeam, transomHeight, deadrise } = hull.dimensions;
+  const isRemote = outboard ? outboard.model.steering === 'remote' : hasHelm(items, 'wheel');
+  return {
+    length,
+    beam,
+    transomBeam,
+    transomHeight,
+    deadrise,
+    hardChine: hull.performance.chine === 'hard',
+    monohull: hull.performance.hulls === 'one',
+    steering: isRemote ? 'remote' : 'tiller',
+  };
+}
+
+/** Fuel that is no portable tank's: all of it, where it is more than the outboard's own tank holds. */
+function fixedFuel({ order, outboard, yard }: Build): RatedBoat['fixedFuel'] {
+  const fuel = order.fuel ?? 0;
+  const portable = outboard?.model.fuel ?? 0;
+  return kilograms(fuel > portable ? fuel * yard.fuelDensity : 0);
+}
+
+/** Loaded as ordered: upright, and with everyone at one side. */
+function screened(
+  build: Build,
+  mass: MassResult,
+  body: FloatingBody,
+): Computed<readonly Screening[]> {
+  const { hull, yard, order } = build;
+  const openings = [cutOut(build)];
+  const loaded = loadingsOf(build, mass).find(({ name }) => name === 'loaded');
+  if (!loaded) return { notComputed: 'she is not weighed loaded' };
+  const each = yard.personMass + yard.gearPerPerson;
+  const side = crowdPlace(hull.dimensions, metres(TO_ONE_SIDE * hull.dimensions.beam));
+  const leaning = centreOf([
+    { mass: mass.ready.mass, at: mass.ready.centre },
+    { mass: kilograms(order.boat.people * each), at: side },
+  ]);
+  const upright = lieAt(body, openings, loaded);
+  const heeled = lieAt(body, openings, leaning);
+  if ('notComputed' in upright) return upright;
+  if ('notComputed' in heeled)
+    return { notComputed: `with everyone at one side ${heeled.notComputed}` };
+  return screenCategories({
+    length: hull.dimensions.length,
+    downflooding: upright.lowest,
+    offsetHeel: heeled.heel,
+    offsetFreeboard: heeled.lowest,
+  });
+}
+
+const cutOut = (build: Build): { readonly name: string; readonly at: Point3 } => ({
+  name: 'transom cut-out',
+  at: { x: metres(0), y: metres(0), z: downfloodingHeight(build) },
+});
+
+function lieAt(
+  body: FloatingBody,
+  openings: readonly ReturnType<typeof cutOut>[],
+  load: WeightedCentre,
+): Computed<{ readonly heel: Radians; readonly lowest: typeof STERN_FREEBOARD }> {
+  const lies = findEquilibrium(body, load, openings);
+  if (lies.outcome !== 'floats') {
+    const why = lies.outcome === 'swamped' ? 'water comes aboard' : 'she does not lie upright';
+    return { notComputed: why };
+  }
+  const { plane } = lies;
+  const heights = openings.map(({ at }) => heightAbove(plane, at));
+  return { heel: plane.heel, lowest: metres(Math.min(...heights)) };
+}
+
+function engineFigures(
+  build: Build,
+  { ready }: MassResult,
+  body: FloatingBody | undefined,
+): LimitsFigures['engine'] {
+  const { outboard, hull, items } = build;
+  if (!outboard) return undefined;
+  const fit = fitEngine({
+    engine: {
+      power: outboard.model.power,
+      mass: outboard.mass,
+      shaft: outboard.shaft,
+      steering: outboard.model.steering,
+    },
+    hull: { ...hull.ratings, transomHeight: hull.dimensions.transomHeight },
+    fitted: { wheel: hasHelm(items, 'wheel'), remoteControl: hasHelm(items, 'remote-control') },
+  });
+  const iso = isoPower(ratedHull(build));
+  return {
+    fit,
+    trim: body ? engineTrim(build, ready, body) : NO_HULL,
+    stern: body ? sternOf(build, ready, body) : NO_HULL,
+    testAbove: 'notComputed' in iso ? iso : iso.testAbove,
+  };
+}
+
+function engineTrim(
+  { outboard, items }: Build,
+  ready: WeightedCentre,
+  body: FloatingBody,
+): Computed<Radians> {
+  const lies = findEquilibrium(body, ready);
+  const at = items.find(({ kind }) => kind === 'outboard')?.at;
+  if (lies.outcome !== 'floats' || !outboard || !at) {
+    return { notComputed: 'she does not float upright' };
+  }
+  const afloat = hydrostatics(body, lies.plane);
+  if (!afloat) return { notComputed: 'she does not float upright' };
+  return trimByEngine(
+    outboard.mass,
+    metres(afloat.centreOfFlotation.x - at.x),
+    ready.mass,
+    metres(afloat.longitudinalMetacentre - ready.centre.z),
+  );
+}
+
+function sternOf(build: Build, ready: WeightedCentre, body: FloatingBody): Computed<Margin> {
+  const stern = lieAt(body, [cutOut(build)], ready);
+  return 'notComputed' in stern ? stern : sternFreeboard(stern.lowest, STERN_FREEBOARD);
+}
