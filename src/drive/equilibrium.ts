@@ -6,7 +6,7 @@ import type { Computed, PlaningState } from './types.ts';
 
 const DEGREE = Math.PI / 180;
 /** Trims that are looked through for balance: beyond the method's range on both sides, so that it can say so. */
-const TRIMS = Array.from({ length: 30 }, (_, index) => (0.5 + index * 0.5) * DEGREE);
+const TRIMS = Array.from({ length: 15 }, (_, index) => (0.5 + (index * 14.5) / 14) * DEGREE);
 
 /**
  * The trim at which weight, pressure, friction and thrust are in balance at a speed, and the state there.

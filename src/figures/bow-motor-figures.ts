@@ -23,6 +23,8 @@ const ABOVE = 0.2;
 export interface BowMotorFigures {
   readonly name: string;
   readonly thrust: Newtons;
+  /** Where the order names it. */
+  readonly place: BuildItem['place'];
   readonly needed: Computed<HoldingForce>;
   readonly time: Computed<HoldingTime>;
 }
@@ -45,7 +47,7 @@ export function bowMotorFigures(
           { thrust, current: item.current },
           chargeAt(build.items, motor.voltage),
         );
-  return { name: item.name, thrust, needed, time };
+  return { name: item.name, place: item.place, thrust, needed, time };
 }
 
 /** Usable charge of the batteries at the motor's voltage, A·h. */

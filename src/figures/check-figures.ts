@@ -11,6 +11,9 @@ import {
 } from '../money/index.ts';
 import type { Stage } from '../schema/index.ts';
 import { createFormatter, decimalToNumber, type Kilograms, kilograms } from '../units/index.ts';
+import { checkDrive } from './check-drive.ts';
+import { checkLimits } from './check-limits.ts';
+import { checkTow } from './check-tow.ts';
 import type { Figures } from './types.ts';
 
 /** Findings that need computed figures: load, trailer, margin, and what was weighed against what was computed. */
@@ -46,7 +49,14 @@ export function checkFigures(figures: Omit<Figures, 'findings'>): readonly Findi
       }),
     );
   }
-  return [...findings, ...checkMoney(figures), ...checkRecordedMasses(figures)];
+  return [
+    ...findings,
+    ...checkMoney(figures),
+    ...checkRecordedMasses(figures),
+    ...checkDrive(figures),
+    ...checkLimits(figures),
+    ...checkTow(figures),
+  ];
 }
 
 /** Packages that save nothing, and more paid than there is to pay. */

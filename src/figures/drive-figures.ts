@@ -32,11 +32,15 @@ import { type Loading, loadingsOf, withOutboard } from './loadings.ts';
 
 const KNOT = UNIT_KINDS.speed.kn;
 /** Speeds that the curve of power is drawn through. */
-const CURVE_SPEEDS = Array.from({ length: 38 }, (_, index) => metresPerSecond((8 + index) * KNOT));
+const CURVE_SPEEDS = Array.from({ length: 20 }, (_, index) =>
+  metresPerSecond((8 + 2 * index) * KNOT),
+);
 
 /** The boat in one loading, with the outboard that is ordered. */
 export interface DriveLoading {
   readonly loading: Loading;
+  /** False where the method is not for such a hull. */
+  readonly applies: boolean;
   readonly speed: Computed<SpeedEstimate>;
   readonly hump: Computed<Hump>;
   /** The trim above which she may porpoise, at the likely speed. */
@@ -87,11 +91,19 @@ export function driveFigures(build: Build, mass: MassResult): DriveFigures {
 function driveLoading(build: Build, loading: Loading): DriveLoading {
   const running = runningOf(build, loading);
   if ('notComputed' in running) {
-    return { loading, speed: running, hump: running, porpoisingAbove: running, curve: [] };
+    return {
+      loading,
+      applies: false,
+      speed: running,
+      hump: running,
+      porpoisingAbove: running,
+      curve: [],
+    };
   }
   const speed = build.outboard ? speedOf(build, running, build.outboard.model) : NO_OUTBOARD;
   return {
     loading,
+    applies: true,
     speed,
     hump: findHump(running),
     porpoisingAbove:

@@ -2,7 +2,12 @@ import { type Finding, finding, hasErrors } from '../findings/index.ts';
 import { type Money, subtractMoney } from '../money/index.ts';
 import { alternativeOrder, removedInVain, resolveOrder } from '../resolve/index.ts';
 import type { Catalogue, SourcedOrder } from '../schema/index.ts';
-import { type Kilograms, kilograms } from '../units/index.ts';
+import {
+  type Kilograms,
+  kilograms,
+  type MetresPerSecond,
+  metresPerSecond,
+} from '../units/index.ts';
 import { computeFigures } from './compute-figures.ts';
 import { peopleByLoad } from './people-by-load.ts';
 import type { Figures } from './types.ts';
@@ -15,6 +20,10 @@ export interface Differences {
   readonly massOnTrailer: Kilograms;
   /** People that may be carried within the rated load. */
   readonly people: number;
+  /** Likely speed, loaded; missing where one of the two is not computed. */
+  readonly speed?: MetresPerSecond;
+  /** On the ball; missing where one of the two has no trailer, or is not computed. */
+  readonly onBall?: Kilograms;
 }
 
 export interface FiguredAlternative {
@@ -53,12 +62,29 @@ export function figureAlternatives(
 }
 
 function differencesOf(figures: Figures, base: Figures): Differences {
+  const [speed, speedBefore] = [likelySpeed(figures), likelySpeed(base)];
+  const [ball, ballBefore] = [onBall(figures), onBall(base)];
   return {
     driveAway: subtractMoney(figures.price.driveAway, base.price.driveAway),
     margin: subtractMoney(figures.price.margin, base.price.margin),
     massOnTrailer: kilograms(figures.mass.onTrailer - base.mass.onTrailer),
     people: peopleByLoad(figures) - peopleByLoad(base),
+    ...(speed !== undefined &&
+      speedBefore !== undefined && {
+        speed: metresPerSecond(speed - speedBefore),
+      }),
+    ...(ball !== undefined && ballBefore !== undefined && { onBall: kilograms(ball - ballBefore) }),
   };
+}
+
+function likelySpeed({ drive }: Figures): MetresPerSecond | undefined {
+  const loaded = drive.loadings.find(({ loading }) => loading.name === 'loaded');
+  return loaded && 'speed' in loaded.speed ? loaded.speed.speed.likely : undefined;
+}
+
+function onBall({ tow }: Figures): Kilograms | undefined {
+  const ball = tow.trailer?.ball;
+  return ball && 'onBall' in ball ? ball.onBall : undefined;
 }
 
 const notRemoved = (order: SourcedOrder, index: number): readonly Finding[] =>
