@@ -72,20 +72,21 @@ dimensions:
   length: 4 m
   beam: 1.7 m
   depth: 650 mm
-  transomBeam: 1.5 m
+  transomBeam: 1.6 m
   transomHeight: 510 mm
   deadrise: 12 deg
   deckArea: 4 m2
 lines:
-  - { x: 0, points: [[0, 0], [0.75, 0.5]] }
-  - { x: 2, points: [[0, 0], [0.85, 0.6]] }
-  - { x: 4, points: [[0, 0.4], [0.1, 0.7]] }
+  - { x: 0, points: [[0, 0], [0.75, 0.15], [0.8, 0.62]] }
+  - { x: 2, points: [[0, 0], [0.8, 0.18], [0.85, 0.65]] }
+  - { x: 4, points: [[0, 0.4], [0.05, 0.45], [0.1, 0.7]] }
 ratings:
   power: 30 hp
   engineMass: 90 kg
   people: 4
   load: 450 kg
   basis: Trial.
+performance: { downfloodingHeight: 0.6 m, leastFreeboard: 0.05 m }
 shaft: long
 class: hull
 shell:
