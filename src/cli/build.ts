@@ -52,9 +52,13 @@ async function removeMisleading(
       join(out, 'yard', number, name),
     );
     const quotes = issued.has(number) ? [] : ['quote.html', 'quote.pdf'];
-    const customer = [...quotes, 'handover.html', 'handover.pdf'].map((name) =>
-      join(out, 'customer', number, name),
-    );
+    const customer = [
+      ...quotes,
+      'handover.html',
+      'handover.pdf',
+      'variations.html',
+      'variations.pdf',
+    ].map((name) => join(out, 'customer', number, name));
     await Promise.all([...yard, ...customer].map((file) => rm(file, { force: true })));
   }
 }

@@ -65,7 +65,8 @@ Example:
 ${EXITS}`,
   verify: `Usage: npm run orlop -- verify [options]
 
-Prints one row for each check against published or exact values: source, value, ours, error, tolerance.
+Prints one row for each check against published or exact values: source, value, ours, error, tolerance; then the
+sums of every order of the workspace against the rules of an electronic invoice.
   --json           the same as JSON${COMMON}
 Example:
   npm run verify

@@ -19,7 +19,8 @@ export async function issue({ workspace, rest }: CommandOptions): Promise<number
   const loaded = loadWorkspace(workspace);
   if (!knowsOrder(loaded, number)) return refuse(`there is no order ${number}`, EXIT.usage);
   const findings = allFindings(loaded, number);
-  const figures = loaded.orders.find(({ order }) => order.value.number === number)?.figures;
+  const entry = loaded.orders.find(({ order }) => order.value.number === number);
+  const figures = entry?.quoted;
   if (!figures || hasErrors(findings)) {
     reportFindings(findings, loaded.sources);
     return refuse(`${number} has errors; mend them first`, EXIT.findings);
@@ -32,6 +33,7 @@ export async function issue({ workspace, rest }: CommandOptions): Promise<number
   const view = quoteView(figures, {
     fontCss: drawingFontCss(),
     revision,
+    alternatives: entry?.alternatives ?? [],
     ...(before && { earlier: { ...before, drift: driftOf(before, figures) } }),
   });
   if (before && saysTheSame(before, view)) {

@@ -8,13 +8,14 @@ import {
   orderPageView,
   type QuoteView,
   quoteView,
+  variationsView,
 } from '../documents/index.ts';
-import type { Figures } from '../figures/index.ts';
+import type { FiguredOrder, Figures } from '../figures/index.ts';
 import type { IssuedQuote } from '../issued/index.ts';
 import type { Yard } from '../schema/index.ts';
 import { drawingFontCss, type Page, type RenderedPage, renderPages } from '../site/index.ts';
 import type { IsoDate } from '../units/index.ts';
-import { runChecks } from '../verify/index.ts';
+import { orderChecks, runChecks } from '../verify/index.ts';
 import type { LoadedWorkspace } from './load.ts';
 
 /** A rendered page that is printed too. */
@@ -46,13 +47,13 @@ export async function renderSite(
 ): Promise<RenderedSite> {
   if (!loaded.catalogue) return { pages: [], documents: [], figures: [] };
   const isWanted = (number: string): boolean => only === undefined || number === only;
-  const figures = loaded.orders.flatMap(({ order, figures: computed }) =>
-    computed && isWanted(order.value.number) ? [computed] : [],
-  );
+  const wanted = loaded.orders.filter(({ order }) => isWanted(order.value.number));
   const sent = [...loaded.issued.values()].flatMap((revisions) => revisions.at(-1) ?? []);
   const documents = [
     ...sent.filter(({ number }) => isWanted(number)).flatMap(issuedPage),
-    ...figures.flatMap((one) => documentPages(one, loaded.issued.has(one.build.order.number))),
+    ...wanted.flatMap((entry) =>
+      documentPages(entry, loaded.issued.get(entry.order.value.number) ?? []),
+    ),
   ];
   const yard = yardPages(loaded, loaded.catalogue.yard.value, { pdf, isWanted });
   const pages = await renderPages([...documents, ...yard]);
@@ -63,7 +64,7 @@ export async function renderSite(
       const page = byUrl.get(url);
       return page ? [{ url, html, head: page.view.document, date: page.date }] : [];
     }),
-    figures,
+    figures: wanted.flatMap(({ figures }) => figures ?? []),
   };
 }
 
@@ -72,24 +73,40 @@ interface DocumentPage extends Page {
   readonly date: IsoDate;
 }
 
-function documentPages(figures: Figures, issued: boolean): readonly DocumentPage[] {
-  const { number, dates } = figures.build.order;
-  const drawing = { fontCss: drawingFontCss() };
+function documentPages(
+  { figures, quoted, alternatives, variations }: FiguredOrder,
+  issued: readonly IssuedQuote[],
+): readonly DocumentPage[] {
+  if (!figures || !quoted) return [];
+  const { number, dates, acceptance } = figures.build.order;
+  const fontCss = drawingFontCss();
   const date = dates.quoted ?? dates.enquiry;
+  const accepted = issued.find(({ revision }) => revision === acceptance?.revision);
+  const page = (url: string, template: DocumentPage['template'], view: DocumentPage['view']) => ({
+    url,
+    template,
+    view,
+    date,
+  });
   return [
-    ...(issued ? [] : [quotePage(number, quoteView(figures, drawing), date)]),
-    {
-      url: `yard/${number}/build-sheet.html`,
-      template: 'build-sheet',
-      view: buildSheetView(figures, drawing),
-      date,
-    },
-    {
-      url: `customer/${number}/handover.html`,
-      template: 'handover',
-      view: handoverView(figures, drawing),
-      date,
-    },
+    ...(issued.length > 0
+      ? []
+      : [quotePage(number, quoteView(quoted, { fontCss, alternatives }), date)]),
+    page(
+      `yard/${number}/build-sheet.html`,
+      'build-sheet',
+      buildSheetView(figures, { fontCss, variations }),
+    ),
+    page(`customer/${number}/handover.html`, 'handover', handoverView(figures, { fontCss })),
+    ...(variations.length === 0
+      ? []
+      : [
+          page(
+            `customer/${number}/variations.html`,
+            'variations',
+            variationsView({ quoted, variations, issued: accepted ?? issued.at(-1) }),
+          ),
+        ]),
   ];
 }
 
@@ -107,6 +124,8 @@ function yardPages(
   yard: Yard,
   { pdf, isWanted }: { readonly pdf: boolean; readonly isWanted: (number: string) => boolean },
 ): readonly Page[] {
+  const figures = loaded.orders.flatMap((entry) => entry.figures ?? []);
+  const checks = [...runChecks(), ...orderChecks(figures)];
   const index = indexView({
     overview: loaded.overview,
     yard,
@@ -122,6 +141,6 @@ function yardPages(
       const view = isWanted(number) ? orderPageView(state) : undefined;
       return view ? [{ url: `yard/${number}/order.html`, template: 'order', view } as const] : [];
     }),
-    { url: 'yard/checks.html', template: 'checks', view: checksView(runChecks(), yard) },
+    { url: 'yard/checks.html', template: 'checks', view: checksView(checks, yard) },
   ];
 }

@@ -1,10 +1,12 @@
-import { runChecks } from '../verify/index.ts';
+import { orderChecks, runChecks } from '../verify/index.ts';
 import type { CommandOptions } from './command-line.ts';
 import { EXIT } from './exit.ts';
+import { loadWorkspace } from './load.ts';
 
 /** Prints one row for each check against the published world. */
-export async function verify({ json }: CommandOptions): Promise<number> {
-  const checks = runChecks();
+export async function verify({ workspace, json }: CommandOptions): Promise<number> {
+  const figures = loadWorkspace(workspace).orders.flatMap((entry) => entry.figures ?? []);
+  const checks = [...runChecks(), ...orderChecks(figures)];
   const failed = checks.filter(({ pass }) => !pass);
   if (json) {
     process.stdout.write(`${JSON.stringify(checks, undefined, 2)}\n`);

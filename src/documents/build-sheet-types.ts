@@ -90,6 +90,13 @@ export interface BuildSheetView {
   readonly facts: readonly { readonly label: string; readonly value: string }[];
   /** What the office wrote for the shop; empty when it wrote nothing. */
   readonly note: string;
+  /** Changes after acceptance that are built in: what came in, what went out. */
+  readonly variations: readonly {
+    readonly name: string;
+    readonly signed: string;
+    readonly added: readonly string[];
+    readonly removed: readonly string[];
+  }[];
   readonly findings: readonly ShopFinding[];
   readonly masses: readonly TargetMass[];
   readonly massMethod: string;

@@ -1,4 +1,4 @@
-export { buildSheetView } from './build-sheet.ts';
+export { type BuildSheetOptions, buildSheetView } from './build-sheet.ts';
 export type { BuildSheetView } from './build-sheet-types.ts';
 export { type ChecksView, checksView } from './checks.ts';
 export { handoverView } from './handover.ts';
@@ -10,3 +10,4 @@ export { type QuoteOptions, quoteView } from './quote.ts';
 export { isQuoteView, type QuoteView } from './quote-types.ts';
 export type { Section, SectionTable } from './section.ts';
 export { type IndexView, indexView } from './yard-index.ts';
+export { type VariationsView, variationsView } from './variations.ts';

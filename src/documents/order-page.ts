@@ -1,8 +1,10 @@
 import type { OrderState } from '../plan/index.ts';
+import { alternativesSection } from './alternatives-section.ts';
 import { costingSection, sensitivitySection } from './costing-section.ts';
 import { driftSection } from './drift-section.ts';
 import type { PageHead } from './head.ts';
 import type { Section } from './section.ts';
+import { variationsSection } from './variations-section.ts';
 import { boatName } from './words.ts';
 
 /** One order for the yard: all that was computed, costs and margins among it. */
@@ -15,8 +17,8 @@ export interface OrderPageView {
 
 /** The yard's page of one order; undefined when it could not be computed. */
 export function orderPageView({ entry, issued, drift }: OrderState): OrderPageView | undefined {
-  const { figures } = entry;
-  if (!figures) return undefined;
+  const { figures, quoted, alternatives, variations } = entry;
+  if (!figures || !quoted) return undefined;
   const { order, yard } = figures.build;
   const heading = `${order.number}: ${boatName(figures.build)}`;
   return {
@@ -31,7 +33,9 @@ export function orderPageView({ entry, issued, drift }: OrderState): OrderPageVi
     sections: [
       costingSection(figures),
       sensitivitySection(figures),
+      ...(alternatives.length > 0 ? [alternativesSection(alternatives, quoted)] : []),
       driftSection(issued, drift, yard),
+      variationsSection(variations, quoted, issued),
     ],
   };
 }

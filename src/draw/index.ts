@@ -1,6 +1,14 @@
 export { type ArrangementInput, drawArrangement } from './arrangement.ts';
 export { type BodyPlanInput, drawBodyPlan } from './body-plan.ts';
+export { type CapacityPlateInput, drawCapacityPlate, type PlateFact } from './capacity-plate.ts';
 export { drawMassBars, type MassBar, type MassBarsInput } from './mass-bars.ts';
+export { drawOnTrailer, type OnTrailerInput } from './on-trailer.ts';
 export { drawPlacing, type PlacingInput } from './placing.ts';
+export {
+  drawPowerCurve,
+  type PowerCurveInput,
+  type PowerLine,
+  type SpeedAndPower,
+} from './power-curve.ts';
 export { toDataUri } from './svg.ts';
 export type { Drawing, DrawnItem, HullShape, OutboardShape, Place, Station } from './types.ts';

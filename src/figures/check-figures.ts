@@ -66,14 +66,16 @@ function checkMoney({ build, price }: Omit<Figures, 'findings'>): readonly Findi
   const nothing = packages.filter(({ keys }) =>
     price.lines.every((line) => !keys.includes(line.key) || isZero(line.saving)),
   );
-  const findings = nothing.map(({ name }) =>
-    finding('PACKAGE_SAVES_NOTHING', build.place(['packages']), { received: name }),
+  const findings = nothing.map(({ id, name }) =>
+    finding('PACKAGE_SAVES_NOTHING', build.place(['packages', order.packages.indexOf(id)]), {
+      received: name,
+    }),
   );
   const given = order.tradeIn ? moneyOf(order.tradeIn.value, currency) : zeroMoney(currency);
   const received = addMoney(given, price.paid);
   if (isNegative(subtractMoney(price.driveAway, received))) {
     findings.push(
-      finding('PAID_TOO_MUCH', build.place(['tradeIn']), {
+      finding('PAID_TOO_MUCH', build.place([order.paid.length > 0 ? 'paid' : 'tradeIn']), {
         received: print(received),
         expected: `at most ${print(price.driveAway)}`,
       }),

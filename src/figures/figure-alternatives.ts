@@ -61,7 +61,8 @@ export function figureAlternatives(
   });
 }
 
-function differencesOf(figures: Figures, base: Figures): Differences {
+/** What one boat costs, weighs and carries more than another. */
+export function differencesOf(figures: Figures, base: Figures): Differences {
   const [speed, speedBefore] = [likelySpeed(figures), likelySpeed(base)];
   const [ball, ballBefore] = [onBall(figures), onBall(base)];
   return {

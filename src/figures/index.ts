@@ -5,6 +5,7 @@ export {
   type FiguredAlternative,
 } from './figure-alternatives.ts';
 export { type FiguredOrder, figureOrders } from './figure-orders.ts';
+export type { FiguredVariation } from './figure-variations.ts';
 export { figuresData } from './figures-data.ts';
 export type { FigureDatum, Figures } from './types.ts';
 export { peopleByLoad } from './people-by-load.ts';

@@ -215,6 +215,16 @@ export const FINDING_CODES = {
     means: 'The order is quoted but no quote was issued, so its numbers can still move',
     mend: 'Issue the quote when it is sent',
   },
+  VARIATION_DIFFERS: {
+    severity: 'warning',
+    means: 'A variation was signed at another price than it has today',
+    mend: 'What was signed counts; look why it changed before you sign another',
+  },
+  REVISION_NOT_ISSUED: {
+    severity: 'warning',
+    means: 'The accepted revision of the quote is not among those that were issued',
+    mend: 'Correct acceptance: revision:, or bring its file back to orders/issued',
+  },
   QUOTE_DIFFERS: {
     severity: 'warning',
     means: 'The quote that was sent last says another price than the order would have today',

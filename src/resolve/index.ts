@@ -1,4 +1,9 @@
-export { alternativeOrder, removedInVain } from './alternatives.ts';
+export {
+  alternativeOrder,
+  removedByVariationInVain,
+  removedInVain,
+  variedOrder,
+} from './alternatives.ts';
 export type {
   Build,
   BuildCharge,

@@ -18,6 +18,8 @@ const RAISED_IN: Readonly<Record<string, string>> = {
   ISSUED_ALTERED: 'issued/issued.test.ts',
   ISSUED_OF_OTHER_ORDER: 'issued/issued.test.ts',
   QUOTE_DIFFERS: 'issued/issued.test.ts',
+  REVISION_NOT_ISSUED: 'figures/variations.test.ts',
+  VARIATION_DIFFERS: 'figures/variations.test.ts',
 };
 const TODAY: IsoDate = parseIsoDate('2026-11-25') ?? expect.fail('a date');
 
