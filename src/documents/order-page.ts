@@ -2,8 +2,14 @@ import type { OrderState } from '../plan/index.ts';
 import { alternativesSection } from './alternatives-section.ts';
 import { costingSection, sensitivitySection } from './costing-section.ts';
 import { driftSection } from './drift-section.ts';
+import { driveSection } from './drive-section.ts';
 import type { PageHead } from './head.ts';
+import { limitsSection } from './limits-section.ts';
+import { limitsSection } from './limits-section.ts';
 import type { Section } from './section.ts';
+import { speedSection } from './speed-section.ts';
+import { towingSection } from './towing-section.ts';
+import { towSection } from './tow-section.ts';
 import { variationsSection } from './variations-section.ts';
 import { boatName } from './words.ts';
 
@@ -15,8 +21,15 @@ export interface OrderPageView {
   readonly sections: readonly Section[];
 }
 
-/** The yard's page of one order; undefined when it could not be computed. */
-export function orderPageView({ entry, issued, drift }: OrderState): OrderPageView | undefined {
+/**
+ * The yard's page of one order; undefined when it could not be computed.
+ *
+ * @param fontCss - `@font-face` rules for its drawings
+ */
+export function orderPageView(
+  { entry, issued, drift }: OrderState,
+  fontCss: string,
+): OrderPageView | undefined {
   const { figures, quoted, alternatives, variations } = entry;
   if (!figures || !quoted) return undefined;
   const { order, yard } = figures.build;
@@ -31,8 +44,14 @@ export function orderPageView({ entry, issued, drift }: OrderState): OrderPageVi
     heading,
     lead: `${order.customer.name}. For the yard only: costs and margins are on this page.`,
     sections: [
+      speedSection(figures, fontCss),
+      limitsSection(figures),
+      towingSection(figures, fontCss),
       costingSection(figures),
       sensitivitySection(figures),
+      driveSection(figures),
+      limitsSection(figures),
+      ...[towSection(figures) ?? []].flat(),
       ...(alternatives.length > 0 ? [alternativesSection(alternatives, quoted)] : []),
       driftSection(issued, drift, yard),
       variationsSection(variations, quoted, issued),

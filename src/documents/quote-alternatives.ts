@@ -1,7 +1,7 @@
 import type { FiguredAlternative, Figures } from '../figures/index.ts';
 import { type Finding, FINDING_CODES, type FindingCode } from '../findings/index.ts';
 import { formatMoney, isNegative, isZero, type Money } from '../money/index.ts';
-import { createFormatter, kilograms } from '../units/index.ts';
+import { createFormatter, type Formatter, kilograms, UNIT_KINDS } from '../units/index.ts';
 import type { Fact, QuoteAlternative } from './quote-types.ts';
 import { sentence } from './words.ts';
 
@@ -35,7 +35,7 @@ export function quoteAlternatives(
 }
 
 function differenceFacts(
-  { driveAway, massOnTrailer, people }: NonNullable<FiguredAlternative['differences']>,
+  { driveAway, massOnTrailer, people, speed }: NonNullable<FiguredAlternative['differences']>,
   { yard, trailer }: Figures['build'],
 ): readonly Fact[] {
   const format = createFormatter(yard.locale, yard.units);
@@ -50,7 +50,15 @@ function differenceFacts(
       label: 'People within the rating',
       value: numberChange(people, format.number(Math.abs(people), 0), 0.5),
     },
+    ...(speed === undefined
+      ? []
+      : [{ label: 'Speed, estimated', value: speedChange(speed, format) }]),
   ];
+}
+
+function speedChange(speed: number, format: Formatter): string {
+  const knots = speed / UNIT_KINDS.speed.kn;
+  return numberChange(knots, `${format.number(Math.abs(knots), 1)}\u00A0kn`, 0.05);
 }
 
 function moneyChange(change: Money, locale: string): string {

@@ -1,7 +1,8 @@
 import type { Figures } from '../figures/index.ts';
-import { createFormatter, type Formatter } from '../units/index.ts';
+import { createFormatter, type Formatter, UNIT_KINDS } from '../units/index.ts';
 import { percentText } from './quote-price.ts';
 import type { KeyFigure } from './quote-types.ts';
+import { capital } from './words.ts';
 
 const TO_CONFIRM = 'to be confirmed by test under local rules';
 
@@ -20,6 +21,7 @@ export function keyFigures(figures: Figures): readonly KeyFigure[] {
     boatMass(figures, format),
     ...trailerMass(figures, format),
     outboardPower(figures, format),
+    ...speed(figures, format),
     people(figures, format),
     load(figures, format),
   ];
@@ -69,6 +71,20 @@ function outboardPower({ build }: Figures, format: Formatter): KeyFigure {
       };
 }
 
+function speed({ drive }: Figures, format: Formatter): KeyFigure[] {
+  const loaded = drive.loadings.find(({ loading }) => loading.name === 'loaded');
+  if (!loaded || 'notComputed' in loaded.speed) return [];
+  const { low, high } = loaded.speed.speed;
+  const knots = (value: number): string => format.number(value / UNIT_KINDS.speed.kn, 0);
+  return [
+    {
+      label: 'Speed, estimated',
+      value: `${knots(low)} to ${knots(high)}\u00A0kn`,
+      method: `At full throttle in calm water with ${format.mass(loaded.loading.mass)} in all, people and gear as ordered: estimated by Savitsky’s method; verify by trial.`,
+    },
+  ];
+}
+
 function people({ build }: Figures, format: Formatter): KeyFigure {
   return {
     label: 'People',
@@ -86,5 +102,3 @@ function load({ build, mass }: Figures, format: Formatter): KeyFigure {
     method: `People at ${format.mass(personMass)} and ${format.mass(gearPerPerson)} of gear each, fuel and fitted items. The shop rates this hull for up to ${format.mass(ratings.load)}, ${TO_CONFIRM}.`,
   };
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

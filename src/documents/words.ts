@@ -34,3 +34,6 @@ export function customerLines({ order: { customer } }: Build): readonly string[]
     customer.email,
   ]);
 }
+
+/** With a capital letter. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
