@@ -134,11 +134,12 @@ function yardPages(
     unread: loaded.brokenOrders.map(({ file }) => file),
     pdf,
   });
+  const fontCss = drawingFontCss();
   return [
     { url: 'yard/index.html', template: 'index', view: index },
     ...loaded.overview.orders.flatMap((state) => {
       const { number } = state.entry.order.value;
-      const view = isWanted(number) ? orderPageView(state) : undefined;
+      const view = isWanted(number) ? orderPageView(state, fontCss) : undefined;
       return view ? [{ url: `yard/${number}/order.html`, template: 'order', view } as const] : [];
     }),
     { url: 'yard/checks.html', template: 'checks', view: checksView(checks, yard) },

@@ -44,9 +44,6 @@ export function orderPageView(
     heading,
     lead: `${order.customer.name}. For the yard only: costs and margins are on this page.`,
     sections: [
-      speedSection(figures, fontCss),
-      limitsSection(figures),
-      towingSection(figures, fontCss),
       costingSection(figures),
       sensitivitySection(figures),
       driveSection(figures),
@@ -55,6 +52,9 @@ export function orderPageView(
       ...(alternatives.length > 0 ? [alternativesSection(alternatives, quoted)] : []),
       driftSection(issued, drift, yard),
       variationsSection(variations, quoted, issued),
+      speedSection(figures, fontCss),
+      limitsSection(figures),
+      towingSection(figures, fontCss),
     ],
   };
 }

@@ -1,5 +1,6 @@
 import type { Figures } from '../figures/index.ts';
 import { createFormatter, type Formatter, UNIT_KINDS } from '../units/index.ts';
+import { performanceFigures } from './performance-figures.ts';
 import { percentText } from './quote-price.ts';
 import type { KeyFigure } from './quote-types.ts';
 import { capital } from './words.ts';
@@ -24,6 +25,7 @@ export function keyFigures(figures: Figures): readonly KeyFigure[] {
     ...speed(figures, format),
     people(figures, format),
     load(figures, format),
+    ...performanceFigures(figures),
   ];
 }
 

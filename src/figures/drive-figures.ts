@@ -36,6 +36,9 @@ const CURVE_SPEEDS = Array.from({ length: 20 }, (_, index) =>
   metresPerSecond((8 + 2 * index) * KNOT),
 );
 
+/** Lowest, likely and highest speed. */
+export type SpeedBand = SpeedEstimate['speed'];
+
 /** The boat in one loading, with the outboard that is ordered. */
 export interface DriveLoading {
   readonly loading: Loading;

@@ -9,7 +9,7 @@ export type { FiguredVariation } from './figure-variations.ts';
 export { figuresData } from './figures-data.ts';
 export type { FigureDatum, Figures } from './types.ts';
 export { peopleByLoad } from './people-by-load.ts';
-export type { DriveFigures, DriveLoading, EngineRow } from './drive-figures.ts';
+export type { DriveFigures, DriveLoading, EngineRow, SpeedBand } from './drive-figures.ts';
 export { type FuelUse, reserveOf } from './fuel-use.ts';
 export type { LimitsFigures } from './limits-figures.ts';
 export type { TowFigures, TrailerFigures } from './tow-figures.ts';

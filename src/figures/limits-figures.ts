@@ -5,6 +5,9 @@ import {
   fitEngine,
   isoPower,
   type Margin,
+  type MethodId,
+  PLATE_CAUTION,
+  plateFacts,
   type RatedBoat,
   rateBoat,
   type Rating,
@@ -34,6 +37,12 @@ const STERN_FREEBOARD = metres(0.15);
 export interface LimitsFigures {
   readonly ratings: Computed<readonly Rating[]>;
   readonly categories: Computed<readonly Screening[]>;
+  readonly plate: {
+    /** What stands above it until somebody has signed. */
+    readonly standing: string;
+    /** What each method wants on it; nothing where it wants no plate. */
+    readonly lists: readonly { readonly method: MethodId; readonly facts: readonly string[] }[];
+  };
   /** With the outboard that is ordered. */
   readonly engine?: {
     readonly fit: EngineFit;
@@ -53,6 +62,13 @@ export function limitsFigures(build: Build, mass: MassResult): LimitsFigures {
   return {
     ratings: body ? rateBoat(ratedBoat(build, mass, body), build.yard.limits.methods) : NO_HULL,
     categories: body ? screened(build, mass, body) : NO_HULL,
+    plate: {
+      standing: PLATE_CAUTION,
+      lists: build.yard.limits.methods.map((method) => ({
+        method,
+        facts: plateFacts(method, build.hull.dimensions.length),
+      })),
+    },
     ...(engine && { engine }),
   };
 }
