@@ -1,6 +1,16 @@
 import type { Place } from '../findings/index.ts';
 import type { Currency, Money } from '../money/index.ts';
-import type { Hull, Order, Outboard, Shaft, Stage, Trailer, Yard } from '../schema/index.ts';
+import type {
+  Hull,
+  Material,
+  Option,
+  Order,
+  Outboard,
+  Shaft,
+  Stage,
+  Trailer,
+  Yard,
+} from '../schema/index.ts';
 import type { Amperes, Decimal, IsoDate, Kilograms, Point3 } from '../units/index.ts';
 
 export interface BuildPart {
@@ -23,6 +33,9 @@ export interface BuildHours {
   readonly stage: Stage;
   readonly hours: Decimal;
 }
+
+/** What the wiring needs to know of an item. */
+export type ElectricFacts = Pick<Option, 'circuit' | 'battery' | 'charger' | 'pump' | 'panel'>;
 
 export type ItemKind = 'shell' | 'structure' | 'option' | 'extra' | 'outboard' | 'trailer';
 
@@ -48,6 +61,7 @@ export interface BuildItem {
   /** False when nobody gave a position and the middle of the boat stands in for it. */
   readonly placed: boolean;
   readonly current: Amperes;
+  readonly electrics?: ElectricFacts;
   /** Of all that are ordered, before tax. */
   readonly fixedPrice?: Money;
   readonly serial: boolean;
@@ -87,6 +101,10 @@ export interface Build {
   readonly items: readonly BuildItem[];
   /** Where the fuel is, boat axes. */
   readonly tank: Point3;
+  /** Facts of materials by part code. */
+  readonly materials: ReadonlyMap<string, Material>;
+  /** What the shelf holds, by part code; undefined when nobody counts it. */
+  readonly stock?: { readonly counted: IsoDate; readonly held: ReadonlyMap<string, number> };
   readonly charges: readonly BuildCharge[];
   readonly packages: readonly BuildPackage[];
   /** The day whose prices and rates it has. */

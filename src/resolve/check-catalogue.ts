@@ -1,6 +1,7 @@
 import { type Finding, finding, type Place } from '../findings/index.ts';
 import type { Catalogue, Sourced } from '../schema/index.ts';
 import { unknownId } from './check-compatibility.ts';
+import { checkMaterials } from './check-materials.ts';
 
 type Path = readonly (string | number)[];
 
@@ -57,6 +58,7 @@ export function checkCatalogue(
       ),
     ),
     ...checkPackages(catalogue, broken),
+    ...checkMaterials(catalogue, broken),
     ...checkCircles(catalogue),
   ];
 }

@@ -19,7 +19,7 @@ import type {
   Trailer,
 } from '../schema/index.ts';
 import { amperes, type Decimal, kilograms, metres, type Point3, ZERO } from '../units/index.ts';
-import type { BuildItem } from './build.ts';
+import type { BuildItem, ElectricFacts } from './build.ts';
 import { massOfParts, resolveHours, resolveParts } from './parts.ts';
 import { middleOf, placeInHull } from './scale.ts';
 
@@ -112,10 +112,19 @@ export function optionItem(
     group: option.group,
     notes,
     serial: value.serial,
+    electrics: electricFacts(value),
     ...priced(value.price, ordered.quantity, shop.currency),
     place,
   };
 }
+
+const electricFacts = ({ circuit, battery, charger, pump, panel }: Option): ElectricFacts => ({
+  circuit,
+  battery,
+  charger,
+  pump,
+  panel,
+});
 
 /** A one-off item of the order itself. */
 export function extraItem(extra: Extra, index: number, place: Place, shop: Workshop): BuildItem {

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { amount, count, id, quantity, text } from './fields.ts';
+import { hullLaminate } from './hull-laminate.ts';
 import { hoursUse, partUse, position } from './shared.ts';
 
 const length = (description: string, min: number, max: number) =>
@@ -90,6 +91,7 @@ export const hullSchema = z
       .meta({
         description: 'Gunwales, floor, frames and fittings that every boat of this hull has.',
       }),
+    ...hullLaminate,
     moulds: amount('Charged to each boat for the wear of the moulds.', { min: 0, max: 100_000 }),
     mould: z
       .strictObject({

@@ -1,11 +1,13 @@
 import { z } from 'zod';
 import { amount, count, id, text } from './fields.ts';
+import { optionElectrics } from './option-electrics.ts';
 import { itemFacts, quantityLimits } from './shared.ts';
 
 export const optionSchema = z
   .strictObject({
     id: id('Name that orders point at.'),
     ...itemFacts,
+    ...optionElectrics,
     fits: z
       .array(id('A hull.', 'hulls'))
       .optional()

@@ -29,6 +29,11 @@ export const UNIT_KINDS = {
   speed: { 'm/s': 1, kn: 1852 / 3600, 'km/h': 1 / 3.6, mph: (5280 * FOOT) / 3600 },
   density: { 'kg/m3': 1, 'kg/m³': 1, 'lb/ft3': POUND / FOOT ** 3 },
   duration: { s: 1, min: 60, h: 3600, d: 86400 },
+  'areal mass': { 'kg/m2': 1, 'kg/m²': 1, 'g/m2': 0.001, 'g/m²': 0.001 },
+  pressure: { Pa: 1, kPa: 1000, MPa: 1e6, mbar: 100, bar: 1e5 },
+  viscosity: { 'Pa.s': 1, 'mPa.s': 0.001 },
+  charge: { Ah: 3600 },
+  flow: { 'm3/s': 1, 'L/h': 0.001 / 3600, 'L/min': 0.001 / 60 },
 } as const satisfies Readonly<Record<string, Readonly<Record<string, number>>>>;
 
 export type UnitKind = keyof typeof UNIT_KINDS;
