@@ -11,7 +11,7 @@ const GRAVITY = 9.80665;
 
 export const UNIT_KINDS = {
   length: { m: 1, mm: 0.001, cm: 0.01, km: 1000, ft: FOOT, in: FOOT / 12 },
-  area: { m2: 1, 'm²': 1, cm2: 1e-4, ft2: FOOT ** 2, 'ft²': FOOT ** 2 },
+  area: { m2: 1, 'm²': 1, cm2: 1e-4, mm2: 1e-6, ft2: FOOT ** 2, 'ft²': FOOT ** 2 },
   volume: {
     m3: 1,
     'm³': 1,
