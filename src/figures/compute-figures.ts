@@ -6,7 +6,10 @@ import { STAGES } from '../schema/index.ts';
 import { trailerLoad } from '../tow/index.ts';
 import { addDecimals, multiplyDecimals, ONE, ZERO } from '../units/index.ts';
 import { checkFigures } from './check-figures.ts';
+import { electricsFigures } from './electrics-figures.ts';
+import { gateFigures } from './gate-figures.ts';
 import { fuelOf, massInput } from './inputs.ts';
+import { laminateFigures } from './laminate-figures.ts';
 import { learningOf, priceInput, whatIfOf } from './price-input.ts';
 import type { Figures } from './types.ts';
 
@@ -29,6 +32,9 @@ export function computeFigures(build: Build, findings: readonly Finding[]): Figu
     sensitivity: sensitivity(priced, price, whatIfOf(build)),
     mass,
     ...(load && { trailerLoad: load }),
+    laminate: laminateFigures(build),
+    electrics: electricsFigures(build),
+    gates: gateFigures(build),
     stageHours: hoursByStage(build),
   };
   return { ...figures, findings: [...findings, ...checkFigures(figures)] };

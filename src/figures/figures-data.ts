@@ -1,5 +1,7 @@
 import { decimalToShortText } from '../units/index.ts';
 import type { Point3 } from '../units/index.ts';
+import { electricsData } from './electrics-data.ts';
+import { laminateData } from './laminate-data.ts';
 import { priceData } from './price-data.ts';
 import type { FigureDatum, Figures } from './types.ts';
 
@@ -7,7 +9,13 @@ const CENTRE = 'sum of mass x position over sum of mass, boat axes';
 
 /** Every figure of an order by a stable dotted name. Masses are rounded to the gram, positions to 0.1 mm. */
 export function figuresData(figures: Figures): Readonly<Record<string, FigureDatum>> {
-  return { ...priceData(figures), ...massData(figures), ...workData(figures) };
+  return {
+    ...priceData(figures),
+    ...massData(figures),
+    ...workData(figures),
+    ...laminateData(figures),
+    ...electricsData(figures),
+  };
 }
 
 function massData({ mass, trailerLoad }: Figures): Record<string, FigureDatum> {

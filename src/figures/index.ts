@@ -6,5 +6,13 @@ export {
 } from './figure-alternatives.ts';
 export { type FiguredOrder, figureOrders } from './figure-orders.ts';
 export { figuresData } from './figures-data.ts';
-export type { FigureDatum, Figures } from './types.ts';
+export type { FigureDatum, Figures, NotComputed } from './types.ts';
 export { peopleByLoad } from './people-by-load.ts';
+export type { BankFigures, ChargeFigures } from './battery-figures.ts';
+export type { WiredCircuit } from './circuits.ts';
+export type { ElectricsFigures, FeederFigures, StarterFigures } from './electrics-figures.ts';
+export { type Gate, weighedAt, type WeighedStage } from './gate-figures.ts';
+export type { InfusionFigures } from './infusion-figures.ts';
+export type { KitFigures, KitLine } from './kit-figures.ts';
+export type { LaminateFigures } from './laminate-figures.ts';
+export type { MixingFigures } from './mixing-figures.ts';

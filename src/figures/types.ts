@@ -4,6 +4,14 @@ import type { Price, Sensitivity } from '../price/index.ts';
 import type { Build } from '../resolve/index.ts';
 import type { TrailerLoad } from '../tow/index.ts';
 import type { Decimal } from '../units/index.ts';
+import type { ElectricsFigures } from './electrics-figures.ts';
+import type { Gate } from './gate-figures.ts';
+import type { LaminateFigures } from './laminate-figures.ts';
+
+/** Why a room has nothing to say of an order. */
+export interface NotComputed {
+  readonly notComputed: string;
+}
 
 /** Everything computed for one order. */
 export interface Figures {
@@ -13,6 +21,10 @@ export interface Figures {
   readonly sensitivity: Sensitivity;
   readonly mass: MassResult;
   readonly trailerLoad?: TrailerLoad;
+  readonly laminate: LaminateFigures | NotComputed;
+  readonly electrics: ElectricsFigures | NotComputed;
+  /** What she must weigh after each stage that adds to her. */
+  readonly gates: readonly Gate[];
   /** Hours of every stage that has work, in the order of the build. */
   readonly stageHours: readonly { readonly stage: string; readonly hours: Decimal }[];
   readonly findings: readonly Finding[];

@@ -111,9 +111,9 @@ function readMaterials(reading: Reading): ReadonlyMap<string, Sourced<Material>>
   const file = eitherEnding(reading, name);
   const { sourced, source, findings } = readChecked(materialFileSchema, text, file);
   const entries = sourced ? entriesOf(sourced.value.materials, source, 'materials') : [];
-  const unique = byUniqueName(entries, 'part', ({ value }) => value.part, reading.sources);
-  reading.findings.push(...findings, ...unique.findings);
-  return unique.byName;
+  const named = byUniqueName(entries, 'part', ({ value }) => value.part, reading.sources);
+  reading.findings.push(...findings, ...named.findings);
+  return named.byName;
 }
 
 function readStock(reading: Reading): Sourced<StockFile> | undefined {

@@ -1,6 +1,15 @@
 import { type Finding, finding, type Place } from '../findings/index.ts';
-import type { Catalogue, Hull, MaterialKind } from '../schema/index.ts';
+import type { Catalogue, Hull, Material, MaterialKind, Sourced } from '../schema/index.ts';
 import { unknownId } from './check-compatibility.ts';
+
+type Laminate = NonNullable<Hull['laminate']>;
+
+/** A code at a place that must be a material of one of some kinds. */
+type Known = (
+  place: Place,
+  code: string | undefined,
+  ...kinds: readonly MaterialKind[]
+) => readonly Finding[];
 
 /**
  * Findings of the materials, the stock and the lay-ups of hulls: codes that no price list or no entry of the materials
@@ -12,70 +21,80 @@ export function checkMaterials(
   catalogue: Catalogue,
   broken: ReadonlySet<string>,
 ): readonly Finding[] {
-  const { materials, parts, stock } = catalogue;
+  const { materials, parts, stock, hulls } = catalogue;
   const listed = (place: Place, code: string): readonly Finding[] =>
     parts.has(code) || broken.has(code) ? [] : [unknownId('part', code, parts.keys(), place)];
-  const known = (
-    place: Place,
-    code: string | undefined,
-    ...kinds: readonly MaterialKind[]
-  ): readonly Finding[] => {
-    if (code === undefined) return [];
-    const kind = materials.get(code)?.value.kind;
-    if (kind !== undefined && kinds.includes(kind)) return [];
-    const names = [...materials.keys()].filter((name) => {
-      const other = materials.get(name)?.value.kind;
-      return other !== undefined && kinds.includes(other);
-    });
-    return [unknownId(kinds.join(' or '), code, names, place)];
-  };
+  const known = knownIn(materials);
   return [
-    ...[...materials.values()].flatMap(({ value, place }) => {
-      const mixing = 'mixing' in value ? value.mixing : undefined;
-      return [
-        ...listed(place(['part']), value.part),
-        ...known(place(['mixing', 'catalyst']), mixing?.catalyst, 'catalyst'),
-        ...(value.kind === 'fabric' ? known(place(['wetWith']), value.wetWith, 'resin') : []),
-      ];
-    }),
-    ...(stock?.value.stock ?? []).flatMap(({ part }, index) =>
-      listed(stock?.place(['stock', index, 'part']) ?? { file: '' }, part),
+    ...[...materials.values()].flatMap((one) => [
+      ...listed(one.place(['part']), one.value.part),
+      ...checkMaterial(one, known),
+    ]),
+    ...(stock?.value.stock.flatMap(({ part }, index) =>
+      listed(stock.place(['stock', index, 'part']), part),
+    ) ?? []),
+    ...[...hulls.values()].flatMap((hull) => checkLaminate(hull, known)),
+  ];
+}
+
+function knownIn(materials: Catalogue['materials']): Known {
+  return (place, code, ...kinds) => {
+    const names = [...materials.values()]
+      .filter(({ value }) => kinds.includes(value.kind))
+      .map(({ value }) => value.part);
+    return code === undefined || names.includes(code)
+      ? []
+      : [unknownId(kinds.join(' or '), code, names, place)];
+  };
+}
+
+function checkMaterial(one: Sourced<Material>, known: Known): readonly Finding[] {
+  const { value } = one;
+  const catalyst = 'mixing' in value ? value.mixing?.catalyst : undefined;
+  const wetWith = value.kind === 'fabric' ? value.wetWith : undefined;
+  return [
+    ...known(one.place(['mixing', 'catalyst']), catalyst, 'catalyst'),
+    ...known(one.place(['wetWith']), wetWith, 'resin'),
+  ];
+}
+
+function checkLaminate(hull: Sourced<Hull>, known: Known): readonly Finding[] {
+  const { laminate, lines } = hull.value;
+  if (!laminate) return [];
+  const at = (...path: readonly (string | number)[]): Place => hull.place(['laminate', ...path]);
+  const last = Math.min(...lines.map(({ points }) => points.length)) - 1;
+  return [
+    ...laminate.panels.flatMap(({ layers, strip }, panel) => [
+      ...layers.flatMap((code, layer) =>
+        known(at('panels', panel, 'layers', layer), code, 'coat', 'fabric', 'core'),
+      ),
+      ...checkStrip(strip, last, at('panels', panel, 'strip')),
+    ]),
+    ...laminate.pieces.flatMap(({ of }, piece) =>
+      of.flatMap((code, layer) => known(at('pieces', piece, 'of', layer), code, 'fabric')),
     ),
-    ...[...catalogue.hulls.values()].flatMap(({ value: { laminate, lines }, place }) => {
-      if (!laminate) return [];
-      const points = Math.min(...lines.map((line) => line.points.length));
-      const at = (...path: readonly (string | number)[]): Place => place(['laminate', ...path]);
-      return [
-        ...laminate.panels.flatMap(({ layers, strip }, panel) => [
-          ...layers.flatMap((code, layer) =>
-            known(at('panels', panel, 'layers', layer), code, 'coat', 'fabric', 'core'),
-          ),
-          ...(strip && !(strip[0] < strip[1] && strip[1] < points)
-            ? [
-                finding('OUT_OF_RANGE', at('panels', panel, 'strip'), {
-                  received: `from point ${strip[0]} to ${strip[1]}`,
-                  expected: `two points from 0 to ${points - 1}, the lower first`,
-                }),
-              ]
-            : []),
-        ]),
-        ...laminate.pieces.flatMap(({ of }, piece) =>
-          of.flatMap((code, layer) => known(at('pieces', piece, 'of', layer), code, 'fabric')),
-        ),
-        ...known(at('infusion', 'resin'), laminate.infusion?.resin, 'resin'),
-        ...bottomPanel(laminate, at),
-      ];
+    ...known(at('infusion', 'resin'), laminate.infusion?.resin, 'resin'),
+    ...checkBottom(laminate, at('bottom', 'panel')),
+  ];
+}
+
+function checkStrip(
+  strip: readonly [number, number] | undefined,
+  last: number,
+  place: Place,
+): readonly Finding[] {
+  if (!strip || (strip[0] < strip[1] && strip[1] <= last)) return [];
+  return [
+    finding('OUT_OF_RANGE', place, {
+      received: `from point ${strip[0]} to ${strip[1]}`,
+      expected: `two points of the lines from 0 to ${last}, the lower first`,
     }),
   ];
 }
 
-type Laminate = NonNullable<Hull['laminate']>;
-
-function bottomPanel(
-  { bottom, panels }: Laminate,
-  at: (...path: readonly (string | number)[]) => Place,
-): readonly Finding[] {
+function checkBottom({ bottom, panels }: Laminate, place: Place): readonly Finding[] {
   const names = panels.map(({ name }) => name);
-  if (!bottom || names.includes(bottom.panel)) return [];
-  return [unknownId('panel', bottom.panel, names, at('bottom', 'panel'))];
+  return !bottom || names.includes(bottom.panel)
+    ? []
+    : [unknownId('panel', bottom.panel, names, place)];
 }

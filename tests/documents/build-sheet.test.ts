@@ -236,7 +236,7 @@ describe('what the sheet tells before work begins', () => {
   it('is the gravest finding first, one entry a code', () => {
     const findings: readonly Finding[] = [
       finding('ITEM_NOT_PLACED', place, { received: 'Rack' }),
-      finding('RECORD_MASS_OFF', place, { received: '80 kg', expected: '70 kg' }),
+      finding('MASS_OUT_OF_GATE', place, { received: '80 kg', expected: '70 kg' }),
       finding('ITEM_NOT_PLACED', place, { received: 'Hook' }),
     ];
     const told = sheet({ findings }).findings;
