@@ -4,3 +4,5 @@ export { drawMassBars, type MassBar, type MassBarsInput } from './mass-bars.ts';
 export { drawPlacing, type PlacingInput } from './placing.ts';
 export { toDataUri } from './svg.ts';
 export type { Drawing, DrawnItem, HullShape, OutboardShape, Place, Station } from './types.ts';
+export { drawOneLine, type OneLineInput, type OneLineRow } from './one-line.ts';
+export { drawPanelStrip, type PanelLabel, type PanelStripInput } from './panel-strip.ts';

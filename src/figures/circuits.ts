@@ -90,7 +90,7 @@ export function wireItems(
   return { wired, refused };
 }
 
-/** The cable from the battery to the panel and its load: all circuits at once, or the largest fuse behind it. */
+/** The cable from the battery to the panel: for all circuits at once, the largest fuse behind it and the yard's least. */
 export function feederCircuit(
   { yard }: Build,
   { battery, panel }: Sources,
@@ -103,7 +103,7 @@ export function feederCircuit(
   return {
     name: 'Feeder of the switch panel',
     purpose: 'feeder',
-    current: amperes(Math.max(load, largest)),
+    current: amperes(Math.max(load, largest, yard.wiring.leastFeeder)),
     run: runOf(battery, panel, decimalToNumber(yard.wiring.routing)),
     drop: 'critical',
     hoursADay: 0,

@@ -135,6 +135,7 @@ export function extraItem(extra: Extra, index: number, place: Place, shop: Works
     group: GROUPS.extras,
     notes: extra.note === undefined ? [] : [extra.note],
     serial: false,
+    ...(extra.circuit && { electrics: { circuit: extra.circuit } }),
     ...(extra.cost && { otherCost: times(extra.cost, extra.quantity, shop.currency) }),
     ...priced(extra.price, extra.quantity, shop.currency),
     place,

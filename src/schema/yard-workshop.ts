@@ -70,6 +70,10 @@ export const yardWorkshop = {
         min: 0.01,
         max: 0.25,
       }).prefault('10%'),
+      leastFeeder: quantity('current', 'A', 'A switch panel is fed for this at least.', {
+        min: 1,
+        max: 400,
+      }).prefault('30 A'),
       days: decimal('Days that the house bank must last without charging.', {
         min: 0.1,
         max: 30,
