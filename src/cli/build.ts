@@ -27,6 +27,7 @@ export async function build({ workspace, out, only, pdf }: CommandOptions): Prom
     ...(only !== undefined && { only }),
   });
   for (const { url, html } of site.pages) await writeAtomically(join(out, url), html);
+  for (const { url, text } of site.data) await writeAtomically(join(out, url), text);
   for (const figures of site.figures) await writeFigures(out, figures);
   process.stdout.write(`${site.pages.length} pages of ${site.figures.length} orders in ${out}\n`);
   const printed = pdf ? await printDocuments(site.documents, out) : true;
@@ -52,9 +53,13 @@ async function removeMisleading(
       join(out, 'yard', number, name),
     );
     const quotes = issued.has(number) ? [] : ['quote.html', 'quote.pdf'];
-    const customer = [...quotes, 'handover.html', 'handover.pdf'].map((name) =>
-      join(out, 'customer', number, name),
-    );
+    const customer = [
+      ...quotes,
+      'handover.html',
+      'handover.pdf',
+      'variations.html',
+      'variations.pdf',
+    ].map((name) => join(out, 'customer', number, name));
     await Promise.all([...yard, ...customer].map((file) => rm(file, { force: true })));
   }
 }

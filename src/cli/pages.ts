@@ -6,15 +6,19 @@ import {
   indexView,
   isQuoteView,
   orderPageView,
+  planPageView,
+  purchasesCsv,
+  purchasesView,
   type QuoteView,
   quoteView,
+  variationsView,
 } from '../documents/index.ts';
-import type { Figures } from '../figures/index.ts';
+import type { FiguredOrder, Figures } from '../figures/index.ts';
 import type { IssuedQuote } from '../issued/index.ts';
 import type { Yard } from '../schema/index.ts';
 import { drawingFontCss, type Page, type RenderedPage, renderPages } from '../site/index.ts';
 import type { IsoDate } from '../units/index.ts';
-import { runChecks } from '../verify/index.ts';
+import { orderChecks, runChecks } from '../verify/index.ts';
 import type { LoadedWorkspace } from './load.ts';
 
 /** A rendered page that is printed too. */
@@ -30,6 +34,8 @@ export interface RenderedSite {
   readonly documents: readonly RenderedDocument[];
   /** The orders that documents were made of. */
   readonly figures: readonly Figures[];
+  /** Files of data that stand beside the pages. */
+  readonly data: readonly { readonly url: string; readonly text: string }[];
 }
 
 interface SiteOptions {
@@ -44,17 +50,16 @@ export async function renderSite(
   loaded: LoadedWorkspace,
   { pdf, only }: SiteOptions,
 ): Promise<RenderedSite> {
-  if (!loaded.catalogue) return { pages: [], documents: [], figures: [] };
+  if (!loaded.catalogue) return { pages: [], documents: [], figures: [], data: [] };
   const isWanted = (number: string): boolean => only === undefined || number === only;
-  const figures = loaded.orders.flatMap(({ order, figures: computed }) =>
-    computed && isWanted(order.value.number) ? [computed] : [],
-  );
+  const wanted = loaded.orders.filter(({ order }) => isWanted(order.value.number));
   const sent = [...loaded.issued.values()].flatMap((revisions) => revisions.at(-1) ?? []);
   const documents = [
     ...sent.filter(({ number }) => isWanted(number)).flatMap(issuedPage),
-    ...figures.flatMap((one) => documentPages(one, loaded.issued.has(one.build.order.number))),
+    ...wanted.flatMap((entry) => documentPages(entry, loaded)),
   ];
-  const yard = yardPages(loaded, loaded.catalogue.yard.value, { pdf, isWanted });
+  const yardFacts = loaded.catalogue.yard.value;
+  const yard = yardPages(loaded, yardFacts, { pdf, isWanted });
   const pages = await renderPages([...documents, ...yard]);
   const byUrl = new Map(documents.map((page) => [page.url, page]));
   return {
@@ -63,8 +68,14 @@ export async function renderSite(
       const page = byUrl.get(url);
       return page ? [{ url, html, head: page.view.document, date: page.date }] : [];
     }),
-    figures,
+    figures: wanted.flatMap(({ figures }) => figures ?? []),
+    data: [{ url: 'yard/purchases.csv', text: purchasesCsv(acrossOrders(loaded, yardFacts)) }],
   };
+}
+
+/** What the pages across all orders are made of. */
+function acrossOrders({ plan, overview }: LoadedWorkspace, yard: Yard) {
+  return { plan: plan ?? { notComputed: 'there is no catalogue' }, overview, yard };
 }
 
 interface DocumentPage extends Page {
@@ -72,24 +83,46 @@ interface DocumentPage extends Page {
   readonly date: IsoDate;
 }
 
-function documentPages(figures: Figures, issued: boolean): readonly DocumentPage[] {
-  const { number, dates } = figures.build.order;
-  const drawing = { fontCss: drawingFontCss() };
+function documentPages(
+  { figures, quoted, alternatives, variations }: FiguredOrder,
+  { issued: sent, overview }: LoadedWorkspace,
+): readonly DocumentPage[] {
+  if (!figures || !quoted) return [];
+  const { number, dates, acceptance } = figures.build.order;
+  const issued = sent.get(number) ?? [];
+  const planned = overview.orders.find(({ entry }) => entry.figures === figures)?.planned;
+  const fontCss = drawingFontCss();
   const date = dates.quoted ?? dates.enquiry;
+  const accepted = issued.find(({ revision }) => revision === acceptance?.revision);
+  const page = (url: string, template: DocumentPage['template'], view: DocumentPage['view']) => ({
+    url,
+    template,
+    view,
+    date,
+  });
   return [
-    ...(issued ? [] : [quotePage(number, quoteView(figures, drawing), date)]),
-    {
-      url: `yard/${number}/build-sheet.html`,
-      template: 'build-sheet',
-      view: buildSheetView(figures, drawing),
-      date,
-    },
-    {
-      url: `customer/${number}/handover.html`,
-      template: 'handover',
-      view: handoverView(figures, drawing),
-      date,
-    },
+    ...(issued.length > 0
+      ? []
+      : [quotePage(number, quoteView(quoted, { fontCss, alternatives }), date)]),
+    page(
+      `yard/${number}/build-sheet.html`,
+      'build-sheet',
+      buildSheetView(figures, {
+        fontCss,
+        variations,
+        ...(planned && { planned: { asOf: overview.today, stages: planned.stages } }),
+      }),
+    ),
+    page(`customer/${number}/handover.html`, 'handover', handoverView(figures, { fontCss })),
+    ...(variations.length === 0
+      ? []
+      : [
+          page(
+            `customer/${number}/variations.html`,
+            'variations',
+            variationsView({ quoted, variations, issued: accepted ?? issued.at(-1) }),
+          ),
+        ]),
   ];
 }
 
@@ -107,6 +140,8 @@ function yardPages(
   yard: Yard,
   { pdf, isWanted }: { readonly pdf: boolean; readonly isWanted: (number: string) => boolean },
 ): readonly Page[] {
+  const figures = loaded.orders.flatMap((entry) => entry.figures ?? []);
+  const checks = [...runChecks(), ...orderChecks(figures)];
   const index = indexView({
     overview: loaded.overview,
     yard,
@@ -119,9 +154,19 @@ function yardPages(
     { url: 'yard/index.html', template: 'index', view: index },
     ...loaded.overview.orders.flatMap((state) => {
       const { number } = state.entry.order.value;
-      const view = isWanted(number) ? orderPageView(state) : undefined;
+      const view = isWanted(number) ? orderPageView(state, drawingFontCss()) : undefined;
       return view ? [{ url: `yard/${number}/order.html`, template: 'order', view } as const] : [];
     }),
-    { url: 'yard/checks.html', template: 'checks', view: checksView(runChecks(), yard) },
+    {
+      url: 'yard/plan.html',
+      template: 'sections',
+      view: planPageView({ ...acrossOrders(loaded, yard), fontCss: drawingFontCss() }),
+    },
+    {
+      url: 'yard/purchases.html',
+      template: 'sections',
+      view: purchasesView(acrossOrders(loaded, yard)),
+    },
+    { url: 'yard/checks.html', template: 'checks', view: checksView(checks, yard) },
   ];
 }

@@ -5,6 +5,11 @@ import type { ShopFinding } from './build-sheet-types.ts';
 const FOR_THE_OFFICE: ReadonlySet<FindingCode> = new Set([
   'MARGIN_BELOW_FLOOR',
   'PART_PRICE_OLD',
+  'PART_PRICE_LATER',
+  'EXCHANGE_DATE',
+  'PACKAGE_SAVES_NOTHING',
+  'PAID_TOO_MUCH',
+  'VARIATION_DIFFERS',
   'QUOTE_EXPIRED',
 ]);
 

@@ -1,18 +1,30 @@
-import type { Figures } from '../figures/index.ts';
+import type { FiguredVariation, Figures } from '../figures/index.ts';
 import type { Build } from '../resolve/index.ts';
 import { createFormatter, formatDate, type IsoDate } from '../units/index.ts';
+import { daysNote, type PlannedDays } from './build-sheet-days.ts';
 import { shopFindings } from './build-sheet-findings.ts';
 import { massMethod, targetMasses } from './build-sheet-masses.ts';
 import { placingList } from './build-sheet-placing.ts';
 import { hoursByStage, stageSheets, stagesLeftOut } from './build-sheet-stages.ts';
 import type { BuildSheetView } from './build-sheet-types.ts';
 import type { DocumentHead } from './head.ts';
-import type { QuoteOptions } from './quote.ts';
 import { boatName, sentence } from './words.ts';
 import { drawForWorkshop } from './workshop-drawing.ts';
 
+export interface BuildSheetOptions {
+  /** `@font-face` rules: a drawing is an image, and an image cannot use the fonts of its page. */
+  readonly fontCss: string;
+  /** Changes after acceptance: those that were agreed are in the figures. */
+  readonly variations?: readonly FiguredVariation[];
+  /** The days of each stage that is planned. */
+  readonly planned?: PlannedDays;
+}
+
 /** The shop floor's sheet: what to build, in which order, with what, where it goes and what it must weigh. */
-export function buildSheetView(figures: Figures, { fontCss }: QuoteOptions): BuildSheetView {
+export function buildSheetView(
+  figures: Figures,
+  { fontCss, variations = [], planned }: BuildSheetOptions,
+): BuildSheetView {
   const { build } = figures;
   const { order, yard } = build;
   const drawn = drawForWorkshop(figures, fontCss);
@@ -25,16 +37,36 @@ export function buildSheetView(figures: Figures, { fontCss }: QuoteOptions): Bui
     use: sentence(order.boat.use),
     facts: facts(build),
     note: order.note === undefined ? '' : sentence(order.note),
+    variations: agreedVariations(variations, yard.locale),
     findings: shopFindings(figures.findings),
     masses: targetMasses(figures),
     massMethod: massMethod(figures),
-    ...hoursByStage(figures),
+    ...hoursByStage(figures, planned),
+    daysNote: daysNote(planned, yard.locale),
     notInOrder: stagesLeftOut(figures),
     pictures: drawn.pictures.slice(0, 1),
     furtherPictures: drawn.pictures.slice(1),
     placing: placingList(build, drawn.numbers, createFormatter(yard.locale, yard.units)),
-    stages: stageSheets(figures, drawn.numbers),
+    stages: stageSheets(figures, drawn.numbers, planned),
   };
+}
+
+function agreedVariations(
+  variations: readonly FiguredVariation[],
+  locale: string,
+): BuildSheetView['variations'] {
+  return variations.flatMap(({ variation, number, added, removed }) =>
+    variation.agreed
+      ? [
+          {
+            name: `Variation ${number}: ${variation.name}`,
+            signed: `signed ${formatDate(variation.agreed.date, locale)}`,
+            added,
+            removed,
+          },
+        ]
+      : [],
+  );
 }
 
 function documentHead(build: Build): DocumentHead {

@@ -1,4 +1,4 @@
-export { buildSheetView } from './build-sheet.ts';
+export { type BuildSheetOptions, buildSheetView } from './build-sheet.ts';
 export type { BuildSheetView } from './build-sheet-types.ts';
 export { type ChecksView, checksView } from './checks.ts';
 export { handoverView } from './handover.ts';
@@ -6,7 +6,10 @@ export type { HandoverView } from './handover-types.ts';
 export type { DocumentHead, PageHead } from './head.ts';
 export { type OrderPageView, orderPageView } from './order-page.ts';
 export type { Picture } from './picture.ts';
+export { planPageView, type SectionsView } from './plan-page.ts';
+export { purchasesCsv, purchasesView } from './purchases.ts';
 export { type QuoteOptions, quoteView } from './quote.ts';
 export { isQuoteView, type QuoteView } from './quote-types.ts';
 export type { Section, SectionTable } from './section.ts';
 export { type IndexView, indexView } from './yard-index.ts';
+export { type VariationsView, variationsView } from './variations.ts';

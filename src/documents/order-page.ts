@@ -1,8 +1,12 @@
 import type { OrderState } from '../plan/index.ts';
+import { alternativesSection } from './alternatives-section.ts';
 import { costingSection, sensitivitySection } from './costing-section.ts';
 import { driftSection } from './drift-section.ts';
+import { floatSection } from './float-section.ts';
 import type { PageHead } from './head.ts';
+import { planSection } from './plan-section.ts';
 import type { Section } from './section.ts';
+import { variationsSection } from './variations-section.ts';
 import { boatName } from './words.ts';
 
 /** One order for the yard: all that was computed, costs and margins among it. */
@@ -13,10 +17,15 @@ export interface OrderPageView {
   readonly sections: readonly Section[];
 }
 
-/** The yard's page of one order; undefined when it could not be computed. */
-export function orderPageView({ entry, issued, drift }: OrderState): OrderPageView | undefined {
-  const { figures } = entry;
-  if (!figures) return undefined;
+/**
+ * The yard's page of one order; undefined when it could not be computed.
+ *
+ * @param fontCss - `@font-face` rules: a drawing is an image, and an image cannot use the fonts of its page
+ */
+export function orderPageView(state: OrderState, fontCss: string): OrderPageView | undefined {
+  const { entry, issued, drift } = state;
+  const { figures, quoted, alternatives, variations } = entry;
+  if (!figures || !quoted) return undefined;
   const { order, yard } = figures.build;
   const heading = `${order.number}: ${boatName(figures.build)}`;
   return {
@@ -31,7 +40,11 @@ export function orderPageView({ entry, issued, drift }: OrderState): OrderPageVi
     sections: [
       costingSection(figures),
       sensitivitySection(figures),
+      ...(alternatives.length > 0 ? [alternativesSection(alternatives, quoted)] : []),
+      floatSection(figures, fontCss),
       driftSection(issued, drift, yard),
+      variationsSection(variations, quoted, issued),
+      planSection(state, yard),
     ],
   };
 }

@@ -1,5 +1,6 @@
 import type { Figures } from '../figures/index.ts';
 import { createFormatter, type Formatter } from '../units/index.ts';
+import { floatKeyFigures } from './float-customer.ts';
 import { percentText } from './quote-price.ts';
 import type { KeyFigure } from './quote-types.ts';
 
@@ -22,6 +23,7 @@ export function keyFigures(figures: Figures): readonly KeyFigure[] {
     outboardPower(figures, format),
     people(figures, format),
     load(figures, format),
+    ...floatKeyFigures(figures, format),
   ];
 }
 

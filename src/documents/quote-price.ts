@@ -1,12 +1,22 @@
 import type { Figures } from '../figures/index.ts';
-import { addMoney, formatMoney, isZero, type Money } from '../money/index.ts';
+import {
+  addMoney,
+  formatMoney,
+  isNegative,
+  isZero,
+  type Money,
+  subtractMoney,
+  sumMoney,
+} from '../money/index.ts';
 import { type Decimal, decimalToShortText } from '../units/index.ts';
 import type { QuoteSum, QuoteView } from './quote-types.ts';
+import { sentence } from './words.ts';
 
 type Print = (money: Money) => string;
 
 /** The price of the whole: the drive-away price and the sums that lead to it, to the cent. */
-export function quotePrice({ price, build }: Figures): QuoteView['price'] {
+export function quotePrice(figures: Figures): QuoteView['price'] {
+  const { price, build } = figures;
   const { tax, locale, showPrices } = build.yard;
   const print: Print = (money) => formatMoney(money, locale);
   const heading = tax.pricesInclude ? `Price with ${tax.name}` : `Price before ${tax.name}`;
@@ -21,6 +31,7 @@ export function quotePrice({ price, build }: Figures): QuoteView['price'] {
         : sumsBeforeTax(price, build, print)),
       ...build.charges.map(({ name, amount }) => part(name, 'Passed on at cost', print(amount))),
     ],
+    remarks: priceRemarks(figures, print),
   };
 }
 
@@ -35,14 +46,17 @@ function sumsWithTax(
   print: Print,
 ): readonly QuoteSum[] {
   const { name } = build.yard.tax;
+  const between = [
+    ...discountPart(price.discountWithTax, build, print),
+    ...signedPart('Rounding', '', price.rounding.withTax, print),
+    ...tradeInTaxPart(price, name, print),
+  ];
+  const items = sumMoney(
+    price.lines.map((line) => line.priceWithTax),
+    build.currency,
+  );
   return [
-    ...discounted(
-      `All items with ${name}`,
-      addMoney(price.boatWithTax, price.discountWithTax),
-      price.discountWithTax,
-      build,
-      print,
-    ),
+    ...(between.length > 0 ? [sum(`All items with ${name}`, print(items)), ...between] : []),
     sum(`Boat and equipment with ${name}`, print(price.boatWithTax)),
   ];
 }
@@ -53,23 +67,80 @@ function sumsBeforeTax(
   print: Print,
 ): readonly QuoteSum[] {
   const { name, rate } = build.yard.tax;
+  const between = [
+    ...discountPart(price.discount, build, print),
+    ...signedPart('Rounding', '', price.rounding.before, print),
+  ];
   return [
-    ...discounted(`All items before ${name}`, price.listPrice, price.discount, build, print),
+    ...(between.length > 0
+      ? [sum(`All items before ${name}`, print(price.listPrice)), ...between]
+      : []),
     sum(`Boat and equipment before ${name}`, print(price.taxable)),
-    part(name, `At ${percentText(rate)}`, print(price.tax)),
+    part(name, taxDetail(build, rate), print(addMoney(price.tax, price.tradeInTax))),
+    ...tradeInTaxPart(price, name, print),
     sum(`Boat and equipment with ${name}`, print(price.boatWithTax)),
   ];
 }
 
-function discounted(
-  label: string,
-  list: Money,
+function taxDetail({ order, yard }: Figures['build'], rate: Decimal): string {
+  return order.zeroRated ? `Zero-rated: ${yard.tax.zeroRated ?? ''}` : `At ${percentText(rate)}`;
+}
+
+function discountPart(
   discount: Money,
   { order }: Figures['build'],
   print: Print,
 ): readonly QuoteSum[] {
   if (!order.discount || isZero(discount)) return [];
-  return [sum(label, print(list)), part('Discount', order.discount.reason, `−${print(discount)}`)];
+  return [part('Discount', order.discount.reason, `−${print(discount)}`)];
+}
+
+function tradeInTaxPart(
+  { tradeInTax }: Figures['price'],
+  tax: string,
+  print: Print,
+): readonly QuoteSum[] {
+  if (isZero(tradeInTax)) return [];
+  const label = `${tax} not due on what is traded in`;
+  return [part(label, 'Check with your accountant', `−${print(tradeInTax)}`)];
+}
+
+function signedPart(
+  label: string,
+  detail: string,
+  amount: Money,
+  print: Print,
+): readonly QuoteSum[] {
+  if (isZero(amount)) return [];
+  const text = isNegative(amount) ? `−${print(negated(amount))}` : print(amount);
+  return [part(label, detail, text)];
+}
+
+const negated = (amount: Money): Money => subtractMoney(subtractMoney(amount, amount), amount);
+
+/** What a customer should know about the price beside its sums. */
+function priceRemarks({ price, build }: Figures, print: Print): readonly string[] {
+  const { order, packages, yard } = build;
+  const saved = packages.flatMap(({ name, keys }) => {
+    const saving = sumMoney(
+      price.lines.filter(({ key }) => keys.includes(key)).map((line) => line.saving),
+      build.currency,
+    );
+    return isZero(saving)
+      ? []
+      : [
+          `The package “${name}” has taken ${print(saving)} before ${yard.tax.name} off the items above.`,
+        ];
+  });
+  return [
+    ...saved,
+    ...(order.zeroRated ? [`No ${yard.tax.name} is due: ${sentence(order.zeroRated.reason)}`] : []),
+    ...(order.tradeIn
+      ? [
+          `${sentence(order.tradeIn.name)} It is taken in payment: check with your accountant what that means for your tax.`,
+        ]
+      : []),
+  ];
 }
 
 const sum = (label: string, amount: string): QuoteSum => ({

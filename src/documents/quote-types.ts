@@ -42,6 +42,15 @@ export interface KeyFigure {
   readonly method: string;
 }
 
+/** Another way to have the boat, against this quote. */
+export interface QuoteAlternative {
+  readonly name: string;
+  /** Each with its sign; "no change" when there is none. */
+  readonly differences: readonly Fact[];
+  /** What stands in its way or should be known. */
+  readonly cautions: readonly string[];
+}
+
 /** Everything that the customer's quote says, as text. No cost, hour or margin has a place in it. */
 export interface QuoteView {
   readonly document: DocumentHead;
@@ -64,6 +73,8 @@ export interface QuoteView {
     /** How the rows of items are priced: with tax, or before it. Empty when they are not. */
     readonly heading: string;
     readonly sums: readonly QuoteSum[];
+    /** Packages, export, trade-in: what a customer should know beside the sums. */
+    readonly remarks: readonly string[];
   };
   readonly groups: readonly QuoteGroup[];
   readonly payments: readonly {
@@ -71,6 +82,8 @@ export interface QuoteView {
     readonly when: string;
     readonly amount: string;
   }[];
+  /** The same boat otherwise, and what changes; empty when none were asked for. */
+  readonly alternatives: readonly QuoteAlternative[];
   readonly figures: readonly KeyFigure[];
   readonly basis: string;
   readonly notIncluded: readonly string[];

@@ -1,4 +1,4 @@
-import type { Figures } from '../figures/index.ts';
+import type { FiguredAlternative, Figures } from '../figures/index.ts';
 import { formatMoney } from '../money/index.ts';
 import type { Build } from '../resolve/index.ts';
 import { formatDate } from '../units/index.ts';
@@ -7,6 +7,7 @@ import { drawBoat } from './quote-drawing.ts';
 import { keyFigures } from './quote-figures.ts';
 import { quoteGroups } from './quote-items.ts';
 import { quotePrice } from './quote-price.ts';
+import { quoteAlternatives } from './quote-alternatives.ts';
 import { type EarlierRevision, quoteChanges } from './quote-changes.ts';
 import { quoteFacts, quoteStanding, type Standing } from './quote-standing.ts';
 import type { QuoteView } from './quote-types.ts';
@@ -18,6 +19,8 @@ export interface QuoteOptions {
   readonly fontCss: string;
   /** Given when the quote is issued: it is what the sheet is called from then on. */
   readonly revision?: number;
+  /** The same boat otherwise. */
+  readonly alternatives?: readonly FiguredAlternative[];
   /** Given when it takes the place of an earlier one. */
   readonly earlier?: EarlierRevision;
 }
@@ -25,7 +28,7 @@ export interface QuoteOptions {
 /** The customer's quote: what they get, what it weighs and carries, and one price with nothing left to add. */
 export function quoteView(
   figures: Figures,
-  { fontCss, revision, earlier }: QuoteOptions,
+  { fontCss, revision, alternatives = [], earlier }: QuoteOptions,
 ): QuoteView {
   const { build, price } = figures;
   const { order, yard, hull } = build;
@@ -53,6 +56,7 @@ export function quoteView(
       when,
       amount: formatMoney(amount, yard.locale),
     })),
+    alternatives: quoteAlternatives(alternatives, figures),
     figures: keyFigures(figures),
     basis: sentence(hull.ratings.basis),
     notIncluded: notIncluded(build),

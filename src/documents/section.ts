@@ -41,8 +41,13 @@ export function section(
   return { id, heading, words: [], tables: [], pictures: [], notes: [], ...parts };
 }
 
+/** A column of words. */
 export const textColumn = (text: string): SectionColumn => ({ text, kind: 'text' });
+/** A column of figures. */
 export const figureColumn = (text: string): SectionColumn => ({ text, kind: 'figure' });
+/** A row like the others. */
 export const plainRow = (...cells: readonly string[]): SectionRow => ({ cells, kind: 'plain' });
+/** A row that adds up those above. */
 export const sumRow = (...cells: readonly string[]): SectionRow => ({ cells, kind: 'sum' });
+/** A row that asks to be looked at. */
 export const flagRow = (...cells: readonly string[]): SectionRow => ({ cells, kind: 'flag' });

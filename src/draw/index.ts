@@ -1,8 +1,18 @@
 export { type ArrangementInput, drawArrangement } from './arrangement.ts';
 export { type BodyPlanInput, drawBodyPlan } from './body-plan.ts';
+export type { CrossWater } from './cross-waters.ts';
 export { drawMassBars, type MassBar, type MassBarsInput } from './mass-bars.ts';
 export { drawPlacing, type PlacingInput } from './placing.ts';
+export { drawRighting, type RightingInput, type RightingMark } from './righting.ts';
+export {
+  drawPlanChart,
+  type PlanBar,
+  type PlanChartInput,
+  type PlanGroup,
+  type PlanLane,
+} from './plan-chart.ts';
 export { toDataUri } from './svg.ts';
+export { type DrawnWater, drawWaterlines, type WaterlinesInput } from './waterlines.ts';
 export type { Drawing, DrawnItem, HullShape, OutboardShape, Place, Station } from './types.ts';
 export { drawOneLine, type OneLineInput, type OneLineRow } from './one-line.ts';
 export { drawPanelStrip, type PanelLabel, type PanelStripInput } from './panel-strip.ts';

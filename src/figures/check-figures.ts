@@ -9,10 +9,16 @@ import {
   subtractMoney,
   zeroMoney,
 } from '../money/index.ts';
+<<<<<<< HEAD
 import { createFormatter, decimalToNumber } from '../units/index.ts';
 import { checkElectrics } from './check-electrics.ts';
 import { checkGates } from './check-gates.ts';
 import { checkLaminate } from './check-laminate.ts';
+=======
+import type { Stage } from '../schema/index.ts';
+import { createFormatter, decimalToNumber, type Kilograms, kilograms } from '../units/index.ts';
+import { checkFloat } from './check-float.ts';
+>>>>>>> main
 import type { Figures } from './types.ts';
 
 /** Findings that need computed figures: load, trailer, margin, and those of the rooms. */
@@ -51,9 +57,14 @@ export function checkFigures(figures: Omit<Figures, 'findings'>): readonly Findi
   return [
     ...findings,
     ...checkMoney(figures),
+<<<<<<< HEAD
     ...checkGates(figures),
     ...checkLaminate(figures),
     ...checkElectrics(figures),
+=======
+    ...checkRecordedMasses(figures),
+    ...checkFloat(figures),
+>>>>>>> main
   ];
 }
 
@@ -64,14 +75,16 @@ function checkMoney({ build, price }: Omit<Figures, 'findings'>): readonly Findi
   const nothing = packages.filter(({ keys }) =>
     price.lines.every((line) => !keys.includes(line.key) || isZero(line.saving)),
   );
-  const findings = nothing.map(({ name }) =>
-    finding('PACKAGE_SAVES_NOTHING', build.place(['packages']), { received: name }),
+  const findings = nothing.map(({ id, name }) =>
+    finding('PACKAGE_SAVES_NOTHING', build.place(['packages', order.packages.indexOf(id)]), {
+      received: name,
+    }),
   );
   const given = order.tradeIn ? moneyOf(order.tradeIn.value, currency) : zeroMoney(currency);
   const received = addMoney(given, price.paid);
   if (isNegative(subtractMoney(price.driveAway, received))) {
     findings.push(
-      finding('PAID_TOO_MUCH', build.place(['tradeIn']), {
+      finding('PAID_TOO_MUCH', build.place([order.paid.length > 0 ? 'paid' : 'tradeIn']), {
         received: print(received),
         expected: `at most ${print(price.driveAway)}`,
       }),

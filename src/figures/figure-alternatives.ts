@@ -52,7 +52,8 @@ export function figureAlternatives(
   });
 }
 
-function differencesOf(figures: Figures, base: Figures): Differences {
+/** What one boat costs, weighs and carries more than another. */
+export function differencesOf(figures: Figures, base: Figures): Differences {
   return {
     driveAway: subtractMoney(figures.price.driveAway, base.price.driveAway),
     margin: subtractMoney(figures.price.margin, base.price.margin),

@@ -3,14 +3,18 @@ import { resolveOrder } from '../resolve/index.ts';
 import type { Catalogue, SourcedOrder } from '../schema/index.ts';
 import { computeFigures } from './compute-figures.ts';
 import { figureAlternatives, type FiguredAlternative } from './figure-alternatives.ts';
+import { figureVariations, type FiguredVariation } from './figure-variations.ts';
 import type { Figures } from './types.ts';
 
 /** One order with its figures, when nothing stands in their way, and everything found about it. */
 export interface FiguredOrder {
   readonly order: SourcedOrder;
+  /** The boat that is built: as quoted, with the variations that were agreed. */
   readonly figures?: Figures;
-  /** There with the figures when the order lists any. */
-  readonly alternatives?: readonly FiguredAlternative[];
+  /** The boat as quoted; the same figures when nothing was varied. */
+  readonly quoted?: Figures;
+  readonly alternatives: readonly FiguredAlternative[];
+  readonly variations: readonly FiguredVariation[];
   readonly findings: readonly Finding[];
 }
 
@@ -25,21 +29,33 @@ export function figureOrders(
   catalogue: Catalogue,
   broken: ReadonlySet<string>,
 ): readonly FiguredOrder[] {
-  return orders.map((order) => {
-    const { build, findings } = resolveOrder(order, catalogue, broken);
-    if (!build) return { order, findings };
-    const figures = computeFigures(build, findings);
-    if (hasErrors(figures.findings)) return { order, findings: figures.findings };
-    if (order.value.alternatives.length === 0)
-      return { order, figures, findings: figures.findings };
-    const alternatives = figureAlternatives(order, figures, catalogue, broken);
-    const misspelt = alternatives.flatMap((one) => one.findings.filter(isMisspelt));
-    const all = [...figures.findings, ...misspelt];
-    return misspelt.length > 0
-      ? { order, findings: all }
-      : { order, figures, alternatives, findings: all };
-  });
+  return orders.map((order) => figureOrder(order, catalogue, broken));
+}
+
+function figureOrder(
+  order: SourcedOrder,
+  catalogue: Catalogue,
+  broken: ReadonlySet<string>,
+): FiguredOrder {
+  const none = { order, alternatives: [], variations: [] };
+  const { build, findings: resolved } = resolveOrder(order, catalogue, broken);
+  if (!build) return { ...none, findings: resolved };
+  const quoted = computeFigures(build, resolved);
+  if (hasErrors(quoted.findings)) return { ...none, findings: quoted.findings };
+  const alternatives = figureAlternatives(order, quoted, catalogue, broken);
+  const varied = figureVariations(order, quoted, catalogue, broken);
+  const misspelt = alternatives.flatMap((one) => one.findings.filter(isMisspelt));
+  const findings = unique([...varied.findings, ...misspelt]);
+  if (!varied.figures || hasErrors(findings)) return { ...none, findings };
+  const { figures, variations } = varied;
+  return { order, figures, quoted, alternatives, variations, findings };
 }
 
 /** A name that points to nothing is a mistake of the file; whatever else is found is a fact of the alternative. */
 const isMisspelt = ({ code }: Finding): boolean => code === 'UNKNOWN_ID';
+
+/** A variation that is agreed finds what the boat built with it finds, too. */
+function unique(findings: readonly Finding[]): readonly Finding[] {
+  const said = new Map(findings.map((one) => [JSON.stringify(one), one]));
+  return [...said.values()];
+}

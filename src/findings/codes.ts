@@ -1,12 +1,5 @@
-export type Severity = 'error' | 'warning' | 'note';
-
-interface CodeFacts {
-  readonly severity: Severity;
-  /** What a person is told happened. */
-  readonly means: string;
-  /** What mends it, when the finding itself has nothing more exact to say. */
-  readonly mend: string;
-}
+import type { CodeFacts } from './code-facts.ts';
+import { FLOAT_CODES } from './codes-float.ts';
 
 /** Every finding that a check can raise. A code never changes its meaning. */
 export const FINDING_CODES = {
@@ -200,6 +193,21 @@ export const FINDING_CODES = {
     means: 'The promised date has passed and the boat is not handed over',
     mend: 'Agree a new date with the customer and write it in the order',
   },
+  PLAN_LATE: {
+    severity: 'warning',
+    means: 'The plan finishes the boat after the day that was promised',
+    mend: 'Free what binds, or agree a new date with the customer and write it in the order',
+  },
+  PLAN_REFUSED: {
+    severity: 'error',
+    means: 'The order cannot be planned',
+    mend: 'Correct people and stages in the yard file, or the hours of the record',
+  },
+  ORDER_PART_NOW: {
+    severity: 'warning',
+    means: 'Parts are not ordered, and the plan waits for them from tomorrow on',
+    mend: 'Order them today and write it in the order under bought:',
+  },
   ISSUED_ALTERED: {
     severity: 'error',
     means: 'The file of an issued quote is not what it was when the quote was sent',
@@ -215,6 +223,16 @@ export const FINDING_CODES = {
     means: 'The order is quoted but no quote was issued, so its numbers can still move',
     mend: 'Issue the quote when it is sent',
   },
+  VARIATION_DIFFERS: {
+    severity: 'warning',
+    means: 'A variation was signed at another price than it has today',
+    mend: 'What was signed counts; look why it changed before you sign another',
+  },
+  REVISION_NOT_ISSUED: {
+    severity: 'warning',
+    means: 'The accepted revision of the quote is not among those that were issued',
+    mend: 'Correct acceptance: revision:, or bring its file back to orders/issued',
+  },
   QUOTE_DIFFERS: {
     severity: 'warning',
     means: 'The quote that was sent last says another price than the order would have today',
@@ -225,6 +243,7 @@ export const FINDING_CODES = {
     means: 'A measured mass is outside its weigh gate',
     mend: 'Weigh again; then look for what was added, left out or laid up too heavy',
   },
+<<<<<<< HEAD
   LAYUP_IMPOSSIBLE: {
     severity: 'error',
     means: 'A panel’s lay-up cannot be',
@@ -275,6 +294,9 @@ export const FINDING_CODES = {
     means: 'The batteries do not last the days that the shop asks of them without charging',
     mend: 'Add a battery, or agree with the customer how she is charged',
   },
+=======
+  ...FLOAT_CODES,
+>>>>>>> main
   MARGIN_BELOW_FLOOR: {
     severity: 'warning',
     means: "The order's margin is under the least that the shop set for itself",

@@ -1,7 +1,7 @@
 import { type Figures, priceBuild } from '../figures/index.ts';
 import { addMoney, isZero, type Money, subtractMoney, zeroMoney } from '../money/index.ts';
 import type { Build } from '../resolve/index.ts';
-import { itemChanges, partChanges, rateChanges } from './reasons.ts';
+import { exchangeChanges, itemChanges, partChanges, rateChanges } from './reasons.ts';
 import type { Drift, DriftCause, DriftRow, IssuedQuote } from './types.ts';
 
 type Price = Figures['price'];
@@ -40,10 +40,16 @@ export function driftOf(issued: IssuedQuote, today: Figures): Drift {
 }
 
 function stepsBetween(build: Build, today: Figures): readonly Step[] {
-  const repriced: Build = { ...build, items: withTodaysPrices(build, today.build) };
-  const rerated: Build = { ...repriced, yard: today.build.yard };
+  const { exchange, yard } = today.build;
+  // A part may be priced in another currency today: its rate comes with it, the rates that were known stay.
+  const repriced: Build = {
+    ...build,
+    items: withTodaysPrices(build, today.build),
+    exchange: { ...exchange, ...build.exchange },
+  };
+  const rerated: Build = { ...repriced, yard, exchange };
   const parts = partChanges(build, today.build);
-  const rates = rateChanges(build.yard, today.build.yard);
+  const rates = [...rateChanges(build.yard, yard), ...exchangeChanges(build.exchange, exchange)];
   return [
     { cause: 'formula', price: priceBuild(build), details: () => [] },
     { cause: 'price list', price: priceBuild(repriced), details: (key) => parts.get(key) ?? [] },

@@ -1,4 +1,4 @@
-import { exactText, type Money } from '../money/index.ts';
+import { currencyCode, exactText, type Money } from '../money/index.ts';
 import type { Build, BuildItem } from '../resolve/index.ts';
 import type { Yard } from '../schema/index.ts';
 import { type Decimal, decimalToShortText } from '../units/index.ts';
@@ -13,9 +13,13 @@ export function partChanges(was: Build, now: Build): ReadonlyMap<string, readonl
       key,
       parts.flatMap(({ code, unitCost }) => {
         const cost = today.get(code);
-        return cost && !sameMoney(cost, unitCost)
-          ? [`${code} ${exactText(unitCost)}, now ${exactText(cost)}`]
-          : [];
+        if (!cost) return [];
+        const inOne = currencyCode(cost) === currencyCode(unitCost);
+        if (inOne && sameMoney(cost, unitCost)) return [];
+        const [before, after] = [unitCost, cost].map((one) =>
+          inOne ? exactText(one) : `${exactText(one)} ${currencyCode(one)}`,
+        );
+        return [`${code} ${before}, now ${after}`];
       }),
     ]),
   );
@@ -28,6 +32,15 @@ export function rateChanges(was: Yard, now: Yard): readonly string[] {
   return [...new Set([...before.keys(), ...after.keys()])].flatMap((name) => {
     const [old, today] = [before.get(name), after.get(name)];
     return old === today ? [] : [`${name} ${old ?? 'none'}, now ${today ?? 'none'}`];
+  });
+}
+
+/** Exchange rates that are others today: "exchange.USD 1.532, now 1.498". */
+export function exchangeChanges(was: Build['exchange'], now: Build['exchange']): readonly string[] {
+  return Object.entries(was).flatMap(([code, { rate: old }]) => {
+    const rate = now[code]?.rate;
+    const [before, after] = [old, rate].map((one) => (one ? decimalToShortText(one) : 'none'));
+    return before === after ? [] : [`exchange.${code} ${before}, now ${after}`];
   });
 }
 

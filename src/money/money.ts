@@ -49,8 +49,7 @@ export function parseMoney(text: string, currency: Currency): Money | undefined 
 
 /** The sum, exact; an empty list is zero of the currency. */
 export function sumMoney(amounts: readonly Money[], currency: Currency): Money {
-  const [first, ...others] = amounts;
-  return first ? others.reduce((total, amount) => add(total, amount), first) : zeroMoney(currency);
+  return amounts.reduce((total, amount) => add(total, amount), zeroMoney(currency));
 }
 
 /** money x decimal, exact: the scale grows, nothing is rounded. */

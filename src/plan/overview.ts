@@ -1,9 +1,12 @@
 import { type Finding, finding } from '../findings/index.ts';
 import type { FiguredOrder } from '../figures/index.ts';
 import { type Drift, driftOf, type IssuedQuote } from '../issued/index.ts';
-import { isZero, type Money, moneyToText, subtractMoney, sumMoney } from '../money/index.ts';
-import type { SourcedOrder, Status } from '../schema/index.ts';
+import { type Money, sumMoney } from '../money/index.ts';
+import type { Status } from '../schema/index.ts';
 import { addDays, addDecimals, type Decimal, type IsoDate, ZERO } from '../units/index.ts';
+import { checkSent } from './check-sent.ts';
+import { planFindings } from './plan-findings.ts';
+import type { OrderDays, ShopPlan } from './shop-plan.ts';
 
 /** What stands out about one order today. */
 export interface OrderState {
@@ -16,6 +19,8 @@ export interface OrderState {
   readonly issued?: IssuedQuote;
   /** What that quote would cost today; undefined when the order cannot be computed. */
   readonly drift?: Drift;
+  /** When the plan builds her; undefined when she is not planned. */
+  readonly planned?: OrderDays;
   /** Hours written down so far; undefined while there are none. */
   readonly hoursWorked?: Decimal;
 }
@@ -33,8 +38,6 @@ export interface Overview {
   readonly totals: readonly StatusTotal[];
 }
 
-/** Statuses in which the customer holds an offer that they have not signed yet. */
-const OFFERED: ReadonlySet<Status> = new Set(['quoted']);
 const PROMISED: ReadonlySet<Status> = new Set(['accepted', 'building', 'ready']);
 
 /**
@@ -42,16 +45,20 @@ const PROMISED: ReadonlySet<Status> = new Set(['accepted', 'building', 'ready'])
  *
  * @param today - the day to judge by; it is an argument so that a plan can be made for any day
  * @param issued - the quotes that were sent, by number, first revision first
+ * @param plan - of the same day; left out: nothing is said of it
  */
 export function overviewOrders(
   entries: readonly FiguredOrder[],
   quoteDays: number,
   today: IsoDate,
   issued: ReadonlyMap<string, readonly IssuedQuote[]> = new Map(),
+  plan?: ShopPlan,
 ): Overview {
-  const orders = entries.map((entry) =>
-    stateOf(entry, quoteDays, today, issued.get(entry.order.value.number)?.at(-1)),
-  );
+  const orders = entries.map((entry) => {
+    const { number } = entry.order.value;
+    const state = stateOf(entry, quoteDays, today, issued.get(number) ?? []);
+    return plan ? withPlan(state, plan) : state;
+  });
   const statuses = [...new Set(entries.map(({ order }) => order.value.status))];
   return { today, orders, totals: statuses.map((status) => totalOf(status, entries)) };
 }
@@ -60,14 +67,15 @@ function stateOf(
   entry: FiguredOrder,
   quoteDays: number,
   today: IsoDate,
-  issued: IssuedQuote | undefined,
+  issued: readonly IssuedQuote[],
 ): OrderState {
-  const { order, figures } = entry;
+  const { order, figures, quoted } = entry;
   const { status, dates, record } = order.value;
   const validUntil = dates.quoted && addDays(dates.quoted, quoteDays);
   const expired = status === 'quoted' && validUntil !== undefined && validUntil < today;
   const late = PROMISED.has(status) && dates.promised !== undefined && dates.promised < today;
-  const drift = issued && figures && driftOf(issued, figures);
+  const last = issued.at(-1);
+  const drift = last && quoted && driftOf(last, quoted);
   const worked = record?.hours ?? [];
   const found = [
     expired &&
@@ -80,38 +88,28 @@ function stateOf(
         received: `${dates.promised}`,
         expected: `a day not before ${today}`,
       }),
-    quoteFinding(order, issued, drift),
+    ...checkSent(entry, issued, drift),
   ].filter((one) => typeof one === 'object');
   return {
     entry,
     late,
     expired,
     findings: [...entry.findings, ...found],
-    ...(issued && { issued }),
+    ...(last && { issued: last }),
     ...(drift && { drift }),
     ...(figures && { hoursPlanned: sumHours(figures.stageHours) }),
     ...(worked.length > 0 && { hoursWorked: sumHours(worked) }),
   };
 }
 
-/** That an offer was never frozen, or that it says another price than the order has today. */
-function quoteFinding(
-  order: SourcedOrder,
-  issued: IssuedQuote | undefined,
-  drift: Drift | undefined,
-): Finding | undefined {
-  const { status, number } = order.value;
-  if (!OFFERED.has(status)) return undefined;
-  if (!issued)
-    return finding('QUOTE_NOT_ISSUED', order.place(['status']), {
-      received: status,
-      mend: `Run: npm run orlop -- issue ${number}`,
-    });
-  if (!drift || isZero(subtractMoney(drift.now, drift.was))) return undefined;
-  return finding('QUOTE_DIFFERS', order.place(['number']), {
-    received: `${moneyToText(drift.was)} in revision ${issued.revision}`,
-    expected: `${moneyToText(drift.now)}, as computed today`,
-  });
+function withPlan(state: OrderState, plan: ShopPlan): OrderState {
+  const { order } = state.entry;
+  const planned = plan.orders.find(({ number }) => number === order.value.number);
+  return {
+    ...state,
+    ...(planned && { planned }),
+    findings: [...state.findings, ...planFindings(order, plan)],
+  };
 }
 
 function totalOf(status: Status, entries: readonly FiguredOrder[]): StatusTotal {

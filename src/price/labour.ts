@@ -28,7 +28,11 @@ export function loadedRate({ wage, onCosts, productive }: LoadedWage, currency: 
   return fractionOfMoney(loaded, ONE, productive, 'half-up');
 }
 
-/** The cost of an hour of a stage; zero for a stage without a rate. */
+/**
+ * The cost of an hour of a stage; zero for a stage without a rate.
+ *
+ * @source derived: the plain rate, or `loadedRate`
+ */
 export function rateOf(stage: string, { rates, currency }: PriceRules): Money {
   const rate = rates[stage] ?? ZERO;
   return 'wage' in rate ? loadedRate(rate, currency) : moneyOf(rate, currency);

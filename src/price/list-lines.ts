@@ -31,6 +31,8 @@ export interface ListedLine {
 /**
  * Prices of the lines as the customer is shown them: worked out or fixed, rounded by the shop's policy (a fixed
  * price is its own policy), then with the savings of package offers.
+ *
+ * @source common practice, no source
  */
 export function listLines(
   { items, rules, packages = [] }: PriceInput,

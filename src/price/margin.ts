@@ -59,7 +59,11 @@ export function marginOfMarkup(markup: Decimal): Decimal {
   return quotient(markup, addDecimals(ONE, markup));
 }
 
-/** part / whole to six places, half away from zero; undefined when the whole is zero. */
+/**
+ * part / whole to six places, half away from zero; undefined when the whole is zero.
+ *
+ * @source derived: a quotient
+ */
 export function shareOfMoney(part: Money, whole: Money): Decimal | undefined {
   const bottom = minorUnits(whole);
   if (bottom === 0n) return undefined;

@@ -13,7 +13,11 @@ export interface UsedMaterial extends PriceMaterial {
   readonly value: Money;
 }
 
-/** Materials of one item with wastage, in the yard's currency: quantity x (1 + wastage) x cost x rate x (1 + buffer). */
+/**
+ * Materials of one item with wastage, in the yard's currency.
+ *
+ * @source derived: quantity x (1 + wastage) x cost x rate x (1 + buffer)
+ */
 export function usedMaterials(
   key: string,
   materials: readonly PriceMaterial[],

@@ -66,6 +66,7 @@ function buyPart(
  * used / size, rounded up to whole packs.
  *
  * @param size - above 0
+ * @source derived: the least whole number that is not below the quotient
  */
 export function wholePacks(used: Decimal, size: Decimal): bigint {
   const top = used.amount * 10n ** size.scale;

@@ -50,7 +50,15 @@ export function paymentsOf(driveAway: Money, value: Money, input: PriceInput): P
     paid: settled[index] ?? none,
   }));
   const traded: readonly Payment[] = input.tradeIn
-    ? [{ kind: 'trade-in', name: input.tradeIn.name, when: '', amount: tradeIn, paid: none }]
+    ? [
+        {
+          kind: 'trade-in',
+          name: input.tradeIn.name,
+          when: 'Taken in payment',
+          amount: tradeIn,
+          paid: none,
+        },
+      ]
     : [];
   return { payments: [...traded, ...stages], tradeIn, paid, toPay: subtractMoney(due, paid) };
 }

@@ -10,7 +10,11 @@ import type { PriceInput } from './types.ts';
 
 type BeforeDiscount = Omit<PriceLine, 'discount' | 'net' | 'margin' | 'marginShare'>;
 
-/** The lines of an order, each with its price before and with tax and its share of the discount. */
+/**
+ * The lines of an order, each with its price before and with tax and its share of the discount.
+ *
+ * @source derived: price + tax = price with tax; shares of the discount by the largest remainder
+ */
 export function priceLines(
   listed: readonly ListedLine[],
   taxes: Taxes,

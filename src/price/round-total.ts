@@ -9,6 +9,7 @@ import type { PriceRules } from './types.ts';
  *
  * @param whole - as shown, after discount
  * @param beside - what the drive-away price holds beside it: charges less tax that is not due
+ * @source common practice, no source
  */
 export function roundTotal(
   whole: Money,

@@ -23,7 +23,11 @@ export function shareByKey(
 const entryOf = (key: string, share: Money | undefined): readonly (readonly [string, Money])[] =>
   share ? [[key, share]] : [];
 
-/** The sum of what several maps hold for a key. */
+/**
+ * The sum of what several maps hold for a key.
+ *
+ * @source derived: a sum
+ */
 export function sumOfKey(
   maps: readonly ReadonlyMap<string, Money>[],
   key: string,

@@ -38,7 +38,11 @@ export function shownTerms({ rounding, taxRate, taxRule = 'half-up' }: PriceRule
   };
 }
 
-/** The amount, or zero when it is below. */
+/**
+ * The amount, or zero when it is below.
+ *
+ * @source derived: the larger of the two
+ */
 export function atLeastNothing(amount: Money, currency: Currency): Money {
   return isNegative(amount) ? zeroMoney(currency) : amount;
 }

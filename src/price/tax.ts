@@ -51,6 +51,7 @@ export function taxesOf(
  * Tax that is not due because the law takes a trade-in off the price that is taxed; elsewhere zero.
  *
  * @param whole - as shown, after discount
+ * @source the law that the yard names; of several states of the USA (Florida Statutes s 212.09, from memory)
  */
 export function tradeInRelief(
   whole: Money,
@@ -63,7 +64,11 @@ export function tradeInRelief(
   return subtractMoney(taxOf(whole), taxOf(left));
 }
 
-/** The trade-in's value in whole minor units; zero when there is none. */
+/**
+ * The trade-in's value in whole minor units; zero when there is none.
+ *
+ * @source derived: the value, rounded
+ */
 export function tradeInOf({ tradeIn, rules: { currency } }: PriceInput): Money {
   return tradeIn ? roundToMinorUnit(moneyOf(tradeIn.value, currency)) : zeroMoney(currency);
 }

@@ -28,8 +28,11 @@ export function readPartLists(
     for (const code of list.broken) broken.add(code);
     parts.push(...list.parts);
   }
-  if (yard) reading.findings.push(...currencyFindings(parts, yard));
-  const { findings, ...rows } = rowsByCode(parts, reading.sources);
+  const foreign = yard ? parts.filter((part) => !hasRate(part, yard)) : [];
+  for (const { value } of foreign) broken.add(value.code);
+  if (yard) reading.findings.push(...foreign.map((part) => currencyFinding(part, yard)));
+  const priced = parts.filter((part) => !foreign.includes(part));
+  const { findings, ...rows } = rowsByCode(priced, reading.sources);
   reading.findings.push(...findings);
   return rows;
 }
@@ -49,16 +52,14 @@ function supplierFindings(file: string, supplier: string, yard: Yard): readonly 
   return [finding('UNKNOWN_ID', { file }, details)];
 }
 
+/** True when a part is priced in the yard's currency or in one that the yard has a rate of. */
+const hasRate = ({ value }: ListedPart, { currency, exchange }: Yard): boolean =>
+  value.currency === currency || exchange.some((one) => one.currency === value.currency);
+
 /** A price in a currency without a rate would be added up as if it were the yard's. */
-function currencyFindings(parts: readonly ListedPart[], yard: Yard): readonly Finding[] {
-  const known = new Set([yard.currency, ...yard.exchange.map(({ currency }) => currency)]);
-  return parts
-    .filter(({ value }) => !known.has(value.currency))
-    .map((part) =>
-      finding('WRONG_VALUE', part.place(['currency']), {
-        received: `"${clip(part.value.currency)}"`,
-        expected: `${yard.currency}, the currency of the yard, or one that the yard has a rate of`,
-        mend: 'Write the price in the currency of the yard, or add a rate to exchange: in the yard file',
-      }),
-    );
-}
+const currencyFinding = (part: ListedPart, { currency }: Yard): Finding =>
+  finding('WRONG_VALUE', part.place(['currency']), {
+    received: `"${clip(part.value.currency)}"`,
+    expected: `${currency}, the currency of the yard, or one that the yard has a rate of`,
+    mend: 'Write the price in the currency of the yard, or add a rate to exchange: in the yard file',
+  });

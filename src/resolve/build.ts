@@ -1,5 +1,6 @@
 import type { Place } from '../findings/index.ts';
 import type { Currency, Money } from '../money/index.ts';
+<<<<<<< HEAD
 import type {
   Hull,
   Material,
@@ -11,6 +12,10 @@ import type {
   Trailer,
   Yard,
 } from '../schema/index.ts';
+=======
+import type { FloatFacts } from './float-facts.ts';
+import type { Hull, Order, Outboard, Shaft, Stage, Trailer, Yard } from '../schema/index.ts';
+>>>>>>> main
 import type { Amperes, Decimal, IsoDate, Kilograms, Point3 } from '../units/index.ts';
 
 export interface BuildPart {
@@ -65,6 +70,8 @@ export interface BuildItem {
   /** Of all that are ordered, before tax. */
   readonly fixedPrice?: Money;
   readonly serial: boolean;
+  /** What it does to how she floats, beside its mass. */
+  readonly float?: FloatFacts;
   readonly place: Place;
 }
 

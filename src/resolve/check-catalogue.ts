@@ -1,7 +1,11 @@
 import { type Finding, finding, type Place } from '../findings/index.ts';
 import type { Catalogue, Sourced } from '../schema/index.ts';
 import { unknownId } from './check-compatibility.ts';
+<<<<<<< HEAD
 import { checkMaterials } from './check-materials.ts';
+=======
+import { checkMoulds } from './check-plan.ts';
+>>>>>>> main
 
 type Path = readonly (string | number)[];
 
@@ -57,6 +61,7 @@ export function checkCatalogue(
         checkPart(entry.place(['shafts', shaft, 'part']), facts.part, catalogue, broken),
       ),
     ),
+    ...checkMoulds(catalogue, broken),
     ...checkPackages(catalogue, broken),
     ...checkMaterials(catalogue, broken),
     ...checkCircles(catalogue),

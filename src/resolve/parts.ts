@@ -23,7 +23,8 @@ interface Work {
 }
 
 /**
- * The parts that a count of items takes, from the price lists of a day; a part that no list has is left out (the catalogue's check says so).
+ * The parts that a count of items takes, from the price lists of a day; a part that no list has is left out (the
+ * catalogue's check says so).
  */
 export function resolveParts(
   uses: readonly Use[],

@@ -7,6 +7,8 @@ import { checkCompatibility } from './check-compatibility.ts';
 import { checkExtras, checkLeftOut, checkOutboard } from './check-entries.ts';
 import { checkMoney } from './check-money.ts';
 import { checkOrder } from './check-order.ts';
+import { checkBrokenParts } from './check-parts.ts';
+import { checkBought } from './check-plan.ts';
 import { checkExchange, checkLaterPrices, checkPriceAges } from './check-prices.ts';
 import { checkRatings } from './check-ratings.ts';
 import { type DatedParts, exchangeOn, partsOn, pricedOn } from './dated.ts';
@@ -51,6 +53,7 @@ export function resolveOrder(
     ...checkLeftOut(order, catalogue, broken),
     ...checkExtras(order, catalogue, broken),
     ...checkMoney(order, catalogue),
+    ...checkBought(order, catalogue),
   ];
   const currency = currencyOf(catalogue.yard.value.currency);
   if (!hull || !currency) return { findings: before };
@@ -64,7 +67,11 @@ export function resolveOrder(
     dated,
   };
   const items = resolveItems(order, entries, shop);
-  const all = [...before, ...checkTogether(order, entries, items, shop)];
+  const all = [
+    ...before,
+    ...checkBrokenParts(order, hull.value, entries, dated.parts, broken),
+    ...checkTogether(order, entries, items, shop),
+  ];
   if (hasErrors(all)) return { findings: all };
   return { build: assemble(order, entries, items, shop), findings: all };
 }

@@ -1,6 +1,10 @@
 import { z } from 'zod';
 import { amount, count, id, text } from './fields.ts';
+<<<<<<< HEAD
 import { optionElectrics } from './option-electrics.ts';
+=======
+import { optionFloat } from './float.ts';
+>>>>>>> main
 import { itemFacts, quantityLimits } from './shared.ts';
 
 export const optionSchema = z
@@ -31,6 +35,7 @@ export const optionSchema = z
       'Fixed list price of one before tax. Left out: worked out from cost and margin.',
       { min: 0, max: 1_000_000 },
     ).optional(),
+    ...optionFloat,
     serial: z
       .boolean()
       .default(false)

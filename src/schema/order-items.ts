@@ -1,7 +1,11 @@
 import { z } from 'zod';
 import { SHAFTS } from './engine-trailer-charge.ts';
+<<<<<<< HEAD
 import { amount, count, id, text } from './fields.ts';
 import { circuitSchema } from './option-electrics.ts';
+=======
+import { amount, count, date, id, text } from './fields.ts';
+>>>>>>> main
 import { itemFacts, position } from './shared.ts';
 
 /** The facts of an option as ordered, whether it was written as a name alone or with more to say. */
@@ -45,21 +49,43 @@ export const orderedOutboard = z.strictObject({
 
 const none = z.literal('none');
 
+/** What an alternative or a variation changes in an order. */
+const change = {
+  outboard: z
+    .union([none, orderedOutboard])
+    .optional()
+    .meta({ description: 'Another outboard, or none.' }),
+  trailer: z
+    .union([none, id('A trailer of the catalogue.', 'trailers')])
+    .optional()
+    .meta({ description: 'Another trailer, or none.' }),
+  add: z.array(optionLine).default([]).meta({ description: 'Options that come with it.' }),
+  remove: z
+    .array(id('An option of this order.', 'options'))
+    .default([])
+    .meta({ description: 'Options of this order that it does without.' }),
+};
+
 export const alternative = z
-  .strictObject({
-    name: text('What is different, as printed: “with 29.4 kW instead”.'),
-    outboard: z
-      .union([none, orderedOutboard])
-      .optional()
-      .meta({ description: 'Another outboard, or none.' }),
-    trailer: z
-      .union([none, id('A trailer of the catalogue.', 'trailers')])
-      .optional()
-      .meta({ description: 'Another trailer, or none.' }),
-    add: z.array(optionLine).default([]).meta({ description: 'Options that come with it.' }),
-    remove: z
-      .array(id('An option of this order.', 'options'))
-      .default([])
-      .meta({ description: 'Options of this order that it does without.' }),
-  })
+  .strictObject({ name: text('What is different, as printed: “with 29.4 kW instead”.'), ...change })
   .meta({ description: 'What is different; all else is as in the order.' });
+
+export const variation = z
+  .strictObject({
+    name: text('What changes, as printed: “a live-well after all”.'),
+    asked: date('When it was asked for.'),
+    days: count('Days by which it moves the promised date.', { min: 0, max: 400 }).default(0),
+    agreed: z
+      .strictObject({
+        date: date('When it was signed.'),
+        by: text('Who signed it.'),
+        price: amount('Change of the drive-away price as signed; left out: as computed.', {
+          min: -1_000_000,
+          max: 1_000_000,
+        }).optional(),
+      })
+      .optional()
+      .meta({ description: 'There once it is signed: from then on it is built.' }),
+    ...change,
+  })
+  .meta({ description: 'A change after acceptance, on top of those before it.' });

@@ -21,9 +21,15 @@ export const SPOTS: Readonly<Record<string, readonly string[]>> = {
   'catalogue/parts/acme-prats.csv': ['UNKNOWN_ID'],
   'orders/expired.yaml': ['3:9 QUOTE_NOT_ISSUED', '4:39 QUOTE_EXPIRED'],
   'orders/warned.yaml': [
+    '4:8 EXCHANGE_DATE',
+    '4:8 PART_PRICE_LATER',
+    '4:61 ORDER_PART_NOW',
+    '4:104 PLAN_LATE',
     '4:104 PROMISED_DATE_PASSED',
     '9:10 ITEM_NOT_PLACED',
     '10:10 TRAILER_LENGTH',
+    '11:12 PACKAGE_SAVES_NOTHING',
+    '12:7 PAID_TOO_MUCH',
   ],
   'orders/wrong-fields.yaml': [
     '3:9 WRONG_VALUE',
@@ -44,6 +50,7 @@ export const SPOTS: Readonly<Record<string, readonly string[]>> = {
   ],
   'orders/wrong-figures.yaml': [
     '6:40 LOAD_OVER_RATING',
+    '6:40 OFFSET_LOAD_OVER',
     '11:10 TRAILER_LENGTH',
     '11:10 TRAILER_OVERLOADED',
     '12:11 MARGIN_BELOW_FLOOR',
@@ -59,6 +66,7 @@ export const SPOTS: Readonly<Record<string, readonly string[]>> = {
   ],
   'orders/wrong-rules.yaml': [
     '3:9 STATUS_NEEDS',
+    '5:3 PART_PRICE_LATER',
     '6:11 DATES_OUT_OF_ORDER',
     '10:47 PEOPLE_OVER_RATING',
     '14:5 PLACE_TAKEN',

@@ -32,7 +32,7 @@ function figured(alternatives: string) {
     return {
       ...order,
       spots: order.findings.map(({ code, place }) => `${code} ${spot(place)}`),
-      told: (order.alternatives ?? []).map(({ findings: found }) =>
+      told: order.alternatives.map(({ findings: found }) =>
         found.map(({ code, place }) => `${code} ${spot(place)}`),
       ),
     };
@@ -43,7 +43,7 @@ function figured(alternatives: string) {
 
 describe('an alternative of an order', () => {
   it('is the same order otherwise: what it costs, weighs and carries beside the order itself', () => {
-    const { figures, alternatives = [] } = figured(
+    const { figures, alternatives } = figured(
       `  - { name: Without a trailer, trailer: none }
   - { name: Oars only, outboard: none, remove: [seat] }
   - { name: With a deck, add: [deck] }
@@ -68,7 +68,7 @@ describe('an alternative of an order', () => {
   });
 
   it('is figured by the code that figures the order: put into the order it gives the same', () => {
-    const { alternatives = [] } = figured('  - { name: With a deck, add: [deck] }\n');
+    const { alternatives } = figured('  - { name: With a deck, add: [deck] }\n');
     const folder = workspaceOf({
       'catalogue/options/seats.yaml': PRICED,
       'orders/t-1.yaml': BASE.replace('  - seat\n', '  - seat\n  - deck\n').replace(
@@ -114,6 +114,6 @@ describe('an alternative of an order', () => {
   });
 
   it('is not there when the order lists none', () => {
-    expect(figured('  []\n').alternatives).toBeUndefined();
+    expect(figured('  []\n').alternatives).toEqual([]);
   });
 });

@@ -1,4 +1,5 @@
 import { Decimal as Oracle } from 'decimal.js';
+import { allocate } from 'dinero.js/bigint';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { currencyOf, minorUnits, moneyOf, shareOut } from '../../src/money/index.ts';
@@ -67,6 +68,17 @@ describe('an amount shared out', () => {
           expect(weight.isZero() && part !== 0n).toBe(false);
         }
       }),
+    );
+  });
+  it('is what a general-purpose library gives where the two rules agree: equal weights', () => {
+    fc.assert(
+      fc.property(amount, fc.integer({ min: 1, max: 12 }), (size, count) => {
+        const positive = size < 0n ? -size : size;
+        const ratios = Array.from({ length: count }, () => 1n);
+        const theirs = allocate(cents(positive), ratios).map(minorUnits);
+        expect(share(positive, whole(...ratios.map(Number)))).toEqual(theirs);
+      }),
+      { numRuns: 1000 },
     );
   });
 });

@@ -78,7 +78,7 @@ dimensions:
   deckArea: 4 m2
 lines:
   - { x: 0, points: [[0, 0], [0.75, 0.5]] }
-  - { x: 2, points: [[0, 0], [0.85, 0.6]] }
+  - { x: 2, points: [[0, 0], [0.85, 0.65]] }
   - { x: 4, points: [[0, 0.4], [0.1, 0.7]] }
 ratings:
   power: 30 hp
@@ -86,6 +86,11 @@ ratings:
   people: 4
   load: 450 kg
   basis: Trial.
+tillerSeat: { x: 20 % length, z: 40 % depth }
+crowd:
+  side: { x: 30 % length, y: 8 % beam, z: 40 % depth }
+  aft: { x: 25 % length, z: 40 % depth }
+trimBand: { least: -8 deg, most: 8 deg }
 shaft: long
 class: hull
 shell:

@@ -56,6 +56,13 @@ describe('a part priced in another currency', () => {
     expect(costOf(sample)).toBe('140.03');
     expect(sample.spots).toEqual([]);
   });
+  it('without a rate is left out of no price: the order says so', () => {
+    const { build, findings } = resolveSample(foreign);
+    expect(build).toBeUndefined();
+    expect(findings.map(({ code, received }) => [code, received])).toEqual([
+      ['UNKNOWN_ID', 'the part "AC-1", which has mistakes of its own'],
+    ]);
+  });
   it('has the newest rate that is not later', () => {
     const later = `${RATE}  - { currency: USD, rate: 1.60, date: 2026-03-20 }\n`;
     expect(costOf(resolveSample({ ...foreign, ...rates(later) }))).toBe('140.03');

@@ -1,0 +1,73 @@
+import type { FiguredAlternative, Figures } from '../figures/index.ts';
+import { type Finding, FINDING_CODES, type FindingCode } from '../findings/index.ts';
+import { formatMoney, isNegative, isZero, type Money } from '../money/index.ts';
+import { createFormatter, kilograms } from '../units/index.ts';
+import type { Fact, QuoteAlternative } from './quote-types.ts';
+import { sentence } from './words.ts';
+
+const NO_CHANGE = 'no change';
+
+/** Findings about what the boat may carry and what fits; the others are the shop's own affair. */
+const FOR_THE_CUSTOMER: ReadonlySet<FindingCode> = new Set([
+  'REQUIREMENT_UNMET',
+  'EXCLUDED',
+  'DOES_NOT_FIT',
+  'PLACE_TAKEN',
+  'POWER_OVER_RATING',
+  'ENGINE_TOO_HEAVY',
+  'PEOPLE_OVER_RATING',
+  'LOAD_OVER_RATING',
+  'SHAFT_LENGTH',
+  'TRAILER_OVERLOADED',
+  'TRAILER_LENGTH',
+]);
+
+/** What each alternative changes, as the customer sees it: price, mass, people and what stands in its way. */
+export function quoteAlternatives(
+  alternatives: readonly FiguredAlternative[],
+  { build }: Figures,
+): readonly QuoteAlternative[] {
+  return alternatives.map(({ name, differences, findings }) => ({
+    name,
+    differences: differences ? differenceFacts(differences, build) : [],
+    cautions: findings.filter(({ code }) => FOR_THE_CUSTOMER.has(code)).map(findingText),
+  }));
+}
+
+function differenceFacts(
+  { driveAway, massOnTrailer, people }: NonNullable<FiguredAlternative['differences']>,
+  { yard, trailer }: Figures['build'],
+): readonly Fact[] {
+  const format = createFormatter(yard.locale, yard.units);
+  const mass = format.mass(kilograms(Math.abs(massOnTrailer)));
+  return [
+    { label: 'Drive-away price', value: moneyChange(driveAway, yard.locale) },
+    {
+      label: trailer ? 'Mass on the road' : 'Mass, ready',
+      value: numberChange(massOnTrailer, mass, 0.5),
+    },
+    {
+      label: 'People within the rating',
+      value: numberChange(people, format.number(Math.abs(people), 0), 0.5),
+    },
+  ];
+}
+
+function moneyChange(change: Money, locale: string): string {
+  if (isZero(change)) return NO_CHANGE;
+  const text = formatMoney(change, locale).replace('-', '−');
+  return isNegative(change) ? text : `+${text}`;
+}
+
+/** "+12 kg", "−12 kg"; "no change" below what is printed. */
+function numberChange(change: number, size: string, least: number): string {
+  if (Math.abs(change) < least) return NO_CHANGE;
+  return `${change < 0 ? '−' : '+'}${size}`;
+}
+
+function findingText({ code, received, expected, severity }: Finding): string {
+  const facts = received === undefined ? '' : `: ${received}`;
+  const wanted = expected === undefined ? '' : `; wanted: ${expected}`;
+  const lead = severity === 'error' ? 'Cannot be built so. ' : '';
+  return `${lead}${sentence(`${FINDING_CODES[code].means}${facts}${wanted}`)}`;
+}

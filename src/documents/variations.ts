@@ -1,0 +1,157 @@
+import type { FiguredVariation, Figures } from '../figures/index.ts';
+import type { IssuedQuote } from '../issued/index.ts';
+import { formatMoney, isNegative, type Money } from '../money/index.ts';
+import { addDays, createFormatter, formatDate, type IsoDate, kilograms } from '../units/index.ts';
+import { accountOf, priceChange } from './account.ts';
+import type { DocumentHead } from './head.ts';
+import type { Fact } from './quote-types.ts';
+import { boatName, customerLines, present, sentence } from './words.ts';
+
+export interface VariationEntry {
+  /** "Variation 1". */
+  readonly number: string;
+  readonly name: string;
+  readonly added: readonly string[];
+  readonly removed: readonly string[];
+  readonly effects: readonly Fact[];
+  /** Who signed and when; empty: a place to sign. */
+  readonly agreed: string;
+}
+
+/** Changes after acceptance, each with its price, mass and date, and what the boat costs in the end. */
+export interface VariationsView {
+  readonly document: DocumentHead;
+  readonly shop: {
+    readonly name: string;
+    readonly strapline: string;
+    readonly reach: readonly string[];
+  };
+  readonly heading: string;
+  readonly lead: string;
+  readonly customer: readonly string[];
+  readonly variations: readonly VariationEntry[];
+  readonly account: readonly {
+    readonly label: string;
+    readonly amount: string;
+    readonly kind: string;
+  }[];
+  readonly promised: string;
+  readonly parties: readonly string[];
+}
+
+interface Varied {
+  /** The boat as quoted. */
+  readonly quoted: Figures;
+  readonly variations: readonly FiguredVariation[];
+  readonly issued: IssuedQuote | undefined;
+}
+
+/** The variation page of an order: for signature, and the account up to now. */
+export function variationsView({ quoted, variations, issued }: Varied): VariationsView {
+  const { build } = quoted;
+  const { order, yard } = build;
+  const heading = `Variations to ${order.number}: ${boatName(build)}`;
+  return {
+    document: {
+      title: heading,
+      lang: yard.locale,
+      subject: `What changed after ${order.customer.name} accepted the quote, and what the boat costs now`,
+      author: yard.shop.name,
+      runningHead: `Variations to ${order.number}, ${boatName(build)}`,
+      reference: `Variations to ${order.number}`,
+      pdf: 'variations.pdf',
+    },
+    shop: {
+      name: yard.shop.name,
+      strapline: yard.shop.strapline ?? '',
+      reach: present([
+        ...yard.shop.address,
+        yard.shop.phone,
+        yard.shop.email,
+        yard.shop.registration,
+      ]),
+    },
+    heading,
+    lead: 'Each change is made only when both sides have signed it. Prices are with tax; masses and dates are estimates.',
+    customer: customerLines(build),
+    variations: variations.map((one) => entryOf(one, quoted)),
+    account: accountRows({ quoted, variations, issued }),
+    promised: promisedText(quoted, variations),
+    parties: [`For ${order.customer.name}`, `For ${yard.shop.name}`],
+  };
+}
+
+function entryOf(one: FiguredVariation, quoted: Figures): VariationEntry {
+  const { yard } = quoted.build;
+  const { variation, number, added, removed, differences } = one;
+  const format = createFormatter(yard.locale, yard.units);
+  const change = priceChange(one, quoted);
+  const mass = differences?.massOnTrailer;
+  return {
+    number: `Variation ${number}`,
+    name: variation.name,
+    added,
+    removed,
+    effects: [
+      { label: 'Asked for', value: formatDate(variation.asked, yard.locale) },
+      {
+        label: 'Drive-away price',
+        value: change ? signedMoney(change, yard.locale) : 'not computed: it cannot be built so',
+      },
+      {
+        label: 'Mass',
+        value:
+          mass === undefined
+            ? 'not computed'
+            : `${mass < 0 ? '−' : '+'}${format.mass(kilograms(Math.abs(mass)))}`,
+      },
+      { label: 'Promised date', value: daysText(variation.days) },
+    ],
+    agreed: variation.agreed
+      ? `Signed on ${formatDate(variation.agreed.date, yard.locale)} by ${variation.agreed.by}.`
+      : '',
+  };
+}
+
+function accountRows({ quoted, variations, issued }: Varied): VariationsView['account'] {
+  const { locale } = quoted.build.yard;
+  const account = accountOf(quoted, issued, variations);
+  const print = (amount: Money): string => formatMoney(amount, locale).replace('-', '−');
+  const accepted = issued ? `Quote, revision ${issued.revision}` : 'Quote';
+  return [
+    { label: `${accepted}, drive-away price`, amount: print(account.quoted), kind: 'sum' },
+    ...account.agreed.map(({ name, change }) => ({
+      label: name,
+      amount: signedMoney(change, locale),
+      kind: 'part',
+    })),
+    { label: 'Drive-away price with what was agreed', amount: print(account.total), kind: 'whole' },
+    { label: 'Received', amount: print(account.received), kind: 'part' },
+    { label: 'Still to pay', amount: print(account.toPay), kind: 'whole' },
+  ];
+}
+
+function promisedText({ build }: Figures, variations: readonly FiguredVariation[]): string {
+  const { promised } = build.order.dates;
+  if (promised === undefined) return '';
+  const days = variations.reduce(
+    (sum, { variation }) => sum + (variation.agreed ? variation.days : 0),
+    0,
+  );
+  const day = (date: IsoDate): string => formatDate(date, build.yard.locale);
+  return sentence(
+    days === 0
+      ? `Promised for ${day(promised)}, as before`
+      : `Promised for ${day(promised)}; with what was agreed, for ${day(addDays(promised, days))}`,
+  );
+}
+
+function daysText(days: number): string {
+  if (days === 0) return 'as before';
+  return `${days} day${days === 1 ? '' : 's'} later`;
+}
+
+function signedMoney(amount: Money, locale: string): string {
+  const text = formatMoney(amount, locale).replace('-', '−');
+  return isNegative(amount) ? text : `+${text}`;
+}

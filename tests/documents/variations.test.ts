@@ -1,0 +1,62 @@
+import { rmSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { type VariationsView, variationsView } from '../../src/documents/index.ts';
+import { figureOrders } from '../../src/figures/index.ts';
+import { readWorkspace } from '../../src/read/index.ts';
+import { OPTIONS, ORDER, workspaceOf } from '../read/samples.ts';
+import type { Forbidden, KeysOf } from './forbidden-keys.ts';
+
+function view(): VariationsView {
+  const folder = workspaceOf({
+    'catalogue/options/seats.yaml': `${OPTIONS}  - { id: deck, name: Deck, class: fit-out, mass: 12 kg, price: 900, at: { x: 1 m, z: 0.3 m } }\n`,
+    'orders/t-1.yaml': `${ORDER.replace('enquiry: 2026-03-14', 'enquiry: 2026-03-14\n  promised: 2026-06-30')}paid: [{ date: 2026-03-20, amount: 1000 }]
+variations:
+  - { name: A deck, asked: 2026-04-01, days: 3, add: [deck], agreed: { date: 2026-04-02, by: Ada, price: 950.00 } }
+  - { name: No seat, asked: 2026-04-05, remove: [seat] }
+`,
+  });
+  const { catalogue, orders, brokenIds } = readWorkspace(folder);
+  rmSync(folder, { recursive: true });
+  const [entry] = catalogue ? figureOrders(orders, catalogue, brokenIds) : [];
+  if (!entry?.quoted) throw new Error('the sample cannot be read');
+  return variationsView({ quoted: entry.quoted, variations: entry.variations, issued: undefined });
+}
+
+const cents = (text: string): number => Number(text.replaceAll(/[$,+.]/g, '').replace('−', '-'));
+
+describe('the variation page', () => {
+  it('says of each change what comes, what goes, price, mass and date, and who signed', () => {
+    const [deck, seat] = view().variations;
+    expect(deck).toMatchObject({
+      added: ['Deck'],
+      removed: [],
+      agreed: 'Signed on 2 April 2026 by Ada.',
+    });
+    expect(deck?.effects.map(({ value }) => value.replaceAll('\u00A0', ' '))).toEqual([
+      '1 April 2026',
+      '+$950.00',
+      '+13 kg',
+      '3 days later',
+    ]);
+    expect(seat).toMatchObject({ added: [], removed: ['Seat'], agreed: '' });
+  });
+
+  it('adds up: the quote, what was signed, what was received, what is left', () => {
+    const amounts = view().account.map(({ amount }) => cents(amount));
+    const [quoted = 0, deck = 0, total = 0, received = 0, left = 0] = amounts;
+    expect(amounts).toHaveLength(5);
+    expect([quoted + deck, total - received]).toEqual([total, left]);
+    expect([deck, received]).toEqual([95_000, 100_000]);
+  });
+
+  it('moves the promised date by the days that were agreed', () => {
+    expect(view().promised).toBe(
+      'Promised for 30 June 2026; with what was agreed, for 3 July 2026.',
+    );
+  });
+
+  it('has no place for a cost, an hour, a margin or a note', () => {
+    const none: [Extract<KeysOf<VariationsView>, Forbidden>] extends [never] ? true : false = true;
+    expect(none).toBe(true);
+  });
+});
