@@ -9,16 +9,11 @@ import {
   subtractMoney,
   zeroMoney,
 } from '../money/index.ts';
-<<<<<<< HEAD
 import { createFormatter, decimalToNumber } from '../units/index.ts';
 import { checkElectrics } from './check-electrics.ts';
 import { checkGates } from './check-gates.ts';
 import { checkLaminate } from './check-laminate.ts';
-=======
-import type { Stage } from '../schema/index.ts';
-import { createFormatter, decimalToNumber, type Kilograms, kilograms } from '../units/index.ts';
 import { checkFloat } from './check-float.ts';
->>>>>>> main
 import type { Figures } from './types.ts';
 
 /** Findings that need computed figures: load, trailer, margin, and those of the rooms. */
@@ -57,14 +52,10 @@ export function checkFigures(figures: Omit<Figures, 'findings'>): readonly Findi
   return [
     ...findings,
     ...checkMoney(figures),
-<<<<<<< HEAD
     ...checkGates(figures),
     ...checkLaminate(figures),
     ...checkElectrics(figures),
-=======
-    ...checkRecordedMasses(figures),
     ...checkFloat(figures),
->>>>>>> main
   ];
 }
 

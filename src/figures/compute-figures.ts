@@ -6,12 +6,9 @@ import { STAGES } from '../schema/index.ts';
 import { trailerLoad } from '../tow/index.ts';
 import { addDecimals, multiplyDecimals, ONE, ZERO } from '../units/index.ts';
 import { checkFigures } from './check-figures.ts';
-<<<<<<< HEAD
 import { electricsFigures } from './electrics-figures.ts';
 import { gateFigures } from './gate-figures.ts';
-=======
 import { floatFigures } from './float-figures.ts';
->>>>>>> main
 import { fuelOf, massInput } from './inputs.ts';
 import { laminateFigures } from './laminate-figures.ts';
 import { learningOf, priceInput, whatIfOf } from './price-input.ts';
@@ -36,13 +33,10 @@ export function computeFigures(build: Build, findings: readonly Finding[]): Figu
     sensitivity: sensitivity(priced, price, whatIfOf(build)),
     mass,
     ...(load && { trailerLoad: load }),
-<<<<<<< HEAD
     laminate: laminateFigures(build),
     electrics: electricsFigures(build),
     gates: gateFigures(build),
-=======
     float: floatFigures(build, mass),
->>>>>>> main
     stageHours: hoursByStage(build),
   };
   return { ...figures, findings: [...findings, ...checkFigures(figures)] };

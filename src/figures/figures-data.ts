@@ -1,11 +1,8 @@
 import { decimalToShortText } from '../units/index.ts';
 import type { Point3 } from '../units/index.ts';
-<<<<<<< HEAD
 import { electricsData } from './electrics-data.ts';
 import { laminateData } from './laminate-data.ts';
-=======
 import { floatData } from './float-data.ts';
->>>>>>> main
 import { priceData } from './price-data.ts';
 import type { FigureDatum, Figures } from './types.ts';
 
@@ -16,14 +13,10 @@ export function figuresData(figures: Figures): Readonly<Record<string, FigureDat
   return {
     ...priceData(figures),
     ...massData(figures),
-<<<<<<< HEAD
     ...workData(figures),
     ...laminateData(figures),
     ...electricsData(figures),
-=======
     ...floatData(figures),
-    ...workData(figures),
->>>>>>> main
   };
 }
 

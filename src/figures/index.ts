@@ -7,13 +7,9 @@ export {
 export { type FiguredOrder, figureOrders } from './figure-orders.ts';
 export type { FiguredVariation } from './figure-variations.ts';
 export { figuresData } from './figures-data.ts';
-<<<<<<< HEAD
 export type { FigureDatum, Figures, NotComputed } from './types.ts';
-=======
 export { conditionOf } from './float-figures.ts';
 export type { Afloat, Ballast, FloatFigures, Move, Swamped } from './float-types.ts';
-export type { FigureDatum, Figures } from './types.ts';
->>>>>>> main
 export { peopleByLoad } from './people-by-load.ts';
 export type { BankFigures, ChargeFigures } from './battery-figures.ts';
 export type { WiredCircuit } from './circuits.ts';

@@ -4,7 +4,6 @@ import type { Price, Sensitivity } from '../price/index.ts';
 import type { Build } from '../resolve/index.ts';
 import type { TrailerLoad } from '../tow/index.ts';
 import type { Decimal } from '../units/index.ts';
-<<<<<<< HEAD
 import type { ElectricsFigures } from './electrics-figures.ts';
 import type { Gate } from './gate-figures.ts';
 import type { LaminateFigures } from './laminate-figures.ts';
@@ -13,9 +12,7 @@ import type { LaminateFigures } from './laminate-figures.ts';
 export interface NotComputed {
   readonly notComputed: string;
 }
-=======
 import type { FloatFigures } from './float-types.ts';
->>>>>>> main
 
 /** Everything computed for one order. */
 export interface Figures {
@@ -25,14 +22,11 @@ export interface Figures {
   readonly sensitivity: Sensitivity;
   readonly mass: MassResult;
   readonly trailerLoad?: TrailerLoad;
-<<<<<<< HEAD
   readonly laminate: LaminateFigures | NotComputed;
   readonly electrics: ElectricsFigures | NotComputed;
   /** What she must weigh after each stage that adds to her. */
   readonly gates: readonly Gate[];
-=======
   readonly float?: FloatFigures;
->>>>>>> main
   /** Hours of every stage that has work, in the order of the build. */
   readonly stageHours: readonly { readonly stage: string; readonly hours: Decimal }[];
   readonly findings: readonly Finding[];

@@ -1,6 +1,5 @@
 import type { Place } from '../findings/index.ts';
 import type { Currency, Money } from '../money/index.ts';
-<<<<<<< HEAD
 import type {
   Hull,
   Material,
@@ -12,10 +11,7 @@ import type {
   Trailer,
   Yard,
 } from '../schema/index.ts';
-=======
 import type { FloatFacts } from './float-facts.ts';
-import type { Hull, Order, Outboard, Shaft, Stage, Trailer, Yard } from '../schema/index.ts';
->>>>>>> main
 import type { Amperes, Decimal, IsoDate, Kilograms, Point3 } from '../units/index.ts';
 
 export interface BuildPart {

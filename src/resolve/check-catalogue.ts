@@ -1,11 +1,8 @@
 import { type Finding, finding, type Place } from '../findings/index.ts';
 import type { Catalogue, Sourced } from '../schema/index.ts';
 import { unknownId } from './check-compatibility.ts';
-<<<<<<< HEAD
 import { checkMaterials } from './check-materials.ts';
-=======
 import { checkMoulds } from './check-plan.ts';
->>>>>>> main
 
 type Path = readonly (string | number)[];
 

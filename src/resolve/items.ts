@@ -19,12 +19,8 @@ import type {
   Trailer,
 } from '../schema/index.ts';
 import { amperes, type Decimal, kilograms, metres, type Point3, ZERO } from '../units/index.ts';
-<<<<<<< HEAD
 import type { BuildItem, ElectricFacts } from './build.ts';
-=======
-import type { BuildItem } from './build.ts';
 import { floatFacts } from './float-facts.ts';
->>>>>>> main
 import { massOfParts, resolveHours, resolveParts } from './parts.ts';
 import { middleOf, placeInHull } from './scale.ts';
 
@@ -117,11 +113,8 @@ export function optionItem(
     group: option.group,
     notes,
     serial: value.serial,
-<<<<<<< HEAD
     electrics: electricFacts(value),
-=======
     float: floatFacts(value, shop.hull),
->>>>>>> main
     ...priced(value.price, ordered.quantity, shop.currency),
     place,
   };

@@ -1,11 +1,8 @@
 import { z } from 'zod';
 import { amount, count, id, quantity, text } from './fields.ts';
-<<<<<<< HEAD
 import { hullLaminate } from './hull-laminate.ts';
-=======
 import { hullFloat } from './float.ts';
 import { hullPlan } from './hull-plan.ts';
->>>>>>> main
 import { hoursUse, partUse, position } from './shared.ts';
 
 const length = (description: string, min: number, max: number) =>

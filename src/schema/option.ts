@@ -1,10 +1,7 @@
 import { z } from 'zod';
 import { amount, count, id, text } from './fields.ts';
-<<<<<<< HEAD
 import { optionElectrics } from './option-electrics.ts';
-=======
 import { optionFloat } from './float.ts';
->>>>>>> main
 import { itemFacts, quantityLimits } from './shared.ts';
 
 export const optionSchema = z

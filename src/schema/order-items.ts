@@ -1,11 +1,7 @@
 import { z } from 'zod';
 import { SHAFTS } from './engine-trailer-charge.ts';
-<<<<<<< HEAD
-import { amount, count, id, text } from './fields.ts';
-import { circuitSchema } from './option-electrics.ts';
-=======
 import { amount, count, date, id, text } from './fields.ts';
->>>>>>> main
+import { circuitSchema } from './option-electrics.ts';
 import { itemFacts, position } from './shared.ts';
 
 /** The facts of an option as ordered, whether it was written as a name alone or with more to say. */
