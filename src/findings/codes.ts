@@ -1,5 +1,6 @@
 import type { CodeFacts } from './code-facts.ts';
 import { FLOAT_CODES } from './codes-float.ts';
+import { WORKSHOP_CODES } from './codes-workshop.ts';
 
 /** Every finding that a check can raise. A code never changes its meaning. */
 export const FINDING_CODES = {
