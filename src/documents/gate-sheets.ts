@@ -2,6 +2,7 @@ import { type Figures, type Gate, weighedAt } from '../figures/index.ts';
 import { judgeWeighing } from '../laminate/index.ts';
 import type { Stage } from '../schema/index.ts';
 import { createFormatter, kilograms } from '../units/index.ts';
+import { gateContents } from './build-sheet-masses.ts';
 import { figure, row, stageTable, type StageTable, text, write } from './stage-table.ts';
 
 /** What she must weigh when a stage is over, with a blank for what she does weigh and what to do outside the band. */
@@ -21,7 +22,7 @@ export function gateTables({ build, gates }: Figures, stage: Stage): readonly St
       ],
       rows: [
         row(
-          CONTAINS[gate.stage],
+          gateContents(build, gate.stage),
           format.mass(gate.expected),
           format.mass(gate.least),
           format.mass(gate.most),
@@ -32,15 +33,6 @@ export function gateTables({ build, gates }: Figures, stage: Stage): readonly St
     }),
   ];
 }
-
-/** What is aboard at each gate. */
-export const CONTAINS = {
-  release: 'Bare shell, trimmed',
-  'fit-out': 'Fitted out, not wired',
-  wiring: 'Fitted out and wired',
-  engine: 'With outboard and fuel, nobody aboard',
-  trailer: 'The same, on her trailer',
-} as const;
 
 function outside(gate: Gate, sign: -1 | 1): string {
   const limit = sign < 0 ? gate.least : gate.most;
