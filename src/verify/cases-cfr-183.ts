@@ -13,6 +13,7 @@ import {
   weightCapacity,
 } from '../limits/index.ts';
 import { kilograms, metres, radians, UNIT_KINDS, watts } from '../units/index.ts';
+import { exactCaseIn } from './case-in.ts';
 import type { PublishedCase } from './types.ts';
 
 const FOOT = UNIT_KINDS.length.ft;
@@ -25,14 +26,7 @@ const FLOTATION = 'Coast Guard Boatbuilder’s Handbook, flotation, step 3';
 const MOTORS =
   '33 CFR table 183.75, column 9, by ABYC S-30 table 1A as a builders’ site copies it (to be confirmed)';
 
-const limits = (
-  name: string,
-  source: string,
-  published: number,
-  unit: string,
-  ours: () => number,
-  tolerance = 1e-9,
-): PublishedCase => ({ area: 'limits', name, source, published, unit, tolerance, ours });
+const limits = exactCaseIn('limits');
 
 const VEE: Pick<RatedHull, 'deadrise' | 'hardChine'> = { deadrise: radians(0.3), hardChine: true };
 const FLAT: Pick<RatedHull, 'deadrise' | 'hardChine'> = { deadrise: radians(0), hardChine: true };

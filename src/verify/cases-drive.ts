@@ -22,6 +22,7 @@ import {
   watts,
 } from '../units/index.ts';
 import { SAVITSKY_CASES } from './cases-savitsky.ts';
+import { caseIn } from './case-in.ts';
 import type { PublishedCase } from './types.ts';
 
 const POUND = UNIT_KINDS.mass.lb;
@@ -33,14 +34,7 @@ const number = (value: Computed<number>): number =>
 const crouch = (constant: number): number =>
   crouchSpeed(constant, watts(90 * UNIT_KINDS.power.hp), kilograms(2200 * POUND));
 
-const drive = (
-  name: string,
-  source: string,
-  published: number,
-  unit: string,
-  tolerance: number,
-  ours: () => number,
-): PublishedCase => ({ area: 'drive', name, source, published, unit, tolerance, ours });
+const drive = caseIn('drive');
 
 const ITTC = 'ITTC 1957 line, 0.075/(log10 Re - 2)²: exact form';
 const CROUCH = 'Crouch’s table of constants (172, 218, 240, 253 in mph), worked by hand';

@@ -14,6 +14,7 @@ import {
   type WiringRules,
 } from '../electrics/index.ts';
 import { amperes, metres } from '../units/index.ts';
+import { caseIn } from './case-in.ts';
 import type { PublishedCase } from './types.ts';
 
 const ABYC = 'ABYC E-11, CM = K I L / E with K = 10.75 (formula from memory), worked by hand';
@@ -78,14 +79,7 @@ function fuseFor(current: number, ampacity: number, continuous: boolean): number
   return typeof fuse === 'number' ? fuse : Number.NaN;
 }
 
-const wiring = (
-  name: string,
-  source: string,
-  published: number,
-  unit: string,
-  tolerance: number,
-  ours: () => number,
-): PublishedCase => ({ area: 'electrics', name, source, published, unit, tolerance, ours });
+const wiring = caseIn('electrics');
 
 /** Wires, fuses and batteries against standards and worked examples. */
 export const ELECTRICS_CASES: readonly PublishedCase[] = [

@@ -15,6 +15,7 @@ import {
   wrinklingStress,
 } from '../laminate/index.ts';
 import { kilograms, metres } from '../units/index.ts';
+import { caseIn } from './case-in.ts';
 import type { PublishedCase } from './types.ts';
 
 const THICKNESS = 'ISO 12215-5:2008 Annex C (from memory): t = (w / 3.072)(2.56 / psi - 1.36) mm';
@@ -87,14 +88,7 @@ function planeArea(): number {
   return stripArea([section(0), section(1), section(3)], 0, 1);
 }
 
-const laminate = (
-  name: string,
-  source: string,
-  published: number,
-  unit: string,
-  tolerance: number,
-  ours: () => number,
-): PublishedCase => ({ area: 'laminate', name, source, published, unit, tolerance, ours });
+const laminate = caseIn('laminate');
 
 const thickness = (name: string, w: number, psi: number, published: number): PublishedCase =>
   laminate(name, THICKNESS, published, 'mm', 5e-5, () => layerThickness(w, psi) / MM);

@@ -8,20 +8,14 @@ import {
 } from '../limits/index.ts';
 import { cubicMetres, kilograms, metres, radians, UNIT_KINDS } from '../units/index.ts';
 import { CFR_183_CASES } from './cases-cfr-183.ts';
+import { exactCaseIn } from './case-in.ts';
 import type { PublishedCase } from './types.ts';
 
 const ISO_POWER = 'ISO 11592-1:2016 annex C, second hand (a transcription)';
 const TABLE_4 = 'ISO 12217-1:2015 table 4, second hand';
 const ISO_LOAD = 'ISO 14946:2021 clauses 4 to 6, public preview; worked by hand';
 
-const limits = (
-  name: string,
-  source: string,
-  published: number,
-  unit: string,
-  ours: () => number,
-  tolerance = 1e-9,
-): PublishedCase => ({ area: 'limits', name, source, published, unit, tolerance, ours });
+const limits = exactCaseIn('limits');
 
 const power = (
   length: number,

@@ -15,6 +15,7 @@ import {
   radians,
   UNIT_KINDS,
 } from '../units/index.ts';
+import { caseIn } from './case-in.ts';
 import type { PublishedCase } from './types.ts';
 
 const FOOT = UNIT_KINDS.length.ft;
@@ -71,14 +72,7 @@ const balanced = (get: (state: PlaningState) => number) => (): number =>
   take(runAt({ hull: EXAMPLE, water: SLUGS }, metresPerSecond(67.5 * FOOT)), get);
 const small = (knots: number, get: (state: PlaningState) => number) => (): number =>
   take(runAt({ hull: SMALL_HULL, water: SEA_WATER }, metresPerSecond(knots * KNOT)), get);
-const drive = (
-  name: string,
-  source: string,
-  published: number,
-  unit: string,
-  tolerance: number,
-  ours: () => number,
-): PublishedCase => ({ area: 'drive', name, source, published, unit, tolerance, ours });
+const drive = caseIn('drive');
 
 const EXAMPLE_CASES: readonly PublishedCase[] = [
   drive(

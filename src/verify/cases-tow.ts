@@ -10,6 +10,7 @@ import {
   winchPostFor,
 } from '../tow/index.ts';
 import { kilograms, metres } from '../units/index.ts';
+import { exactCaseIn } from './case-in.ts';
 import type { PublishedCase } from './types.ts';
 
 const STATICS = 'derived: moments about the axle, worked by hand';
@@ -18,14 +19,7 @@ const VSB_1 =
 const NEW_ZEALAND = 'Land Transport Rule: Light-vehicle Brakes 2002 (second hand): axles braked';
 const R13 = 'UN Regulation 13, O1 to 750 kg, O2 above: service brakes on all wheels';
 
-const tow = (
-  name: string,
-  source: string,
-  published: number,
-  unit: string,
-  ours: () => number,
-  tolerance = 1e-9,
-): PublishedCase => ({ area: 'tow', name, source, published, unit, tolerance, ours });
+const tow = exactCaseIn('tow');
 
 const TRAILER = { tare: kilograms(300), centre: metres(3.7), axle: metres(4) };
 const BOAT = { mass: kilograms(1100), centre: metres(1.9), bow: metres(5.4) };
