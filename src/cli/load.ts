@@ -6,6 +6,7 @@ import { readWorkspace } from '../read/index.ts';
 import { checkCatalogue } from '../resolve/index.ts';
 import type { Catalogue } from '../schema/index.ts';
 import { today } from './today.ts';
+import type { NotComputed } from '../units/index.ts';
 
 export interface LoadedWorkspace {
   readonly catalogue?: Catalogue;
@@ -13,7 +14,7 @@ export interface LoadedWorkspace {
   /** All orders as they stand today; none of them without a catalogue. */
   readonly overview: Overview;
   /** Why there is none, when there is a catalogue. */
-  readonly plan?: ShopPlan | { readonly notComputed: string };
+  readonly plan?: ShopPlan | NotComputed;
   /** Findings of files and of the catalogue; those of an order stand with the order. */
   readonly findings: readonly Finding[];
   /** The quotes that were sent, by number, first revision first. */

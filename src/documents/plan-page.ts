@@ -1,6 +1,6 @@
 import type { Offer, OrderDays, Overview, ShopPlan } from '../plan/index.ts';
 import type { Yard } from '../schema/index.ts';
-import { createFormatter, formatDate, type IsoDate } from '../units/index.ts';
+import { createFormatter, formatDate, type IsoDate, type NotComputed } from '../units/index.ts';
 import type { PageHead } from './head.ts';
 import { pictureOf } from './picture.ts';
 import { drawPlan } from './plan-drawing.ts';
@@ -16,7 +16,7 @@ export interface SectionsView {
 }
 
 interface PlanPageInput {
-  readonly plan: ShopPlan | { readonly notComputed: string };
+  readonly plan: ShopPlan | NotComputed;
   readonly overview: Overview;
   readonly yard: Yard;
   readonly fontCss: string;

@@ -16,13 +16,14 @@ import {
   formatDate,
   ONE,
   ZERO,
+  type NotComputed,
 } from '../units/index.ts';
 import { csvText } from './csv.ts';
 import type { SectionsView } from './plan-page.ts';
 import { figureColumn, flagRow, plainRow, type Section, section, textColumn } from './section.ts';
 
 interface PurchasesInput {
-  readonly plan: ShopPlan | { readonly notComputed: string };
+  readonly plan: ShopPlan | NotComputed;
   readonly overview: Overview;
   readonly yard: Yard;
 }

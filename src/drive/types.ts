@@ -9,13 +9,7 @@ import type {
   Watts,
 } from '../units/index.ts';
 
-/** A figure that could not be had, and why, in words for a person. */
-export interface NotComputed {
-  readonly notComputed: string;
-}
-
-/** A result, or why there is none. */
-export type Computed<Result> = Result | NotComputed;
+export type { Computed, NotComputed } from '../units/index.ts';
 
 export interface Water {
   readonly density: KilogramsPerCubicMetre;

@@ -1,10 +1,7 @@
 import type { Amperes, Metres } from '../units/index.ts';
 import type { Insulation } from './wire-table.ts';
 
-/** A figure that could not be computed, with the reason for a person. */
-export interface NotComputed {
-  readonly notComputed: string;
-}
+export type { NotComputed } from '../units/index.ts';
 
 /** 3 % for what must work at low voltage (lights required by law, pumps, electronics, feeders), 10 % for the rest. */
 export type DropClass = 'critical' | 'general';

@@ -10,7 +10,7 @@ import type {
   SwampedBalance,
   TrimEffect,
 } from '../float/index.ts';
-import type { CubicMetres, Kilograms, Metres, Radians } from '../units/index.ts';
+import type { CubicMetres, Kilograms, Metres, Radians, NotComputed } from '../units/index.ts';
 
 /** How the boat of one order floats. */
 export interface FloatFigures {
@@ -51,7 +51,7 @@ export interface Ballast {
 
 export interface Swamped {
   readonly foam: CubicMetres;
-  readonly rule: HandbookFlotation | { readonly notComputed: string };
+  readonly rule: HandbookFlotation | NotComputed;
   readonly balance: SwampedBalance;
 }
 

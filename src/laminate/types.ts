@@ -1,9 +1,6 @@
 import type { Kilograms, Metres, SquareMetres } from '../units/index.ts';
 
-/** A figure that could not be computed, with the reason for a person. */
-export interface NotComputed {
-  readonly notComputed: string;
-}
+export type { NotComputed } from '../units/index.ts';
 
 /** Sprayed or brushed onto the mould before the glass. */
 export interface GelcoatLayer {

@@ -1,12 +1,6 @@
 import type { Kilograms, Metres, Radians, Watts } from '../units/index.ts';
 
-/** A figure that could not be had, and why, in words for a person. */
-export interface NotComputed {
-  readonly notComputed: string;
-}
-
-/** A result, or why there is none. */
-export type Computed<Result> = Result | NotComputed;
+export type { Computed, NotComputed } from '../units/index.ts';
 
 /** What the methods look at in a hull. */
 export interface RatedHull {

@@ -1,4 +1,4 @@
-import { addDays, daysBetween, type IsoDate, weekdayOf } from '../units/index.ts';
+import { addDays, daysBetween, type IsoDate, weekdayOf, type NotComputed } from '../units/index.ts';
 
 const HOURS_IN_A_DAY = 24;
 /** Two times nearer than this, in hours, are the same. */
@@ -38,9 +38,7 @@ export interface WorkCalendar {
  *
  * @returns the calendar; `notComputed` when nobody would ever work
  */
-export function createCalendar(
-  settings: CalendarSettings,
-): WorkCalendar | { readonly notComputed: string } {
+export function createCalendar(settings: CalendarSettings): WorkCalendar | NotComputed {
   const { origin, startsAt, hoursADay } = settings;
   const workdays = new Set(settings.workdays.filter((day) => [1, 2, 3, 4, 5, 6, 7].includes(day)));
   const holidays = new Set<string>(settings.holidays);

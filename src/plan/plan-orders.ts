@@ -1,14 +1,10 @@
-import { addDays, type IsoDate } from '../units/index.ts';
+import { addDays, type IsoDate, type NotComputed } from '../units/index.ts';
 import { createCalendar } from './calendar.ts';
 import { improve } from './improve.ts';
 import { byLongestTail, whyRefused } from './network.ts';
 import { placeOrder, shopAsPlanned } from './place-order.ts';
 import { type Placement, summarise } from './schedule.ts';
 import type { Plan, PlanInput, PlannedOrder, PlanOrder } from './types.ts';
-
-interface NotComputed {
-  readonly notComputed: string;
-}
 
 /**
  * A feasible schedule of all orders: no two in one mould, no stage before its predecessors or its parts, never more

@@ -1,6 +1,6 @@
 import type { FiguredOrder } from '../figures/index.ts';
 import type { Status, Yard } from '../schema/index.ts';
-import { decimalToNumber, type IsoDate } from '../units/index.ts';
+import { decimalToNumber, type IsoDate, type NotComputed } from '../units/index.ts';
 import { createCalendar, type WorkCalendar } from './calendar.ts';
 import { planOrderOf, practiceOf, type ShopPractice } from './from-figures.ts';
 import { openNeedsOf } from './part-needs.ts';
@@ -29,7 +29,7 @@ export interface OrderDays extends StageDays {
 
 /** What could be promised for an order that is not accepted yet. */
 export type Offer = { readonly number: string } & (
-  { readonly days: OrderDays; readonly promise: IsoDate } | { readonly notComputed: string }
+  { readonly days: OrderDays; readonly promise: IsoDate } | NotComputed
 );
 
 /** The plan of a shop on one day. */
@@ -61,7 +61,7 @@ export function planShop(
   entries: readonly FiguredOrder[],
   yard: Yard,
   today: IsoDate,
-): ShopPlan | { readonly notComputed: string } {
+): ShopPlan | NotComputed {
   const practice = practiceOf(yard);
   const figured = entries.flatMap(({ order, figures }) => (figures ? [{ order, figures }] : []));
   const withStatus = (wanted: ReadonlySet<Status>) =>
@@ -154,7 +154,7 @@ const firstDay = (hour: number, calendar: WorkCalendar): IsoDate => calendar.dat
 
 function offerOf(
   number: string,
-  promise: DatePromise | { readonly notComputed: string },
+  promise: DatePromise | NotComputed,
   daysOf: (planned: PlannedOrder) => OrderDays,
 ): Offer {
   if ('notComputed' in promise) return { number, notComputed: promise.notComputed };

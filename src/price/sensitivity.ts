@@ -16,6 +16,7 @@ import {
   ONE,
   roundDecimal,
   ZERO,
+  type NotComputed,
 } from '../units/index.ts';
 import { costOrder } from './cost-order.ts';
 import { shareOfMoney } from './margin.ts';
@@ -46,8 +47,7 @@ export interface Sensitivity {
   /** One for each currency that a part of the order is bought in. */
   readonly exchange: readonly (MarginThen & { readonly currency: string })[];
   /** The overrun at which nothing is left: in hours, and as a share of the costed hours. */
-  readonly breakEven:
-    { readonly hours: Decimal; readonly share: Decimal } | { readonly notComputed: string };
+  readonly breakEven: { readonly hours: Decimal; readonly share: Decimal } | NotComputed;
 }
 
 /**

@@ -1,5 +1,7 @@
 import type { Kilograms, Metres } from '../units/index.ts';
 
+export type { Computed, NotComputed } from '../units/index.ts';
+
 export interface TrailerLoadInput {
   readonly boat: Kilograms;
   readonly tare: Kilograms;
@@ -12,14 +14,6 @@ export interface TrailerLoad {
   /** What is left of the rating; below zero when it is overloaded. */
   readonly left: Kilograms;
 }
-
-/** A figure that could not be had, and why, in words for a person. */
-export interface NotComputed {
-  readonly notComputed: string;
-}
-
-/** A result, or why there is none. */
-export type Computed<Result> = Result | NotComputed;
 
 /** A value against a limit: what is left is below zero when the limit is passed. */
 export interface Margin {
