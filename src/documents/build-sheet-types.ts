@@ -1,5 +1,5 @@
 import type { DocumentHead } from './head.ts';
-import type { Picture } from './picture.ts';
+import type { CaptionedPicture } from './picture.ts';
 
 /** A mass to aim at. */
 export interface TargetMass {
@@ -113,7 +113,7 @@ export interface BuildSheetView {
   /** Names of the stages that this order does without; empty when there are none. */
   readonly notInOrder: string;
   /** Where things go. */
-  readonly pictures: readonly (Picture & { readonly caption: string })[];
+  readonly pictures: readonly CaptionedPicture[];
   /** Sections, masses and the like. */
   readonly furtherPictures: BuildSheetView['pictures'];
   readonly placing: readonly PlacedItem[];

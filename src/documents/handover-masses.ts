@@ -8,8 +8,9 @@ import {
   type Kilograms,
   UNIT_KINDS,
 } from '../units/index.ts';
-import type { CarryFigure, HandoverMass, TrialRun } from './handover-types.ts';
+import type { HandoverMass, TrialRun } from './handover-types.ts';
 import { percentText } from './quote-price.ts';
+import type { KeyFigure } from './quote-types.ts';
 import { NO_BREAK } from './words.ts';
 
 const BLANK_RUNS = 3;
@@ -55,7 +56,7 @@ export function handoverMassMethod({ build: { yard } }: Figures): string {
 }
 
 /** What she may carry, by the shop's rating. */
-export function carryFigures({ build, mass, trailerLoad }: Figures): readonly CarryFigure[] {
+export function carryFigures({ build, mass, trailerLoad }: Figures): readonly KeyFigure[] {
   const { ratings } = build.hull;
   const { yard, trailer, outboard, order } = build;
   const format = formatterOf(build);

@@ -1,5 +1,7 @@
 import type { DocumentHead } from './head.ts';
-import type { Picture } from './picture.ts';
+import type { CaptionedPicture } from './picture.ts';
+import type { KeyFigure } from './quote-types.ts';
+import type { ShopHead } from './shop-head.ts';
 
 /** A label with its value; an empty value is a blank to write in. */
 export interface HandoverField {
@@ -34,13 +36,6 @@ export interface HandoverMass {
   readonly when: string;
 }
 
-/** What she may carry, with how it was found and who confirms it. */
-export interface CarryFigure {
-  readonly label: string;
-  readonly value: string;
-  readonly method: string;
-}
-
 /** A run on the water; every field empty: a row to write in. */
 export interface TrialRun {
   readonly date: string;
@@ -59,12 +54,7 @@ export interface CautionGroup {
 /** Everything that the customer's handover pack says, as text. No cost, hour, part or note has a place in it. */
 export interface HandoverView {
   readonly document: DocumentHead;
-  readonly shop: {
-    readonly name: string;
-    readonly strapline: string;
-    readonly address: readonly string[];
-    readonly reach: readonly string[];
-  };
+  readonly shop: ShopHead;
   readonly heading: string;
   readonly boat: string;
   readonly lead: readonly string[];
@@ -75,18 +65,18 @@ export interface HandoverView {
     readonly sentence: string;
   };
   readonly identity: readonly HandoverField[];
-  readonly pictures: readonly (Picture & { readonly caption: string })[];
+  readonly pictures: readonly CaptionedPicture[];
   readonly fitted: readonly FittedGroup[];
   /** Serial numbers that were recorded under other names than those of the items. */
   readonly otherSerials: readonly HandoverField[];
   readonly masses: readonly HandoverMass[];
   readonly massMethod: string;
-  readonly carries: readonly CarryFigure[];
+  readonly carries: readonly KeyFigure[];
   readonly basis: string;
   /** How she floats; absent when it was not computed. */
   readonly floats:
     | {
-        readonly figures: readonly CarryFigure[];
+        readonly figures: readonly KeyFigure[];
         readonly lines: readonly string[];
         readonly method: string;
       }

@@ -9,7 +9,8 @@ import type { HandoverField, HandoverView } from './handover-types.ts';
 import type { DocumentHead } from './head.ts';
 import { drawBoat } from './quote-drawing.ts';
 import type { QuoteOptions } from './quote.ts';
-import { boatName, customerLines, present, sentence } from './words.ts';
+import { shopHead } from './shop-head.ts';
+import { boatName, customerLines, sentence } from './words.ts';
 
 /** The customer's handover pack: what the boat is, carries and weighs, what was tried, and how to keep her. */
 export function handoverView(figures: Figures, { fontCss }: QuoteOptions): HandoverView {
@@ -19,12 +20,7 @@ export function handoverView(figures: Figures, { fontCss }: QuoteOptions): Hando
   const drawn = drawBoat(figures, fontCss);
   return {
     document: documentHead(build, standing),
-    shop: {
-      name: yard.shop.name,
-      strapline: yard.shop.strapline ?? '',
-      address: yard.shop.address,
-      reach: present([yard.shop.phone, yard.shop.email, yard.shop.registration]),
-    },
+    shop: shopHead(yard),
     heading: 'Handover pack',
     boat: boatName(build),
     lead: [hull.sentence, order.boat.use].map(sentence),

@@ -9,6 +9,11 @@ export interface Picture {
   readonly height: number;
 }
 
+/** A drawing with the words that stand under it. */
+export interface CaptionedPicture extends Picture {
+  readonly caption: string;
+}
+
 /** A drawing as an image for a page. */
 export function pictureOf(drawing: Drawing): Picture {
   const { alt, width, height } = drawing;

@@ -1,5 +1,6 @@
 import type { DocumentHead } from './head.ts';
-import type { Picture } from './picture.ts';
+import type { CaptionedPicture } from './picture.ts';
+import type { ShopHead } from './shop-head.ts';
 
 /** A label and what stands beside it. */
 export interface Fact {
@@ -54,19 +55,14 @@ export interface QuoteAlternative {
 /** Everything that the customer's quote says, as text. No cost, hour or margin has a place in it. */
 export interface QuoteView {
   readonly document: DocumentHead;
-  readonly shop: {
-    readonly name: string;
-    readonly strapline: string;
-    readonly address: readonly string[];
-    readonly reach: readonly string[];
-  };
+  readonly shop: ShopHead;
   /** "Quote", "Draft quote" or "Closed quote", and the boat. */
   readonly heading: string;
   readonly facts: readonly Fact[];
   readonly customer: readonly string[];
   readonly standing: { readonly kind: string; readonly word: string; readonly sentence: string };
   readonly sentences: readonly string[];
-  readonly pictures: readonly (Picture & { readonly caption: string })[];
+  readonly pictures: readonly CaptionedPicture[];
   readonly price: {
     readonly driveAway: string;
     readonly includes: string;

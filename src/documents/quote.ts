@@ -11,7 +11,8 @@ import { quoteAlternatives } from './quote-alternatives.ts';
 import { type EarlierRevision, quoteChanges } from './quote-changes.ts';
 import { quoteFacts, quoteStanding, type Standing } from './quote-standing.ts';
 import type { QuoteView } from './quote-types.ts';
-import { boatName, customerLines, present, sentence } from './words.ts';
+import { shopHead } from './shop-head.ts';
+import { boatName, customerLines, sentence } from './words.ts';
 
 /** What the drawing of a quote is made with. */
 export interface QuoteOptions {
@@ -37,12 +38,7 @@ export function quoteView(
   const drawn = drawBoat(figures, fontCss);
   return {
     document: documentHead(build, standing, revision),
-    shop: {
-      name: yard.shop.name,
-      strapline: yard.shop.strapline ?? '',
-      address: yard.shop.address,
-      reach: present([yard.shop.phone, yard.shop.email, yard.shop.registration]),
-    },
+    shop: shopHead(yard),
     heading: `${titleWord(standing)}: ${boatName(build)}`,
     facts: quoteFacts(build, revision),
     customer: customerLines(build),

@@ -1,4 +1,4 @@
-import type { Picture } from './picture.ts';
+import type { CaptionedPicture } from './picture.ts';
 
 export interface SectionColumn {
   readonly text: string;
@@ -27,7 +27,7 @@ export interface Section {
   readonly heading: string;
   readonly words: readonly string[];
   readonly tables: readonly SectionTable[];
-  readonly pictures: readonly (Picture & { readonly caption: string })[];
+  readonly pictures: readonly CaptionedPicture[];
   /** Methods, sources and cautions: small print below. */
   readonly notes: readonly string[];
 }

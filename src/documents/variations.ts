@@ -5,7 +5,8 @@ import { addDays, createFormatter, formatDate, type IsoDate, kilograms } from '.
 import { accountOf, priceChange } from './account.ts';
 import type { DocumentHead } from './head.ts';
 import type { Fact } from './quote-types.ts';
-import { boatName, customerLines, present, sentence } from './words.ts';
+import { type ShopHead, shopHead } from './shop-head.ts';
+import { boatName, customerLines, sentence } from './words.ts';
 
 export interface VariationEntry {
   /** "Variation 1". */
@@ -21,11 +22,7 @@ export interface VariationEntry {
 /** Changes after acceptance, each with its price, mass and date, and what the boat costs in the end. */
 export interface VariationsView {
   readonly document: DocumentHead;
-  readonly shop: {
-    readonly name: string;
-    readonly strapline: string;
-    readonly reach: readonly string[];
-  };
+  readonly shop: ShopHead;
   readonly heading: string;
   readonly lead: string;
   readonly customer: readonly string[];
@@ -61,16 +58,7 @@ export function variationsView({ quoted, variations, issued }: Varied): Variatio
       reference: `Variations to ${order.number}`,
       pdf: 'variations.pdf',
     },
-    shop: {
-      name: yard.shop.name,
-      strapline: yard.shop.strapline ?? '',
-      reach: present([
-        ...yard.shop.address,
-        yard.shop.phone,
-        yard.shop.email,
-        yard.shop.registration,
-      ]),
-    },
+    shop: shopHead(yard),
     heading,
     lead: 'Each change is made only when both sides have signed it. Prices are with tax; masses and dates are estimates.',
     customer: customerLines(build),
