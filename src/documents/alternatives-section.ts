@@ -1,8 +1,9 @@
 import type { FiguredAlternative, Figures } from '../figures/index.ts';
 import { FINDING_CODES } from '../findings/index.ts';
-import { formatMoney, isNegative, type Money } from '../money/index.ts';
-import { createFormatter, decimalToNumber, kilograms } from '../units/index.ts';
+import type { Money } from '../money/index.ts';
+import { createFormatter, decimalToNumber } from '../units/index.ts';
 import { figureColumn, plainRow, type Section, section, textColumn } from './section.ts';
+import { signedMass, signedMoney } from './words.ts';
 
 /** What each alternative changes, its margin among it: for the yard's half only. */
 export function alternativesSection(
@@ -11,8 +12,7 @@ export function alternativesSection(
 ): Section {
   const { locale, units } = build.yard;
   const format = createFormatter(locale, units);
-  const signed = (amount: Money): string =>
-    `${isNegative(amount) ? '' : '+'}${formatMoney(amount, locale)}`;
+  const signed = (amount: Money): string => signedMoney(amount, locale);
   return section('alternatives', 'Alternatives', {
     tables: [
       {
@@ -26,13 +26,12 @@ export function alternativesSection(
         ],
         rows: alternatives.map(({ name, figures, differences, findings }) => {
           const share = figures?.price.marginShare;
-          const mass = differences?.massOnTrailer ?? kilograms(0);
           return plainRow(
             name,
             differences ? signed(differences.driveAway) : 'cannot be built so',
             differences ? signed(differences.margin) : '',
             share ? format.percent(decimalToNumber(share), 1) : '',
-            differences ? `${mass < 0 ? '−' : '+'}${format.mass(kilograms(Math.abs(mass)))}` : '',
+            differences ? signedMass(differences.massOnTrailer, format) : '',
             differences ? format.number(differences.people, 0) : '',
             findings
               .map(({ code, received }) => `${FINDING_CODES[code].means}: ${received}`)

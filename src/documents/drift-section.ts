@@ -1,8 +1,9 @@
 import type { Drift, IssuedQuote } from '../issued/index.ts';
-import { formatMoney, isNegative, type Money, subtractMoney } from '../money/index.ts';
+import { formatMoney, type Money, subtractMoney } from '../money/index.ts';
 import type { Yard } from '../schema/index.ts';
 import { formatDate } from '../units/index.ts';
 import { figureColumn, plainRow, type Section, section, sumRow, textColumn } from './section.ts';
+import { signedMoney } from './words.ts';
 
 /** The quote that was sent last and what it would cost today, line by line, and why. */
 export function driftSection(
@@ -20,6 +21,7 @@ export function driftSection(
     return section('issued', 'As sent, and today', { words });
   }
   const money = (amount: Money): string => formatMoney(amount, yard.locale);
+  const signed = (amount: Money): string => signedMoney(amount, yard.locale);
   if (drift.rows.length === 0)
     return section('issued', 'As sent, and today', {
       words: [sent, 'It would cost the same today.'],
@@ -42,15 +44,15 @@ export function driftSection(
               name,
               money(was),
               money(now),
-              signed(subtractMoney(now, was), money),
-              causes.map((cause) => causeText(cause, money)).join('; '),
+              signed(subtractMoney(now, was)),
+              causes.map((cause) => causeText(cause, signed)).join('; '),
             ),
           ),
           sumRow(
             'Drive-away price',
             money(drift.was),
             money(drift.now),
-            signed(subtractMoney(drift.now, drift.was), money),
+            signed(subtractMoney(drift.now, drift.was)),
             '',
           ),
         ],
@@ -62,12 +64,8 @@ export function driftSection(
 
 function causeText(
   { cause, amount, details }: Drift['rows'][number]['causes'][number],
-  money: (amount: Money) => string,
+  signed: (amount: Money) => string,
 ): string {
   const more = details.length === 0 ? '' : ` (${details.join(', ')})`;
-  return `${cause} ${signed(amount, money)}${more}`;
-}
-
-function signed(amount: Money, money: (amount: Money) => string): string {
-  return isNegative(amount) ? money(amount) : `+${money(amount)}`;
+  return `${cause} ${signed(amount)}${more}`;
 }

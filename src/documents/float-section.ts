@@ -7,6 +7,7 @@ import {
   conditionName,
   conditionSentence,
   degreesText,
+  trimByEnd,
   FLOAT_METHOD,
   offsetSentence,
   toldConditions,
@@ -130,8 +131,7 @@ function freeboardCells({ freeboards, metacentricHeight }: State, format: Format
 
 function trimTable(afloat: Afloat, format: Formatter): SectionTable {
   const { trimEffects, trim } = afloat;
-  const way = (angle: number): string =>
-    `${degreesText(angle, format)} by the ${angle > 0 ? 'stern' : 'bow'}`;
+  const way = (angle: number): string => trimByEnd(angle, format);
   const state = conditionOf(afloat, 'fully loaded')?.state;
   return {
     caption: 'What moves her trim most, fully loaded, and what moving one thing would gain',

@@ -62,6 +62,11 @@ export function degreesText(angle: number, format: Formatter): string {
   return `${format.number(Math.abs((angle * 180) / Math.PI), 1)}${NO_BREAK}degrees`;
 }
 
+/** "1.8 degrees by the stern"; `angle` is above zero by the stern. */
+export function trimByEnd(angle: number, format: Formatter): string {
+  return `${degreesText(angle, format)} by the ${angle > 0 ? 'stern' : 'bow'}`;
+}
+
 /** "trims 1.8 degrees by the stern", or "lies level". */
 function trimWords({ trim, trims }: NonNullable<Condition['state']>, format: Formatter): string {
   return trims === 'level' ? 'lies level' : `trims ${degreesText(trim, format)} ${trims}`;
@@ -96,10 +101,7 @@ export function adviceSentence(figures: Figures, afloat: Afloat): string | undef
   const what = `${countOf(item.count, format)} ${item.name}`.trim();
   const one = item.count > 1 ? 'one' : 'it';
   const then = to.plane.trim;
-  const after =
-    Math.abs(then) < 0.0044
-      ? 'lies level'
-      : `trims ${degreesText(then, format)} by the ${then > 0 ? 'stern' : 'bow'}`;
+  const after = Math.abs(then) < 0.0044 ? 'lies level' : `trims ${trimByEnd(then, format)}`;
   return `With ${what}, ${where} and ${people} at their seats she ${trimWords(full.state, format)}; place ${one} ${to.name}, and she ${after}.`;
 }
 

@@ -1,9 +1,9 @@
 import type { FiguredAlternative, Figures } from '../figures/index.ts';
 import { type Finding, FINDING_CODES, type FindingCode } from '../findings/index.ts';
-import { formatMoney, isNegative, isZero, type Money } from '../money/index.ts';
+import { isZero, type Money } from '../money/index.ts';
 import { createFormatter, type Formatter, kilograms, UNIT_KINDS } from '../units/index.ts';
 import type { Fact, QuoteAlternative } from './quote-types.ts';
-import { sentence } from './words.ts';
+import { sentence, signedMoney, withMinus } from './words.ts';
 
 const NO_CHANGE = 'no change';
 
@@ -55,9 +55,7 @@ function differenceFacts(
 }
 
 function moneyChange(change: Money, locale: string): string {
-  if (isZero(change)) return NO_CHANGE;
-  const text = formatMoney(change, locale).replace('-', '−');
-  return isNegative(change) ? text : `+${text}`;
+  return isZero(change) ? NO_CHANGE : withMinus(signedMoney(change, locale));
 }
 
 function speedChange(change: number | undefined, format: Formatter): string {

@@ -1,12 +1,12 @@
 import type { FiguredVariation, Figures } from '../figures/index.ts';
 import type { IssuedQuote } from '../issued/index.ts';
-import { formatMoney, isNegative, type Money } from '../money/index.ts';
-import { addDays, createFormatter, formatDate, type IsoDate, kilograms } from '../units/index.ts';
+import { formatMoney, type Money } from '../money/index.ts';
+import { addDays, createFormatter, formatDate, type IsoDate } from '../units/index.ts';
 import { accountOf, priceChange } from './account.ts';
 import type { DocumentHead } from './head.ts';
 import type { Fact } from './quote-types.ts';
 import { type ShopHead, shopHead } from './shop-head.ts';
-import { boatName, customerLines, sentence } from './words.ts';
+import { boatName, customerLines, sentence, signedMass, signedMoney, withMinus } from './words.ts';
 
 export interface VariationEntry {
   /** "Variation 1". */
@@ -84,14 +84,13 @@ function entryOf(one: FiguredVariation, quoted: Figures): VariationEntry {
       { label: 'Asked for', value: formatDate(variation.asked, yard.locale) },
       {
         label: 'Drive-away price',
-        value: change ? signedMoney(change, yard.locale) : 'not computed: it cannot be built so',
+        value: change
+          ? withMinus(signedMoney(change, yard.locale))
+          : 'not computed: it cannot be built so',
       },
       {
         label: 'Mass',
-        value:
-          mass === undefined
-            ? 'not computed'
-            : `${mass < 0 ? '−' : '+'}${format.mass(kilograms(Math.abs(mass)))}`,
+        value: mass === undefined ? 'not computed' : signedMass(mass, format),
       },
       { label: 'Promised date', value: daysText(variation.days) },
     ],
@@ -104,13 +103,13 @@ function entryOf(one: FiguredVariation, quoted: Figures): VariationEntry {
 function accountRows({ quoted, variations, issued }: Varied): VariationsView['account'] {
   const { locale } = quoted.build.yard;
   const account = accountOf(quoted, issued, variations);
-  const print = (amount: Money): string => formatMoney(amount, locale).replace('-', '−');
+  const print = (amount: Money): string => withMinus(formatMoney(amount, locale));
   const accepted = issued ? `Quote, revision ${issued.revision}` : 'Quote';
   return [
     { label: `${accepted}, drive-away price`, amount: print(account.quoted), kind: 'sum' },
     ...account.agreed.map(({ name, change }) => ({
       label: name,
-      amount: signedMoney(change, locale),
+      amount: withMinus(signedMoney(change, locale)),
       kind: 'part',
     })),
     { label: 'Drive-away price with what was agreed', amount: print(account.total), kind: 'whole' },
@@ -137,9 +136,4 @@ function promisedText({ build }: Figures, variations: readonly FiguredVariation[
 function daysText(days: number): string {
   if (days === 0) return 'as before';
   return `${days} day${days === 1 ? '' : 's'} later`;
-}
-
-function signedMoney(amount: Money, locale: string): string {
-  const text = formatMoney(amount, locale).replace('-', '−');
-  return isNegative(amount) ? text : `+${text}`;
 }

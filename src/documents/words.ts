@@ -1,5 +1,6 @@
+import { formatMoney, isNegative, type Money } from '../money/index.ts';
 import type { Build } from '../resolve/index.ts';
-import type { Formatter } from '../units/index.ts';
+import { type Formatter, type Kilograms, kilograms } from '../units/index.ts';
 
 /** The model, with the boat's own name when she has one. */
 export function boatName({ hull, order }: Build): string {
@@ -33,4 +34,17 @@ export function customerLines({ order: { customer } }: Build): readonly string[]
     customer.phone,
     customer.email,
   ]);
+}
+
+/** "+$120.00" or "-$120.00": a change of price. */
+export function signedMoney(change: Money, locale: string): string {
+  return `${isNegative(change) ? '' : '+'}${formatMoney(change, locale)}`;
+}
+
+/** A text that a customer reads, with a minus sign in the place of a hyphen before a number. */
+export const withMinus = (text: string): string => text.replace('-', '−');
+
+/** "+12 kg" or "−12 kg": a change of mass. */
+export function signedMass(change: Kilograms, format: Formatter): string {
+  return `${change < 0 ? '−' : '+'}${format.mass(kilograms(Math.abs(change)))}`;
 }

@@ -1,11 +1,12 @@
 import type { Finding } from '../findings/index.ts';
-import { formatMoney, isNegative, isZero, subtractMoney } from '../money/index.ts';
+import { formatMoney, isZero, subtractMoney } from '../money/index.ts';
 import type { OrderState, Overview } from '../plan/index.ts';
 import { type Status, STATUSES, type Yard } from '../schema/index.ts';
 import { createFormatter, decimalToNumber, formatDate, type Formatter } from '../units/index.ts';
 import type { PageHead } from './head.ts';
 import { type FindingLine, findingLine } from './finding-line.ts';
 import { boatsOf, timeliness } from './plan-page.ts';
+import { signedMoney } from './words.ts';
 
 export interface IndexRow {
   readonly number: string;
@@ -198,7 +199,7 @@ function issuedText({ issued, drift }: OrderState, { locale }: Yard): string {
   if (!drift) return sent;
   const change = subtractMoney(drift.now, drift.was);
   if (isZero(change)) return sent;
-  return `${sent}, ${isNegative(change) ? '' : '+'}${formatMoney(change, locale)} today`;
+  return `${sent}, ${signedMoney(change, locale)} today`;
 }
 
 function documentsOf(number: string, pdf: boolean): IndexRow['documents'] {
