@@ -9,15 +9,14 @@ import { EXIT } from './exit.ts';
 import { allFindings, knowsOrder, loadWorkspace, type LoadedWorkspace, numbersOf } from './load.ts';
 import { type RenderedDocument, renderSite } from './pages.ts';
 import { startProgress } from './progress.ts';
+import { refuse } from './refuse.ts';
 import { reportFindings } from './report.ts';
 
 /** Makes every document: pages, PDFs and figures. What is wrong with one order stops only that order's. */
 export async function build({ workspace, out, only, pdf }: CommandOptions): Promise<number> {
   const loaded = loadWorkspace(workspace);
-  if (only !== undefined && !knowsOrder(loaded, only)) {
-    process.stderr.write(`orlop build: there is no order ${only} in ${workspace}\n`);
-    return EXIT.usage;
-  }
+  if (only !== undefined && !knowsOrder(loaded, only))
+    return refuse('build', `there is no order ${only} in ${workspace}`);
   const findings = allFindings(loaded, only);
   reportFindings(findings, loaded.sources);
   await removeMisleading(loaded, out);

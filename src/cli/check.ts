@@ -2,15 +2,14 @@ import { describePlace, hasErrors } from '../findings/index.ts';
 import type { CommandOptions } from './command-line.ts';
 import { EXIT } from './exit.ts';
 import { allFindings, knowsOrder, loadWorkspace } from './load.ts';
+import { refuse } from './refuse.ts';
 import { reportFindings } from './report.ts';
 
 /** Reads every file and says what is wrong with it. */
 export async function check({ workspace, only, json }: CommandOptions): Promise<number> {
   const loaded = loadWorkspace(workspace);
-  if (only !== undefined && !knowsOrder(loaded, only)) {
-    process.stderr.write(`orlop check: there is no order ${only} in ${workspace}\n`);
-    return EXIT.usage;
-  }
+  if (only !== undefined && !knowsOrder(loaded, only))
+    return refuse('check', `there is no order ${only} in ${workspace}`);
   const findings = allFindings(loaded, only);
   if (json) {
     const located = findings.map((one) => ({

@@ -8,6 +8,7 @@ import type { IsoDate } from '../units/index.ts';
 import type { CommandOptions } from './command-line.ts';
 import { EXIT } from './exit.ts';
 import { allFindings, knowsOrder, loadWorkspace, type LoadedWorkspace } from './load.ts';
+import { refuse } from './refuse.ts';
 import { reportFindings } from './report.ts';
 import { today } from './today.ts';
 
@@ -15,18 +16,22 @@ import { today } from './today.ts';
 export async function issue({ workspace, rest }: CommandOptions): Promise<number> {
   const [number, ...more] = rest;
   if (number === undefined || more.length > 0)
-    return refuse('give the number of one order', EXIT.usage);
+    return refuse('issue', 'give the number of one order');
   const loaded = loadWorkspace(workspace);
-  if (!knowsOrder(loaded, number)) return refuse(`there is no order ${number}`, EXIT.usage);
+  if (!knowsOrder(loaded, number)) return refuse('issue', `there is no order ${number}`);
   const findings = allFindings(loaded, number);
   const entry = loaded.orders.find(({ order }) => order.value.number === number);
   const figures = entry?.quoted;
   if (!entry || !figures || hasErrors(findings)) {
     reportFindings(findings, loaded.sources);
-    return refuse(`${number} has errors; mend them first`, EXIT.findings);
+    return refuse('issue', `${number} has errors; mend them first`, EXIT.findings);
   }
   if (figures.build.order.dates.quoted === undefined)
-    return refuse(`${number} has no date; write dates: quoted: and status: quoted`, EXIT.findings);
+    return refuse(
+      'issue',
+      `${number} has no date; write dates: quoted: and status: quoted`,
+      EXIT.findings,
+    );
   const before = loaded.issued.get(number)?.at(-1);
   const revision = (before?.revision ?? 0) + 1;
   const day = today();
@@ -81,9 +86,4 @@ function saysTheSame({ view: before }: IssuedQuote, view: QuoteView): boolean {
 function wordsOf(view: QuoteView): Partial<QuoteView> {
   const { document: _document, facts: _facts, changes: _changes, ...words } = view;
   return words;
-}
-
-function refuse(message: string, code: number): number {
-  process.stderr.write(`orlop issue: ${message}\n`);
-  return code;
 }

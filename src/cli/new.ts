@@ -6,6 +6,7 @@ import { writeAtomically } from '../site/index.ts';
 import type { CommandOptions } from './command-line.ts';
 import { EXIT } from './exit.ts';
 import { orderTemplate } from './order-template.ts';
+import { refuse } from './refuse.ts';
 import { today } from './today.ts';
 
 /** Begins an order file; never overwrites one. */
@@ -17,22 +18,23 @@ export async function newOrder({
 }: CommandOptions): Promise<number> {
   const [number, ...more] = rest;
   if (number === undefined || more.length > 0)
-    return usage('give one order number, such as 2026-040');
+    return refuse('new', 'give one order number, such as 2026-040');
   if (!/^[A-Za-z0-9]+(?:-[A-Za-z0-9]+)*$/.test(number))
-    return usage(`"${number}" is no order number: use letters, digits and hyphens`);
+    return refuse('new', `"${number}" is no order number: use letters, digits and hyphens`);
   const { catalogue } = readWorkspace(workspace);
   const hulls = [...(catalogue?.hulls.keys() ?? [])];
-  if (hull === undefined) return usage(`name a hull with --hull: ${hulls.join(', ')}`);
+  if (hull === undefined) return refuse('new', `name a hull with --hull: ${hulls.join(', ')}`);
   const chosen = catalogue?.hulls.get(hull);
   if (!chosen) {
     const near = nearestName(hull, hulls);
-    return usage(
+    return refuse(
+      'new',
       `there is no hull "${hull}": ${near === undefined ? hulls.join(', ') : `did you mean ${near}?`}`,
     );
   }
   const file = join(workspace, 'orders', `${number}.yaml`);
   if (await exists(file))
-    return usage(`orders/${number}.yaml is there already; it is left as it is`);
+    return refuse('new', `orders/${number}.yaml is there already; it is left as it is`);
   await writeAtomically(
     file,
     orderTemplate({
@@ -46,11 +48,6 @@ export async function newOrder({
     `orders/${number}.yaml begun; open it in a text editor, then run: npm run orlop -- check --only ${number}\n`,
   );
   return EXIT.fine;
-}
-
-function usage(message: string): number {
-  process.stderr.write(`orlop new: ${message}\n`);
-  return EXIT.usage;
 }
 
 async function exists(file: string): Promise<boolean> {

@@ -2,14 +2,16 @@ import type { Offer, OrderDays, ShopPlan } from '../plan/index.ts';
 import type { CommandOptions } from './command-line.ts';
 import { EXIT } from './exit.ts';
 import { knowsOrder, loadWorkspace } from './load.ts';
+import { refuse } from './refuse.ts';
 
 /** Prints when each accepted order is built, or what date can be promised for another. */
 export async function plan({ workspace, promise, json }: CommandOptions): Promise<number> {
   const loaded = loadWorkspace(workspace);
   if (promise !== undefined && !knowsOrder(loaded, promise))
-    return refuse(`there is no order ${promise} in ${workspace}`, EXIT.usage);
+    return refuse('plan', `there is no order ${promise} in ${workspace}`);
   const shop = loaded.plan ?? { notComputed: 'the yard file cannot be read; run orlop check' };
-  if ('notComputed' in shop) return refuse(`not computed: ${shop.notComputed}`, EXIT.findings);
+  if ('notComputed' in shop)
+    return refuse('plan', `not computed: ${shop.notComputed}`, EXIT.findings);
   if (promise !== undefined) return answer(promise, shop, json);
   say(json, planData(shop), planLines(shop));
   return shop.plan.refused.length === 0 ? EXIT.fine : EXIT.findings;
@@ -17,7 +19,7 @@ export async function plan({ workspace, promise, json }: CommandOptions): Promis
 
 function answer(number: string, shop: ShopPlan, json: boolean): number {
   const offer = shop.offers.find((one) => one.number === number);
-  if (!offer) return refuse(whyNoOffer(number, shop), EXIT.usage);
+  if (!offer) return refuse('plan', whyNoOffer(number, shop));
   say(json, offerData(offer), offerLines(offer));
   return 'notComputed' in offer ? EXIT.findings : EXIT.fine;
 }
@@ -77,9 +79,4 @@ const offerData = (offer: Offer) =>
 function say(json: boolean, data: unknown, lines: readonly string[]): void {
   const text = json ? JSON.stringify(data, undefined, 2) : lines.join('\n');
   process.stdout.write(`${text}\n`);
-}
-
-function refuse(message: string, code: number): number {
-  process.stderr.write(`orlop plan: ${message}\n`);
-  return code;
 }
