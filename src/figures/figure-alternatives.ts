@@ -1,4 +1,4 @@
-import { type Finding, finding, hasErrors } from '../findings/index.ts';
+import { type Finding, hasErrors } from '../findings/index.ts';
 import { type Money, subtractMoney } from '../money/index.ts';
 import { alternativeOrder, removedInVain, resolveOrder } from '../resolve/index.ts';
 import type { Catalogue, SourcedOrder } from '../schema/index.ts';
@@ -8,6 +8,7 @@ import {
   type MetresPerSecond,
   metresPerSecond,
 } from '../units/index.ts';
+import { notRemoved, onlyOf } from './change-findings.ts';
 import { computeFigures } from './compute-figures.ts';
 import { peopleByLoad } from './people-by-load.ts';
 import { planingSpeed } from './planing-speed.ts';
@@ -52,7 +53,11 @@ export function figureAlternatives(
     const { build, findings: resolved } = resolveOrder(changed, catalogue, broken);
     const figures = build && computeFigures(build, resolved);
     const findings = [
-      ...notRemoved(order, index),
+      ...notRemoved(
+        removedInVain(order, index),
+        order.place(['alternatives', index, 'remove']),
+        'does not have',
+      ),
       ...onlyOf(figures?.findings ?? resolved, base.findings),
     ];
     if (!figures || hasErrors(findings)) return [{ name, findings }];
@@ -71,21 +76,3 @@ export function differencesOf(figures: Figures, base: Figures): Differences {
     people: peopleByLoad(figures) - peopleByLoad(base),
   };
 }
-
-const notRemoved = (order: SourcedOrder, index: number): readonly Finding[] =>
-  removedInVain(order, index).map((option) =>
-    finding('UNKNOWN_ID', order.place(['alternatives', index, 'remove']), {
-      received: `${option}, which the order does not have`,
-      expected: 'an option of the order',
-      mend: 'Take it out of remove:',
-    }),
-  );
-
-/** Findings that are not among others, by what they say. */
-function onlyOf(findings: readonly Finding[], others: readonly Finding[]): readonly Finding[] {
-  const said = new Set(others.map(wordsOf));
-  return findings.filter((one) => !said.has(wordsOf(one)));
-}
-
-const wordsOf = ({ code, received, expected }: Finding): string =>
-  JSON.stringify([code, received, expected]);

@@ -1,6 +1,7 @@
 import { type Finding, hasErrors } from '../findings/index.ts';
 import { resolveOrder } from '../resolve/index.ts';
 import type { Catalogue, SourcedOrder } from '../schema/index.ts';
+import { isMisspelt } from './change-findings.ts';
 import { computeFigures } from './compute-figures.ts';
 import { figureAlternatives, type FiguredAlternative } from './figure-alternatives.ts';
 import { figureVariations, type FiguredVariation } from './figure-variations.ts';
@@ -50,9 +51,6 @@ function figureOrder(
   const { figures, variations } = varied;
   return { order, figures, quoted, alternatives, variations, findings };
 }
-
-/** A name that points to nothing is a mistake of the file; whatever else is found is a fact of the alternative. */
-const isMisspelt = ({ code }: Finding): boolean => code === 'UNKNOWN_ID';
 
 /** A variation that is agreed finds what the boat built with it finds, too. */
 function unique(findings: readonly Finding[]): readonly Finding[] {

@@ -1,6 +1,7 @@
-import { type Finding, finding, hasErrors } from '../findings/index.ts';
+import { type Finding, hasErrors } from '../findings/index.ts';
 import { removedByVariationInVain, resolveOrder, variedOrder } from '../resolve/index.ts';
 import type { Catalogue, Order, SourcedOrder } from '../schema/index.ts';
+import { isMisspelt, notRemoved, onlyOf } from './change-findings.ts';
 import { computeFigures } from './compute-figures.ts';
 import { type Differences, differencesOf } from './figure-alternatives.ts';
 import type { Figures } from './types.ts';
@@ -78,15 +79,12 @@ function variationOf(
   before: Outcome,
   after: Outcome,
 ): FiguredVariation {
-  const misspelt = removedByVariationInVain(order, index).map((option) =>
-    finding('UNKNOWN_ID', order.place(['variations', index, 'remove']), {
-      received: `${option}, which the order does not have then`,
-      expected: 'an option of the order',
-      mend: 'Take it out of remove:',
-    }),
+  const misspelt = notRemoved(
+    removedByVariationInVain(order, index),
+    order.place(['variations', index, 'remove']),
+    'does not have then',
   );
-  const said = new Set(before.findings.map(wordsOf));
-  const findings = [...misspelt, ...after.findings.filter((one) => !said.has(wordsOf(one)))];
+  const findings = [...misspelt, ...onlyOf(after.findings, before.findings)];
   const sound = before.figures && after.figures && !hasErrors(findings);
   return {
     variation,
@@ -107,8 +105,3 @@ function namesIn(one: Outcome, other: Outcome): readonly string[] {
     .filter(({ name }) => !there.has(name))
     .map(({ name }) => name);
 }
-
-const isMisspelt = ({ code }: Finding): boolean => code === 'UNKNOWN_ID';
-
-const wordsOf = ({ code, received, expected }: Finding): string =>
-  JSON.stringify([code, received, expected]);

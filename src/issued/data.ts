@@ -54,19 +54,15 @@ export function isRecord(value: unknown): value is Readonly<Record<string, unkno
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
-function isDecimal(value: unknown): value is Decimal {
+/** True for an exact decimal. */
+export function isDecimal(value: unknown): value is Decimal {
   return (
-    typeof value === 'object' &&
-    value !== null &&
-    'amount' in value &&
-    'scale' in value &&
-    typeof value.amount === 'bigint' &&
-    typeof value.scale === 'bigint'
+    isRecord(value) && typeof value['amount'] === 'bigint' && typeof value['scale'] === 'bigint'
   );
 }
 
 function isCurrency(value: unknown): value is Currency {
-  return typeof value === 'object' && value !== null && 'code' in value && 'exponent' in value;
+  return isRecord(value) && 'code' in value && 'exponent' in value;
 }
 
 function readMoney(text: string, code: string): Money | undefined {

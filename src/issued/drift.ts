@@ -107,11 +107,8 @@ function roundingRow(
   rows: readonly DriftRow[],
   zero: Money,
 ): DriftRow {
-  const currency = rows.map((row) => subtractMoney(row.now, row.was));
-  const rest = subtractMoney(
-    subtractMoney(now, was),
-    currency.reduce((sum, amount) => addMoney(sum, amount), zero),
-  );
+  const told = rows.reduce((sum, row) => addMoney(sum, subtractMoney(row.now, row.was)), zero);
+  const rest = subtractMoney(subtractMoney(now, was), told);
   const causes = [{ cause: 'rate', amount: rest, details: [] }] as const;
   return { key: 'rounding', name: 'Rounding', was: zero, now: rest, causes };
 }

@@ -1,7 +1,8 @@
 import { currencyCode, exactText, type Money } from '../money/index.ts';
 import type { Build, BuildItem } from '../resolve/index.ts';
 import type { Yard } from '../schema/index.ts';
-import { type Decimal, decimalToShortText } from '../units/index.ts';
+import { decimalToShortText } from '../units/index.ts';
+import { isDecimal, isRecord } from './data.ts';
 
 /** Parts whose cost is another today, by the key of the item that uses them: "TC-0101 8.50, now 9.10". */
 export function partChanges(was: Build, now: Build): ReadonlyMap<string, readonly string[]> {
@@ -80,19 +81,10 @@ function ratesOf(yard: Yard): ReadonlyMap<string, string> {
   const found = new Map<string, string>();
   const walk = (value: unknown, name: string): void => {
     if (isDecimal(value)) found.set(name, decimalToShortText(value));
-    else if (typeof value === 'object' && value !== null && !Array.isArray(value))
+    else if (isRecord(value))
       for (const [key, part] of Object.entries(value))
         walk(part, name === '' ? key : `${name}.${key}`);
   };
   walk(yard, '');
   return found;
-}
-
-function isDecimal(value: unknown): value is Decimal {
-  return (
-    typeof value === 'object' &&
-    value !== null &&
-    'amount' in value &&
-    typeof value.amount === 'bigint'
-  );
 }
