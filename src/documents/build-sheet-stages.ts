@@ -2,11 +2,11 @@ import type { Figures } from '../figures/index.ts';
 import { type BuildItem, stagesOf } from '../resolve/index.ts';
 import { type Stage, STAGES } from '../schema/index.ts';
 import {
-  addDecimals,
   createFormatter,
   type Decimal,
   type Formatter,
   ZERO,
+  sumDecimals,
 } from '../units/index.ts';
 import { STAGE_CAUTIONS } from './build-sheet-cautions.ts';
 import { daysText, type PlannedDays } from './build-sheet-days.ts';
@@ -68,7 +68,7 @@ export function hoursByStage(
     days: daysText(stage, days, yard.locale),
   }));
   const print = (hours: Decimal): string => (hours.amount > 0n ? hoursText(hours, format) : '');
-  const sum = (all: readonly Decimal[]): string => print(all.reduce(addDecimals, ZERO));
+  const sum = (all: readonly Decimal[]): string => print(sumDecimals(all));
   return {
     hours: rows.map((row, index): StageHours => ({
       number: String(index + 1),
@@ -105,9 +105,8 @@ function plannedHours({ stageHours }: Figures, wanted: Stage): Decimal {
 }
 
 function workedHours({ build }: Figures, wanted: Stage): Decimal {
-  return (build.order.record?.hours ?? [])
-    .filter(({ stage }) => stage === wanted)
-    .reduce((total, { hours }) => addDecimals(total, hours), ZERO);
+  const worked = (build.order.record?.hours ?? []).filter(({ stage }) => stage === wanted);
+  return sumDecimals(worked.map(({ hours }) => hours));
 }
 
 /** What is fitted in a stage. The moulding stages make the boat herself; her standard fittings are fitted out. */

@@ -4,7 +4,7 @@ import { priceOrder, sensitivity } from '../price/index.ts';
 import type { Build } from '../resolve/index.ts';
 import { STAGES } from '../schema/index.ts';
 import { trailerLoad } from '../tow/index.ts';
-import { addDecimals, multiplyDecimals, ONE, ZERO } from '../units/index.ts';
+import { multiplyDecimals, ONE, sumDecimals } from '../units/index.ts';
 import { checkFigures } from './check-figures.ts';
 import { floatFigures } from './float-figures.ts';
 import { fuelOf, massInput } from './inputs.ts';
@@ -48,9 +48,7 @@ function hoursByStage(build: Build): Figures['stageHours'] {
   return STAGES.map((stage) => ({
     stage,
     hours: multiplyDecimals(
-      work
-        .filter((one) => one.stage === stage)
-        .reduce((total, one) => addDecimals(total, one.hours), ZERO),
+      sumDecimals(work.filter((one) => one.stage === stage).map((one) => one.hours)),
       learning[stage] ?? ONE,
     ),
   })).filter(({ hours }) => hours.amount > 0n);

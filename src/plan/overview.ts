@@ -3,7 +3,7 @@ import type { FiguredOrder } from '../figures/index.ts';
 import { type Drift, driftOf, type IssuedQuote } from '../issued/index.ts';
 import { type Money, sumMoney } from '../money/index.ts';
 import type { Status } from '../schema/index.ts';
-import { addDays, addDecimals, type Decimal, type IsoDate, ZERO } from '../units/index.ts';
+import { addDays, type Decimal, type IsoDate, sumDecimals } from '../units/index.ts';
 import { checkSent } from './check-sent.ts';
 import { planFindings } from './plan-findings.ts';
 import type { OrderDays, ShopPlan } from './shop-plan.ts';
@@ -129,5 +129,5 @@ function totalOf(status: Status, entries: readonly FiguredOrder[]): StatusTotal 
 }
 
 function sumHours(work: readonly { readonly hours: Decimal }[]): Decimal {
-  return work.reduce((total, { hours }) => addDecimals(total, hours), ZERO);
+  return sumDecimals(work.map(({ hours }) => hours));
 }

@@ -7,7 +7,14 @@ import {
   timesDecimal,
 } from '../money/index.ts';
 import type { Currency } from '../money/index.ts';
-import { addDecimals, type Decimal, multiplyDecimals, ONE, ZERO } from '../units/index.ts';
+import {
+  addDecimals,
+  type Decimal,
+  multiplyDecimals,
+  ONE,
+  ZERO,
+  sumDecimals,
+} from '../units/index.ts';
 import type { LoadedWage, PriceItem, PriceRules } from './types.ts';
 
 export interface Labour {
@@ -61,4 +68,4 @@ export function labourOf({ hours }: Pick<PriceItem, 'hours'>, rules: PriceRules)
 }
 
 const sumOfHours = (work: readonly { readonly hours: Decimal }[]): Decimal =>
-  work.reduce((total, one) => addDecimals(total, one.hours), ZERO);
+  sumDecimals(work.map((one) => one.hours));

@@ -1,11 +1,5 @@
 import { type Money, roundToMinorUnit, sumMoney, timesDecimal } from '../money/index.ts';
-import {
-  addDecimals,
-  type Decimal,
-  multiplyDecimals,
-  subtractDecimals,
-  ZERO,
-} from '../units/index.ts';
+import { type Decimal, multiplyDecimals, subtractDecimals, sumDecimals } from '../units/index.ts';
 import type { UsedMaterial } from './materials.ts';
 import type { Purchase } from './result-types.ts';
 import { shareByKey } from './share-by-key.ts';
@@ -37,7 +31,7 @@ function buyPart(
   uses: readonly UsedMaterial[],
   { currency }: PriceRules,
 ): Bought {
-  const used = uses.reduce((total, one) => addDecimals(total, one.used), ZERO);
+  const used = sumDecimals(uses.map((one) => one.used));
   const packs = buy === 'whole' && pack && pack.amount > 0n ? wholePacks(used, pack) : undefined;
   const bought =
     packs === undefined || !pack ? used : multiplyDecimals({ amount: packs, scale: 0n }, pack);

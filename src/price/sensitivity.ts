@@ -17,6 +17,7 @@ import {
   roundDecimal,
   ZERO,
   type NotComputed,
+  sumDecimals,
 } from '../units/index.ts';
 import { costOrder } from './cost-order.ts';
 import { shareOfMoney } from './margin.ts';
@@ -118,7 +119,7 @@ const raised = (value: Decimal, move: Decimal): Decimal =>
 
 /** margin / (labour and the overhead that grows with it): a share of the costed hours. */
 function breakEven({ lines, margin }: Price, rules: PriceRules): Sensitivity['breakEven'] {
-  const hours = lines.reduce((total, line) => addDecimals(total, line.costedHours), ZERO);
+  const hours = sumDecimals(lines.map((line) => line.costedHours));
   const labour = sumMoney(
     lines.map((line) => line.labour),
     rules.currency,

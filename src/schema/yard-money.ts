@@ -1,13 +1,12 @@
 import { z } from 'zod';
 import { currencyOf } from '../money/index.ts';
 import {
-  addDecimals,
   compareDecimals,
   type Decimal,
   decimalToShortText,
   multiplyDecimals,
   ONE,
-  ZERO,
+  sumDecimals,
 } from '../units/index.ts';
 import { amount, count, date, decimal, id, type IssueParams, percent, text } from './fields.ts';
 import { stage, STAGES } from './shared.ts';
@@ -150,9 +149,8 @@ export const payments = z
   )
   .min(1)
   .superRefine((stages, context) => {
-    const total = stages.reduce(
-      (sum, payment) => addDecimals(sum, 'share' in payment ? payment.share : ZERO),
-      ZERO,
+    const total = sumDecimals(
+      stages.flatMap((payment) => ('share' in payment ? [payment.share] : [])),
     );
     if (compareDecimals(total, ONE) === 0) return;
     context.addIssue({

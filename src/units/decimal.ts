@@ -43,6 +43,11 @@ export function addDecimals(a: Decimal, b: Decimal): Decimal {
   return { amount: raise(a, scale) + raise(b, scale), scale };
 }
 
+/** The sum, exact; an empty list is zero. */
+export function sumDecimals(values: readonly Decimal[]): Decimal {
+  return values.reduce(addDecimals, ZERO);
+}
+
 /** a - b, exact. */
 export function subtractDecimals(a: Decimal, b: Decimal): Decimal {
   return addDecimals(a, { amount: -b.amount, scale: b.scale });
