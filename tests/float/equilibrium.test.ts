@@ -66,9 +66,10 @@ describe('a boat at rest', () => {
         const lean = (y: number): WaterPlane =>
           planeOf(findEquilibrium(boat.body, loadAt(mass, along * boat.length, y, height)));
         const [one, other] = [lean(across), lean(-across)];
-        expect(other.heel).toBeCloseTo(0 - one.heel, 7);
-        expect(other.trim).toBeCloseTo(one.trim, 7);
-        expect(other.level).toBeCloseTo(one.level, 7);
+        // Each of the two is within 1e-6 of balance.
+        expect(other.heel).toBeCloseTo(0 - one.heel, 5);
+        expect(other.trim).toBeCloseTo(one.trim, 5);
+        expect(other.level).toBeCloseTo(one.level, 5);
       }),
       { numRuns: 60 },
     );
