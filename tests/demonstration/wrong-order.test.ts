@@ -14,6 +14,19 @@ import { SPOTS } from './wrong-order-spots.ts';
 const FOLDER = path.resolve(import.meta.dirname, '../fixtures/wrong-order');
 /** Codes that no plain file can raise, with the test that raises each. */
 const RAISED_IN: Readonly<Record<string, string>> = {
+  CROWD_AFT_SWAMPS: 'figures/float.test.ts',
+  FLOAT_LOLLS: 'figures/float.test.ts',
+  FLOAT_NOT_UPRIGHT: 'figures/float.test.ts',
+  FLOAT_SWAMPED: 'figures/float.test.ts',
+  FLOTATION_RULE_NOT_APPLICABLE: 'figures/float.test.ts',
+  FOAM_SHORT: 'figures/float.test.ts',
+  LINES_DIFFER: 'figures/float.test.ts',
+  LINES_ODD: 'figures/float.test.ts',
+  LINES_UNSOUND: 'figures/float.test.ts',
+  LIST_AT_REST: 'figures/float.test.ts',
+  TANK_DOES_NOT_DRAIN: 'figures/float.test.ts',
+  TANK_OUTSIDE_HULL: 'figures/float.test.ts',
+  TRIM_OUT_OF_BAND: 'figures/float.test.ts',
   FILE_TOO_LARGE: 'demonstration/wrong-order.test.ts',
   ISSUED_ALTERED: 'issued/issued.test.ts',
   ISSUED_OF_OTHER_ORDER: 'issued/issued.test.ts',

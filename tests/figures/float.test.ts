@@ -1,0 +1,292 @@
+import { describe, expect, it } from 'vitest';
+import { computeFigures, conditionOf, type Figures, figuresData } from '../../src/figures/index.ts';
+import { HULL, OPTIONS, ORDER, YARD } from '../read/samples.ts';
+import { resolveSample } from '../resolve/invented.ts';
+import { figuresOf as demonstration, orders } from '../demonstration/workspace.ts';
+
+const DEGREE = Math.PI / 180;
+
+interface Changes {
+  readonly order?: string;
+  readonly hull?: readonly (readonly [string | RegExp, string])[];
+  readonly options?: string;
+  readonly yard?: string;
+}
+
+/** A hull of the demonstration's kind in the sample workspace: a box of 4 m by 1.6 m by 0.6 m. */
+const BOX = HULL.replace(
+  /lines:\n(?: {2}- .*\n)+/,
+  `lines:
+  - { x: 0, points: [[0, 0], [0.8, 0], [0.8, 0.6]] }
+  - { x: 2, points: [[0, 0], [0.8, 0], [0.8, 0.6]] }
+  - { x: 4, points: [[0, 0], [0.8, 0], [0.8, 0.6]] }
+`,
+)
+  .replace('beam: 1.7 m', 'beam: 1.6 m')
+  .replace('depth: 650 mm', 'depth: 600 mm');
+
+function figuresOf({ order = ORDER, hull = [], options = OPTIONS, yard = YARD }: Changes): Figures {
+  const text = hull.reduce((sum, [from, to]) => {
+    const changed = sum.replace(from, to);
+    if (changed === sum) throw new Error(`${String(from)} is not in the hull`);
+    return changed;
+  }, BOX);
+  const { build, findings } = resolveSample({
+    'catalogue/hulls/tern-400.yaml': text,
+    'catalogue/options/seats.yaml': options,
+    'catalogue/yard.yaml': yard,
+    'orders/t-1.yaml': order,
+  });
+  if (!build) throw new Error(findings.map(({ code, received }) => `${code} ${received}`).join());
+  return computeFigures(build, []);
+}
+/** What a test cannot do without. */
+function given<T>(value: T | undefined): T {
+  if (value === undefined) throw new Error('not there');
+  return value;
+}
+const afloatOf = (changes: Changes) => given(figuresOf(changes).float?.afloat);
+const codes = (changes: Changes): readonly string[] =>
+  figuresOf(changes).findings.map(({ code }) => code);
+
+const lines = (middle: string): readonly [RegExp, string] => [
+  / {2}- \{ x: 2, .*\n/,
+  `  - { x: 2, points: ${middle} }\n`,
+];
+/** An item of 60 kg where a test wants it. */
+const weighted = (at: string, mass = '60 kg'): string =>
+  `${ORDER}extras: [{ name: Weight, class: fit-out, mass: ${mass}, at: ${at} }]\n`;
+
+describe('a box of a boat', () => {
+  it('floats as a hand works it out', () => {
+    const light = conditionOf(afloatOf({}), 'light');
+    // 140 kg and 5 % over 4 m x 1.6 m x 1025 kg/m3; BM = b2 / (12 d).
+    const draught = (140 * 1.05) / (4 * 1.6 * 1025);
+    const { state, load } = given(light);
+    expect(((state?.draughtAft ?? 0) + (state?.draughtFore ?? 0)) / 2).toBeCloseTo(draught, 4);
+    expect(state?.metacentricHeight?.byForm).toBeCloseTo(
+      draught / 2 + 1.6 ** 2 / (12 * draught) - load.centre.z,
+      1,
+    );
+  });
+
+  it('has no finding', () => {
+    expect(codes({})).toEqual([]);
+  });
+});
+
+describe('what is found of her lines', () => {
+  it('LINES_UNSOUND: a section that crosses itself; nothing more is said of her', () => {
+    const crossed = { hull: [lines('[[0, 0], [0.8, 0], [0.2, 0.3], [0.8, -0.3]]')] };
+    const figures = figuresOf(crossed);
+    expect(figures.findings.map(({ code }) => code)).toContain('LINES_UNSOUND');
+    expect(figures.float?.afloat).toBeUndefined();
+    expect(figuresData(figures)['float.outcome']?.value).toContain('not computed');
+  });
+  it('LINES_ODD: heights that fall towards the sheer, not such as stay', () => {
+    expect(codes({ hull: [lines('[[0, 0.01], [0.8, 0], [0.8, 0.6]]')] })).toEqual(['LINES_ODD']);
+    expect(codes({ hull: [lines('[[0, 0], [0.8, 0.01], [0.8, 0.6]]')] })).toEqual([]);
+  });
+  it('LINES_DIFFER: further than 2 % from the declared beam', () => {
+    expect(codes({ hull: [['beam: 1.6 m', 'beam: 1.56 m']] })).toEqual(['LINES_DIFFER']);
+    expect(codes({ hull: [['beam: 1.6 m', 'beam: 1.57 m']] })).toEqual([]);
+  });
+});
+
+describe('what is found of her loaded as ordered', () => {
+  const opening = (height: string): readonly [string, string] => [
+    'shaft: long\nclass: hull',
+    `openings: [{ name: scupper, at: { x: 0, z: ${height} } }]\nshaft: long\nclass: hull`,
+  ];
+  it('FLOAT_SWAMPED: an opening under the water, not one that stands above it', () => {
+    const scupper = conditionOf(afloatOf({ hull: [opening('0.5 m')] }), 'fully loaded')?.state
+      ?.freeboards.lowest;
+    expect(scupper?.name).toBe('scupper');
+    const water = 0.5 - (scupper?.freeboard ?? 0);
+    expect(codes({ hull: [opening(`${(water - 0.003).toFixed(3)} m`)] })).toContain(
+      'FLOAT_SWAMPED',
+    );
+    expect(codes({ hull: [opening(`${(water + 0.003).toFixed(3)} m`)] })).not.toContain(
+      'FLOAT_SWAMPED',
+    );
+  });
+  it('FLOAT_NOT_UPRIGHT: a weight high above her turns her over, the same low down does not', () => {
+    const found = codes({ order: weighted('{ x: 1.8 m, z: 12 m }', '150 kg') });
+    expect(found).toContain('FLOAT_NOT_UPRIGHT');
+    expect(codes({ order: weighted('{ x: 1.8 m, z: 0.2 m }', '150 kg') })).not.toContain(
+      'FLOAT_NOT_UPRIGHT',
+    );
+  });
+  it('FLOAT_LOLLS: GM just below zero, not just above', () => {
+    // Deep in the water, so that her bilge stays in it as she lolls.
+    const at = (height: number): Changes => ({
+      order: weighted(`{ x: 1.8 m, z: ${height.toFixed(3)} m }`, '150 kg'),
+      hull: [['mass: 80 kg', 'mass: 900 kg']],
+    });
+    const lowest = (height: number): number =>
+      conditionOf(afloatOf(at(height)), 'with engine')?.state?.metacentricHeight?.byForm ?? NaN;
+    // GM falls in a straight line as the weight rises: the height at which it is nothing follows from two.
+    const [low, high] = [lowest(1), lowest(2)];
+    const none = 1 + low / (low - high);
+    expect(codes(at(none + 0.02))).toContain('FLOAT_LOLLS');
+    expect(codes(at(none - 0.02))).not.toContain('FLOAT_LOLLS');
+  });
+  it('LIST_AT_REST: more than a degree, not less', () => {
+    const heel = (y: number) => {
+      const figures = figuresOf({ order: weighted(`{ x: 1.8 m, y: ${y} m, z: 0.3 m }`) });
+      const afloat = given(figures.float?.afloat);
+      return {
+        degrees: (conditionOf(afloat, 'fully loaded')?.state?.heel ?? 0) / DEGREE,
+        found: figures.findings.map(({ code }) => code),
+      };
+    };
+    const { degrees } = heel(0.1);
+    expect(heel(0.105 / degrees).found).toContain('LIST_AT_REST');
+    expect(heel(0.095 / degrees).found).not.toContain('LIST_AT_REST');
+  });
+  it('TRIM_OUT_OF_BAND: outside the band, not just inside', () => {
+    const afloat = afloatOf({});
+    const trim = (conditionOf(afloat, 'fully loaded')?.state?.trim ?? 0) / DEGREE;
+    const band = (most: number): readonly [string, string] => [
+      'most: 8 deg',
+      `most: ${most.toFixed(3)} deg`,
+    ];
+    expect(codes({ hull: [band(trim - 0.01)] })).toEqual(['TRIM_OUT_OF_BAND']);
+    expect(codes({ hull: [band(trim + 0.01)] })).toEqual([]);
+  });
+  it('TRIM_OUT_OF_BAND says which move gains what, and the move does', () => {
+    const options = OPTIONS.replace(
+      'name: Seat, class: fit-out',
+      'name: Seat, class: fit-out, mass: 40 kg, at: { x: 0.3 m, z: 0.3 m }, places: [{ name: forward, at: { x: 3 m, z: 0.3 m } }, { name: amidships, at: { x: 1 m, z: 0.3 m } }]',
+    );
+    const hull = [['most: 8 deg', 'most: -3 deg']] as const;
+    const now = figuresOf({ options, hull });
+    const told = now.findings.find(({ code }) => code === 'TRIM_OUT_OF_BAND');
+    expect(told?.mend).toMatch(/^Place Seat forward: that gains \d\.\d degrees$/);
+    const [move] = now.float?.afloat?.trim.moves ?? [];
+    const moved = figuresOf({
+      hull,
+      options: options.replace('at: { x: 0.3 m, z: 0.3 m }', 'at: { x: 3 m, z: 0.3 m }'),
+    });
+    const trim = (figures: Figures): number =>
+      conditionOf(given(figures.float?.afloat), 'fully loaded')?.state?.trim ?? NaN;
+    // The contingency lies at the centre of what is fitted, so it moves a little with the seat.
+    expect(trim(moved) / DEGREE).toBeCloseTo((move?.to.plane.trim ?? NaN) / DEGREE, 0);
+    expect((trim(now) - (move?.to.plane.trim ?? NaN)) / DEGREE).toBeCloseTo(
+      (move?.gain ?? NaN) / DEGREE,
+      6,
+    );
+  });
+});
+
+describe('what is found of a crowd', () => {
+  const crowd = (side: string, aft: string): readonly [RegExp, string] => [
+    /crowd:\n.*\n.*\n/,
+    `crowd:\n  side: ${side}\n  aft: ${aft}\n`,
+  ];
+  const middle = '{ x: 1.8 m, z: 0.3 m }';
+  it('OFFSET_LOAD_OVER: further than the chosen limit, not just within', () => {
+    const hull = [crowd('{ x: 1.8 m, y: 0.3 m, z: 0.3 m }', middle)];
+    const heel = (figuresOf({ hull }).float?.afloat?.offset.heel ?? NaN) / DEGREE;
+    const limit = (most: number): string =>
+      YARD.replace(
+        'priceAge',
+        `offsetLoad: { basis: A screen of the test., heel: ${most.toFixed(3)} deg }\npriceAge`,
+      );
+    expect(codes({ hull, yard: limit(heel - 0.01) })).toEqual(['OFFSET_LOAD_OVER']);
+    expect(codes({ hull, yard: limit(heel + 0.01) })).toEqual([]);
+  });
+  it('OFFSET_LOAD_OVER: she turns over, whatever limits are chosen', () => {
+    expect(codes({ hull: [crowd('{ x: 1.8 m, y: 2.4 m, z: 1 m }', middle)] })).toEqual([
+      'OFFSET_LOAD_OVER',
+    ]);
+  });
+  it('CROWD_AFT_SWAMPS: a crowd at the transom puts it under water, one amidships does not', () => {
+    const heavy = ORDER.replace('people: 3', 'people: 4');
+    const at = (x: string) => ({ order: heavy, hull: [crowd(middle, `{ x: ${x}, z: 0.5 m }`)] });
+    expect(codes(at('-1.5 m'))).toEqual(['CROWD_AFT_SWAMPS']);
+    expect(codes(at('1.5 m'))).toEqual([]);
+  });
+});
+
+describe('what is found of a ballast tank', () => {
+  const tank = (facts: string): string =>
+    OPTIONS.replace('name: Seat, class: fit-out', `name: Tank, class: fit-out, tank: { ${facts} }`);
+  const low = 'from: 0.1 m, to: 1.1 m, top: 80 mm, halfBreadth: 0.4 m';
+  it('TANK_OUTSIDE_HULL: beyond the bow, not within', () => {
+    const outlet = 'outlet: { area: 200 cm2, height: 0 m }';
+    const beyond = low.replace('to: 1.1 m', 'to: 6 m');
+    expect(codes({ options: tank(`${beyond}, ${outlet}`) })).toEqual(['TANK_OUTSIDE_HULL']);
+    expect(codes({ options: tank(`${low}, ${outlet}`) })).toEqual([]);
+  });
+  it('TANK_DOES_NOT_DRAIN: an outlet too high, not one at the bottom', () => {
+    const at = (height: string): string =>
+      tank(`${low}, outlet: { area: 200 cm2, height: ${height} }`);
+    expect(codes({ options: at('75 mm') })).toEqual(['TANK_DOES_NOT_DRAIN']);
+    expect(codes({ options: at('10 mm') })).toEqual([]);
+  });
+  it('holds and loses what a hand works out', () => {
+    const options = tank(`${low}, permeability: 100%, outlet: { area: 200 cm2, height: 0 m }`);
+    const { effect, drains } = given(afloatOf({ options }).ballast);
+    expect(effect?.capacity).toBeCloseTo(1 * 0.8 * 0.08, 9);
+    const head = 0.5 * Math.sin(4 * DEGREE);
+    const { level = NaN, trim = NaN } = effect?.flooded ?? {};
+    const sea = (level - 0.6 * Math.sin(trim)) / Math.cos(trim);
+    const full = Math.min(0.08, sea);
+    // Torricelli: t = 2 A (sqrt h1 - sqrt h2) / (Cd a sqrt 2g).
+    const time =
+      (2 * 0.8 * (Math.sqrt(full + head) - Math.sqrt(head))) /
+      (0.6 * 0.02 * Math.sqrt(2 * 9.80665));
+    expect(drains?.outcome === 'flows' ? drains.time : NaN).toBeCloseTo(time, 1);
+  });
+});
+
+describe('what is found of foam', () => {
+  const foam = (litres: number): readonly [string, string] => [
+    'shaft: long\nclass: hull',
+    `foam: { volume: ${litres.toFixed(2)} L }\nshaft: long\nclass: hull`,
+  ];
+  const needed = (): number => {
+    const { rule } = given(afloatOf({ hull: [foam(1)] }).swamped);
+    if ('notComputed' in rule) throw new Error(rule.notComputed);
+    return rule.total * 1000;
+  };
+  it('FOAM_SHORT: less than the method asks for, not just enough', () => {
+    expect(codes({ hull: [foam(needed() - 0.1)] })).toEqual(['FOAM_SHORT']);
+    expect(codes({ hull: [foam(needed() + 0.1)] })).toEqual([]);
+  });
+  it('FLOTATION_RULE_NOT_APPLICABLE: 20 ft and longer, not shorter', () => {
+    const long = (length: number) => ({
+      hull: [
+        ['length: 4 m', `length: ${length} m`],
+        [/x: 4,/, `x: ${length},`],
+        foam(900),
+      ] as const,
+    });
+    expect(codes(long(6.1))).toEqual(['FLOTATION_RULE_NOT_APPLICABLE']);
+    expect(codes(long(6.09))).toEqual([]);
+  });
+});
+
+describe('the orders of the demonstration afloat', () => {
+  it.each(orders.map(({ order, figures }) => [order.value.number, figures] as const))(
+    'float in every condition in which people are seated, GM two ways alike: %s',
+    (_, figures) => {
+      const { conditions } = given(figures?.float?.afloat);
+      for (const { name, state } of conditions) {
+        if (name === 'people to one side') continue;
+        const gm = given(state?.metacentricHeight);
+        expect(Math.abs(gm.bySlope / gm.byForm - 1)).toBeLessThan(0.005);
+        expect(state?.freeboards.lowest.freeboard).toBeGreaterThan(0);
+      }
+    },
+  );
+  it('a tank of about 70 L holds about 70 kg, and the boat lies deeper for it', () => {
+    const { float } = demonstration('dunlin-430', 'options: [ballast-tank]');
+    const { effect, drains } = given(float?.afloat?.ballast);
+    expect(effect?.capacity).toBeGreaterThan(0.066);
+    expect(effect?.capacity).toBeLessThan(0.075);
+    expect(effect?.flooded.level).toBeGreaterThan(effect?.dry.level ?? NaN);
+    expect(drains?.outcome === 'flows' && drains.time).toBeLessThan(3);
+  });
+});
