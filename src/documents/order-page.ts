@@ -4,6 +4,7 @@ import { costingSection, sensitivitySection } from './costing-section.ts';
 import { driftSection } from './drift-section.ts';
 import { floatSection } from './float-section.ts';
 import type { PageHead } from './head.ts';
+import { planSection } from './plan-section.ts';
 import type { Section } from './section.ts';
 import { variationsSection } from './variations-section.ts';
 import { boatName } from './words.ts';
@@ -21,10 +22,8 @@ export interface OrderPageView {
  *
  * @param fontCss - `@font-face` rules: a drawing is an image, and an image cannot use the fonts of its page
  */
-export function orderPageView(
-  { entry, issued, drift }: OrderState,
-  fontCss: string,
-): OrderPageView | undefined {
+export function orderPageView(state: OrderState, fontCss: string): OrderPageView | undefined {
+  const { entry, issued, drift } = state;
   const { figures, quoted, alternatives, variations } = entry;
   if (!figures || !quoted) return undefined;
   const { order, yard } = figures.build;
@@ -45,6 +44,7 @@ export function orderPageView(
       floatSection(figures, fontCss),
       driftSection(issued, drift, yard),
       variationsSection(variations, quoted, issued),
+      planSection(state, yard),
     ],
   };
 }

@@ -1,6 +1,6 @@
 import type { Scale } from './hull-views.ts';
 import { dashOf, letterOf } from './legend.ts';
-import { INK, stroke, words } from './svg.ts';
+import { element, INK, stroke, words } from './svg.ts';
 import type { Box } from './types.ts';
 
 /** The surface of the water across the boat, in one condition. */
@@ -33,13 +33,15 @@ export function crossWaters(waters: readonly CrossWater[], plan: CrossPlan): str
       const y = left.y + share * (right.y - left.y);
       return [
         stroke([left.x, left.y], [right.x, right.y], dashOf(index)),
-        words(letterOf(index), x, y - 0.9, {
-          'text-anchor': 'middle',
-          'font-weight': 'bold',
-          stroke: INK.paper,
-          'stroke-width': 0.8,
-          'paint-order': 'stroke',
+        // A patch of paper under the letter: text with an outline is not printed as text.
+        element('rect', {
+          x: x - 1.2,
+          y: y - 3.2,
+          width: 2.4,
+          height: 2.8,
+          fill: INK.paper,
         }),
+        words(letterOf(index), x, y - 0.9, { 'text-anchor': 'middle' }),
       ];
     })
     .join('\n');

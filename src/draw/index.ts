@@ -4,6 +4,13 @@ export type { CrossWater } from './cross-waters.ts';
 export { drawMassBars, type MassBar, type MassBarsInput } from './mass-bars.ts';
 export { drawPlacing, type PlacingInput } from './placing.ts';
 export { drawRighting, type RightingInput, type RightingMark } from './righting.ts';
+export {
+  drawPlanChart,
+  type PlanBar,
+  type PlanChartInput,
+  type PlanGroup,
+  type PlanLane,
+} from './plan-chart.ts';
 export { toDataUri } from './svg.ts';
 export { type DrawnWater, drawWaterlines, type WaterlinesInput } from './waterlines.ts';
 export type { Drawing, DrawnItem, HullShape, OutboardShape, Place, Station } from './types.ts';

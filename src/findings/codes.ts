@@ -193,6 +193,21 @@ export const FINDING_CODES = {
     means: 'The promised date has passed and the boat is not handed over',
     mend: 'Agree a new date with the customer and write it in the order',
   },
+  PLAN_LATE: {
+    severity: 'warning',
+    means: 'The plan finishes the boat after the day that was promised',
+    mend: 'Free what binds, or agree a new date with the customer and write it in the order',
+  },
+  PLAN_REFUSED: {
+    severity: 'error',
+    means: 'The order cannot be planned',
+    mend: 'Correct people and stages in the yard file, or the hours of the record',
+  },
+  ORDER_PART_NOW: {
+    severity: 'warning',
+    means: 'Parts are not ordered, and the plan waits for them from tomorrow on',
+    mend: 'Order them today and write it in the order under bought:',
+  },
   ISSUED_ALTERED: {
     severity: 'error',
     means: 'The file of an issued quote is not what it was when the quote was sent',

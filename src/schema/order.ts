@@ -3,6 +3,7 @@ import { count, date, decimal, id, quantity, text } from './fields.ts';
 import { orderFloat } from './float.ts';
 import { alternative, extra, optionLine, orderedOutboard, variation } from './order-items.ts';
 import { orderMoney } from './order-money.ts';
+import { orderPlan } from './order-plan.ts';
 import { stage } from './shared.ts';
 
 /** From first enquiry to the end, in the order that an order passes through them. */
@@ -129,6 +130,7 @@ export const orderSchema = z
       .default([])
       .meta({ description: 'Charges that do not apply to this order.' }),
     ...orderMoney,
+    ...orderPlan,
     alternatives: z
       .array(alternative)
       .default([])

@@ -3,6 +3,7 @@ import { currencyOf } from '../money/index.ts';
 import { amount, count, id, type IssueParams, percent, quantity, text } from './fields.ts';
 import { yardFloat } from './float.ts';
 import { STAGES, stage } from './shared.ts';
+import { stagePlan, yardPlan } from './yard-plan.ts';
 import {
   exchange,
   learning,
@@ -34,6 +35,7 @@ const stageFacts = z.strictObject({
   trade: id(
     'Who does it: one of the trades. A rate of the stage itself goes before it.',
   ).optional(),
+  ...stagePlan,
   checks: z
     .array(text('One thing to check and sign for.'))
     .default([])
@@ -75,6 +77,7 @@ export const yardSchema = z
       .record(id('Trade.'), trade)
       .default({})
       .meta({ description: 'Trades with their wages; stages name them.' }),
+    ...yardPlan,
     learning,
     rework: percent('Hours allowed on top of every stage for work done twice.').optional(),
     overhead: amount('Rent, power, insurance and the like, spread over one productive hour.', {

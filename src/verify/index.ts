@@ -1,2 +1,3 @@
+export { orderChecks } from './order-cases.ts';
 export { runChecks } from './run-checks.ts';
 export type { Check, PublishedCase } from './types.ts';

@@ -23,6 +23,8 @@ export const SPOTS: Readonly<Record<string, readonly string[]>> = {
   'orders/warned.yaml': [
     '4:8 EXCHANGE_DATE',
     '4:8 PART_PRICE_LATER',
+    '4:61 ORDER_PART_NOW',
+    '4:104 PLAN_LATE',
     '4:104 PROMISED_DATE_PASSED',
     '9:10 ITEM_NOT_PLACED',
     '10:10 TRAILER_LENGTH',

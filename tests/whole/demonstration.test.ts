@@ -12,16 +12,22 @@ import { builtOnce, filesUnder, PROJECT } from './built.ts';
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 const FAMILIES = ['SourceSans3', 'SourceSerif4'];
+/** The yard's pages across all orders, and their data. */
+const ACROSS = ['yard/plan.html', 'yard/purchases.html', 'yard/purchases.csv'];
 const NOT_PRINTED = /\bNaN\b|\bInfinity\b|\bundefined\b|\bnull\b|\[object Object\]/;
 
-const { orders } = loadWorkspace(PROJECT);
+const { orders, issued } = loadWorkspace(PROJECT);
 const demonstration = builtOnce(() => PROJECT);
 const browser = sharedBrowser();
 const numbers = orders.map(({ order }) => order.value.number);
+const varied = new Set(
+  orders.flatMap(({ order, variations }) => (variations.length > 0 ? [order.value.number] : [])),
+);
 const pdfsOf = (number: string) => ({
   quote: `customer/${number}/quote.pdf`,
   handover: `customer/${number}/handover.pdf`,
   sheet: `yard/${number}/build-sheet.pdf`,
+  ...(varied.has(number) && { variations: `customer/${number}/variations.pdf` }),
 });
 const alreadyRead = new Map<string, PdfContents>();
 
@@ -42,10 +48,11 @@ describe('the demonstration workspace', () => {
         ...pdfs,
         ...pdfs.map((file) => file.replace('.pdf', '.html')),
         `yard/${number}/figures.json`,
+        `yard/${number}/order.html`,
       ];
     });
     expect(filesUnder(out)).toEqual(
-      [...expected, 'yard/index.html', 'yard/checks.html'].toSorted(),
+      [...expected, 'yard/index.html', 'yard/checks.html', ...ACROSS].toSorted(),
     );
   });
 
@@ -77,16 +84,18 @@ describe('the demonstration workspace', () => {
   );
 
   it.each(numbers)('%s: the same price and mass stand wherever they stand', async (number) => {
-    const figures = orders.find(({ order }) => order.value.number === number)?.figures;
-    if (!figures) throw new Error(`${number} has no figures`);
-    const { price, build } = figures;
-    const driveAway = formatMoney(price.driveAway, build.yard.locale);
+    const { figures, quoted } = orders.find(({ order }) => order.value.number === number) ?? {};
+    if (!figures || !quoted) throw new Error(`${number} has no figures`);
+    const { locale } = figures.build.yard;
+    const sent = issued.get(number)?.at(-1)?.figures ?? quoted;
+    const massOf = ({ mass }: Pick<typeof quoted, 'mass'>) =>
+      `${Math.round(mass.ready.mass).toLocaleString(locale)} kg`;
     const [quote, handover, sheet] = await Promise.all(Object.values(pdfsOf(number)).map(read));
-    const mass = `${Math.round(figures.mass.ready.mass).toLocaleString('en-AU')} kg`;
-    expect(quote?.pages[0], 'page one').toContain(driveAway);
-    for (const pdf of [quote, handover, sheet]) expect(pdf?.text).toContain(mass);
+    expect(quote?.pages[0], 'page one').toContain(formatMoney(sent.price.driveAway, locale));
+    expect(quote?.text).toContain(massOf(sent));
+    for (const pdf of [handover, sheet]) expect(pdf?.text).toContain(massOf(figures));
     const index = readFileSync(path.join(demonstration.get().out, 'yard/index.html'), 'utf8');
-    expect(index).toContain(driveAway);
+    expect(index).toContain(formatMoney(figures.price.driveAway, locale));
     expect(sheet?.text).not.toContain('$');
   });
 });

@@ -1,0 +1,62 @@
+import type { Figures } from '../figures/index.ts';
+import { minorUnits, type Money } from '../money/index.ts';
+import { divideHalfAway } from '../units/index.ts';
+import { runChecks } from './run-checks.ts';
+import type { Check, PublishedCase } from './types.ts';
+
+const RULES = 'EN 16931-1, as the published UBL schematron words its rules';
+
+/**
+ * The sums that an electronic invoice of each order must have, worked out in whole cents apart from the price room.
+ *
+ * An order whose tax is rounded line by line, or whose trade-in lowers the tax, is left out: its rules are others.
+ *
+ * @source EN 16931-1, BR-CO-10 to BR-CO-17; rounding a whole counts as a line of its own
+ */
+export function orderChecks(orders: readonly Figures[]): readonly Check[] {
+  const fitting = orders.filter(
+    ({ build, price }) =>
+      build.yard.tax.rounding === 'document' &&
+      build.yard.tax.fractions === 'half-up' &&
+      minorUnits(price.tradeInTax) === 0n,
+  );
+  return runChecks(fitting.flatMap(casesOf));
+}
+
+function casesOf({ build, price }: Figures): readonly PublishedCase[] {
+  const { order, yard } = build;
+  const lines = sum(price.lines.map((line) => line.price)) + minorUnits(price.rounding.before);
+  const allowances = minorUnits(price.discount);
+  const charges = minorUnits(price.charges);
+  const withoutTax = lines - allowances + charges;
+  const { amount, scale } = order.zeroRated ? { amount: 0n, scale: 0n } : yard.tax.rate;
+  const tax = divideHalfAway((lines - allowances) * amount, 10n ** scale);
+  const received = sum([price.tradeIn, price.paid]);
+  const rule = (rules: string, name: string, wanted: bigint, ours: Money): PublishedCase => ({
+    area: 'money',
+    name: `${order.number}: ${name}`,
+    source: `${RULES}: ${rules}`,
+    published: inUnits(wanted),
+    unit: yard.currency,
+    tolerance: 0,
+    ours: () => inUnits(minorUnits(ours)),
+  });
+  return [
+    rule(
+      'BR-CO-10, BR-CO-11, BR-CO-13',
+      'lines less allowances',
+      lines - allowances,
+      price.taxable,
+    ),
+    rule('BR-CO-12', 'charges', charges, price.charges),
+    rule('BR-CO-14, BR-CO-17', 'tax of the taxed category, rounded once', tax, price.tax),
+    rule('BR-CO-15', 'total with tax', withoutTax + tax, price.driveAway),
+    rule('BR-CO-16', 'still due', withoutTax + tax - received, price.toPay),
+  ];
+}
+
+const sum = (amounts: readonly Money[]): bigint =>
+  amounts.reduce((total, amount) => total + minorUnits(amount), 0n);
+
+/** Cents as a number of units, for print: exact for every price that a boat can have. */
+const inUnits = (cents: bigint): number => Number(cents) / 100;
