@@ -137,7 +137,7 @@ function situationOf(condition: Condition, { build, float }: Figures, format: Fo
     case 'performance test':
       return `For the trial, with ${crew} ${seats},`;
     case 'fully loaded':
-      return `Fully loaded, with ${crew} ${seats}, their gear and full tanks,`;
+      return `Fully loaded, with ${crew} ${seats} and their gear${build.order.fuel ? ', tanks full' : ''},`;
     case 'people to one side':
       return `With ${crew} gone to ${side}`;
     case 'people aft':

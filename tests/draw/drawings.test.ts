@@ -5,6 +5,8 @@ import {
   drawBodyPlan,
   drawMassBars,
   drawPlacing,
+  drawRighting,
+  drawWaterlines,
   type Drawing,
   type DrawnItem,
   toDataUri,
@@ -32,11 +34,49 @@ const massBars = (name = 'Seats'): Drawing =>
     fontCss: FONT,
   });
 
+const heeled = (): Drawing =>
+  drawBodyPlan({
+    hull: COOT,
+    waters: [
+      { name: 'Loaded: upright', height: 0.3, heel: 0 },
+      { name: 'To one side: 20 degrees', height: 0.3, heel: 0.35 },
+    ],
+    fontCss: FONT,
+  });
+const waterlines = (name = 'Loaded'): Drawing =>
+  drawWaterlines({
+    hull: COOT,
+    outboard: OUTBOARD,
+    waters: [
+      { name, aft: 0.2, fore: 0.3 },
+      { name: 'Everyone aft', aft: 0.35, fore: 0.05 },
+    ],
+    fontCss: FONT,
+  });
+const righting = (name = 'Greatest arm'): Drawing =>
+  drawRighting({
+    subject: 'the Coot 400',
+    arms: [
+      [0, 0],
+      [30, 250],
+      [60, 120],
+      [90, -80],
+    ],
+    marks: [
+      { name, heel: 32 },
+      { name: 'Vanishes', heel: 78 },
+    ],
+    fontCss: FONT,
+  });
+
 const ALL: readonly (readonly [string, () => Drawing])[] = [
   ['arrangement', arrangement],
   ['placing', placing],
   ['body plan', bodyPlan],
   ['mass bars', massBars],
+  ['heeled body plan', heeled],
+  ['waterlines', waterlines],
+  ['righting arms', righting],
 ];
 
 const somewhere = fc.record({
@@ -127,6 +167,13 @@ describe('the words of drawings', () => {
     expect(bodyPlan().alt).toContain('2 aft of amidships on the left and 3 forward of it');
   });
 
+  it('say where the water stands, and what happens at which heel', () => {
+    expect(heeled().alt).toContain('A, Loaded: upright; B, To one side: 20 degrees.');
+    expect(waterlines().alt).toContain('A, Loaded; B, Everyone aft.');
+    expect(righting().alt).toContain('from upright to 90 degrees; Greatest arm; Vanishes.');
+    expect(textsOf(righting().svg).join(' ')).toContain('Vanishes');
+  });
+
   it('give every mass', () => {
     expect(massBars().alt).toContain('Hull 180 kg, 60%; Seats 120 kg, 40%.');
   });
@@ -135,6 +182,8 @@ describe('the words of drawings', () => {
     const { svg } = massBars(HOSTILE);
     expect(malformed(svg)).toBe('');
     expect(svg).not.toContain('<script');
+    expect(malformed(waterlines(HOSTILE).svg)).toBe('');
+    expect(malformed(righting(HOSTILE).svg)).toBe('');
     expect(textsOf(svg).join(' ')).toContain(`</text><script>x</script> & "quoted" 'single' <b>`);
   });
 });
@@ -190,4 +239,20 @@ describe('the check that these tests read XML with', () => {
       expect(malformed(xml)).not.toBe('');
     },
   );
+});
+
+describe('the surface of the water across the body plan', () => {
+  const linesOf = (svg: string, dash: string) =>
+    Array.from(
+      svg.matchAll(/<line x1="([^"]+)" y1="([^"]+)" x2="([^"]+)" y2="([^"]+)"[^>]*\/>/g),
+      ([text, ...ends]) => ({ text, ends: ends.map(Number) }),
+    ).filter(({ text }) => text.includes(`stroke-dasharray="${dash}"`));
+
+  it('leans as she does: low on the port side, on the left, when she heels to starboard', () => {
+    const surface = linesOf(heeled().svg, '3.2 1.4').toSorted(
+      (a, b) => (b.ends[2] ?? 0) - (b.ends[0] ?? 0) - ((a.ends[2] ?? 0) - (a.ends[0] ?? 0)),
+    )[0];
+    const [left = NaN, leftDown = NaN, right = NaN, rightDown = NaN] = surface?.ends ?? [];
+    expect((leftDown - rightDown) / (right - left)).toBeCloseTo(Math.tan(0.35), 2);
+  });
 });
