@@ -4,7 +4,7 @@ import { buildSheetView } from '../../src/documents/build-sheet.ts';
 import { type Finding, finding } from '../../src/findings/index.ts';
 import type { BuildHours, BuildItem, BuildPart } from '../../src/resolve/index.ts';
 import { type Stage, STAGES } from '../../src/schema/index.ts';
-import { type IsoDate, kilograms, metres, parseDecimal, ZERO } from '../../src/units/index.ts';
+import { kilograms, metres, parseDecimal, ZERO } from '../../src/units/index.ts';
 import { breakable, fittedFigures } from './fitted-build.ts';
 import type { KeysOf, MoneyKey } from './forbidden-keys.ts';
 
@@ -75,24 +75,6 @@ describe('the stages of a build sheet', () => {
       texts.reduce((total, text) => total + Math.round(Number.parseFloat(text || '0') * 100), 0);
     expect(sum([view.totalHours])).toBe(sum(view.hours.map(({ planned }) => planned)));
     expect(sum([view.totalWorked])).toBe(825);
-  });
-
-  it('have the days that the plan gives them, and say of which day the plan is', () => {
-    const wiring = { starts: '2026-12-07' as IsoDate, ends: '2026-12-09' as IsoDate };
-    const trial = { starts: '2026-12-10' as IsoDate, ends: '2026-12-10' as IsoDate };
-    const stages = new Map(Object.entries({ wiring, 'water-trial': trial }));
-    const figures = fittedFigures({
-      items: { 'House battery': { hours: [work('wiring', '2')] } },
-    });
-    const planned = { asOf: '2026-11-25' as IsoDate, stages };
-    const view = buildSheetView(figures, { fontCss: '', planned });
-    const days = new Map(view.hours.map((row) => [row.stage, row.days]));
-    expect(days.get('Wiring')).toBe('Mon 7 Dec to Wed 9 Dec');
-    expect(days.get('Water trial')).toBe('Thu 10 Dec');
-    expect(days.get('Handover')).toBe('');
-    expect(stageOf(view, 'wiring')?.days).toBe('Mon 7 Dec to Wed 9 Dec');
-    expect(view.daysNote).toContain('as planned on 25 November 2026');
-    expect(sheet().daysNote).toBe('');
   });
 
   it('warn of what can hurt someone there', () => {
