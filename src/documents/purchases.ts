@@ -1,4 +1,4 @@
-import { type Overview, type ShopPlan, type SupplierList } from '../plan/index.ts';
+import type { Overview, ShopPlan, SupplierList } from '../plan/index.ts';
 import type { BuildPart } from '../resolve/index.ts';
 import type { Yard } from '../schema/index.ts';
 import {
