@@ -6,14 +6,8 @@ import {
   type PlanLane,
 } from '../draw/index.ts';
 import type { PlannedOrder, PlannedStage, ShopPlan } from '../plan/index.ts';
-import {
-  addDays,
-  daysBetween,
-  formatDate,
-  formatDayOfMonth,
-  type IsoDate,
-  weekdayOf,
-} from '../units/index.ts';
+import { addDays, daysBetween, formatDayOfMonth, type IsoDate, weekdayOf } from '../units/index.ts';
+import { planInWords } from './plan-in-words.ts';
 
 const HOURS = 24;
 /** A promise longer ago than this is told in the table, not drawn, days. */
@@ -69,7 +63,7 @@ export function drawPlan(
     groups: [orderLanes(frame, boats), mouldLanes(frame), peopleLanes(frame)].filter(
       ({ lanes }) => lanes.length > 0,
     ),
-    alt: inWords(frame, boats, locale),
+    alt: planInWords(shop, boats, locale),
     fontCss,
   });
 }
@@ -215,21 +209,4 @@ function closedSpans(
     else spans.push({ from: day, to: day + 1 });
   }
   return spans.filter(({ from, to }) => to - from > 2);
-}
-
-function inWords(frame: Frame, boats: ReadonlyMap<string, string>, locale: string): string {
-  const { shop } = frame;
-  const day = (date: IsoDate): string => formatDate(date, locale);
-  const orders = shop.orders.map(
-    ({ number, starts, ends, promised }) =>
-      `${number}, ${boats.get(number) ?? 'a boat'}, from ${day(starts)} to ${day(ends)}${promised === undefined ? '' : `, promised for ${day(promised)}`}.`,
-  );
-  const moulds = shop.plan.moulds
-    .filter(({ start, end }) => end > start)
-    .map(
-      ({ mould, order, start, end }) =>
-        `${order} is in the mould of the ${shop.names.moulds[mould] ?? mould} from ${day(shop.calendar.dateOf(start + 1e-6))} to ${day(shop.calendar.dateOf(end))}.`,
-    );
-  const count = `${orders.length} order${orders.length === 1 ? '' : 's'}`;
-  return [`The plan of ${count} as bars over weeks.`, ...orders, ...moulds].join(' ');
 }

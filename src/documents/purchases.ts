@@ -1,23 +1,15 @@
-import {
-  isDue,
-  type Overview,
-  type PurchaseLine,
-  type ShopPlan,
-  type SupplierList,
-} from '../plan/index.ts';
+import type { Overview, ShopPlan, SupplierList } from '../plan/index.ts';
 import type { BuildPart } from '../resolve/index.ts';
 import type { Yard } from '../schema/index.ts';
 import {
-  addDecimals,
   createFormatter,
   type Decimal,
   decimalToNumber,
   decimalToShortText,
   formatDate,
-  ONE,
-  ZERO,
   type NotComputed,
 } from '../units/index.ts';
+import { type Bought, boughtLines, partsByCode } from './bought-lines.ts';
 import { csvText } from './csv.ts';
 import type { SectionsView } from './plan-page.ts';
 import { figureColumn, flagRow, plainRow, type Section, section, textColumn } from './section.ts';
@@ -26,16 +18,6 @@ interface PurchasesInput {
   readonly plan: ShopPlan | NotComputed;
   readonly overview: Overview;
   readonly yard: Yard;
-}
-
-/** One line as bought: the part's facts, and what it takes beyond that of the lines before it. */
-interface Bought {
-  readonly line: PurchaseLine;
-  readonly part: BuildPart | undefined;
-  /** Whole pieces, else hundredths; none when what is bought before is enough. */
-  readonly quantity: Decimal;
-  readonly packs: bigint | undefined;
-  readonly now: boolean;
 }
 
 const COLUMNS = [
@@ -159,48 +141,3 @@ const packsText = (packs: bigint, { unit }: BuildPart, pack: string): string =>
 
 const unitWord = (unit: string | undefined): string =>
   unit === undefined || unit === 'each' ? '' : unit.replace('m2', 'm²');
-
-/** Units of which only whole ones are sold. */
-const WHOLE: ReadonlySet<string> = new Set(['each', 'set', 'sheet']);
-const HUNDREDTH: Decimal = { amount: 1n, scale: 2n };
-
-/** What all lines of a part buy together is what their sum takes, in pieces as in packs. */
-function boughtLines(
-  { lines }: SupplierList,
-  parts: ReadonlyMap<string, BuildPart>,
-  plan: ShopPlan,
-): readonly Bought[] {
-  const sums = new Map<string, Decimal>();
-  return lines.map((line) => {
-    const part = parts.get(line.code);
-    const before = sums.get(line.code) ?? ZERO;
-    const after = addDecimals(before, line.quantity);
-    sums.set(line.code, after);
-    const step = part && WHOLE.has(part.unit) ? ONE : HUNDREDTH;
-    const steps = timesIn(after, step) - timesIn(before, step);
-    return {
-      line,
-      part,
-      quantity: { amount: steps * step.amount, scale: step.scale },
-      packs: part?.pack && timesIn(after, part.pack) - timesIn(before, part.pack),
-      now: isDue(line, plan),
-    };
-  });
-}
-
-/** used / size, rounded up. */
-function timesIn(used: Decimal, size: Decimal): bigint {
-  const top = used.amount * 10n ** size.scale;
-  const bottom = size.amount * 10n ** used.scale;
-  return (top + bottom - 1n) / bottom;
-}
-
-function partsByCode({ orders }: Overview): ReadonlyMap<string, BuildPart> {
-  return new Map(
-    orders.flatMap(({ entry: { figures } }) =>
-      (figures?.build.items ?? []).flatMap(({ parts }) =>
-        parts.map((part): readonly [string, BuildPart] => [part.code, part]),
-      ),
-    ),
-  );
-}

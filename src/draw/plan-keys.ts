@@ -5,29 +5,36 @@ export type BarKind = 'mould' | 'cure' | 'fit' | 'trial' | 'people' | 'wait';
 
 const DARK = '#444444';
 const HATCH = 'plan-hatch';
+const DOTS = 'plan-dots';
 
-/** Patterns that the fills below name. */
+/** Patterns that the fills below name: ink on paper, so that a photocopy keeps them apart. */
 export const PATTERNS = element(
   'defs',
   {},
-  element(
-    'pattern',
-    { id: HATCH, width: 1.4, height: 1.4, patternUnits: 'userSpaceOnUse' },
-    element('rect', { width: 1.4, height: 1.4, fill: INK.paper }) +
-      element('path', {
-        d: 'M-0.35 0.35L0.35 -0.35M0 1.4L1.4 0M1.05 1.75L1.75 1.05',
-        stroke: INK.line,
-        'stroke-width': 0.25,
-      }),
-  ),
+  pattern(
+    HATCH,
+    element('path', {
+      d: 'M-0.35 0.35L0.35 -0.35M0 1.4L1.4 0M1.05 1.75L1.75 1.05',
+      stroke: INK.line,
+      'stroke-width': 0.25,
+    }),
+  ) + pattern(DOTS, element('circle', { cx: 0.7, cy: 0.7, r: 0.24, fill: INK.line })),
 );
+
+function pattern(id: string, inside: string): string {
+  return element(
+    'pattern',
+    { id, width: 1.4, height: 1.4, patternUnits: 'userSpaceOnUse' },
+    element('rect', { width: 1.4, height: 1.4, fill: INK.paper }) + inside,
+  );
+}
 
 /** Fill of a bar and ink of what is written into it. */
 export const BAR_FILLS: Readonly<Record<BarKind, { readonly fill: string; readonly ink: string }>> =
   {
     mould: { fill: DARK, ink: INK.paper },
     cure: { fill: `url(#${HATCH})`, ink: INK.line },
-    fit: { fill: INK.rule, ink: INK.line },
+    fit: { fill: `url(#${DOTS})`, ink: INK.line },
     trial: { fill: INK.paper, ink: INK.line },
     people: { fill: INK.tint, ink: INK.line },
     wait: { fill: INK.paper, ink: INK.line },

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { parseCommandLine } from '../../src/cli/command-line.ts';
 import { HELP } from '../../src/cli/help.ts';
 
-const COMMANDS = ['build', 'check', 'new', 'preview', 'schema', 'verify'];
+const COMMANDS = ['build', 'check', 'new', 'plan', 'preview', 'schema', 'verify'];
 const parse = (line: string) => parseCommandLine(line.split(' ').filter(Boolean), COMMANDS);
 
 describe('the command line', () => {
@@ -32,6 +32,7 @@ describe('the command line', () => {
     ['bulid', 'did you mean "build"'],
     ['build A-1', '--only A-1'],
     ['verify --only A-1', 'takes no --only'],
+    ['build --promise A-1', 'takes no --promise'],
     ['preview --port seventy', '--port is a whole number'],
     ['build --frobnicate', 'frobnicate'],
     ['--workspace /yard', 'no command given'],

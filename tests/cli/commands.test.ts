@@ -2,7 +2,7 @@ import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { main } from '../../src/cli/main.ts';
-import { type Files, ORDER, workspaceOf } from '../read/samples.ts';
+import { type Files, ORDER, workspaceOf, YARD } from '../read/samples.ts';
 
 const made: string[] = [];
 
@@ -153,4 +153,69 @@ it('a workspace that is not there is told, not thrown', async () => {
   const { code, out, err } = await run('/no/such/folder', 'check');
   expect([code, err]).toEqual([1, '']);
   expect(out).toContain('name another folder with --workspace');
+});
+
+describe('plan', () => {
+  const ACCEPTED = ORDER.replace('status: enquiry', 'status: accepted').replace(
+    'enquiry: 2026-03-14',
+    'enquiry: 2026-03-14\n  quoted: 2026-03-15\n  accepted: 2026-03-16\n  promised: 2026-06-30',
+  );
+  const both: Files = {
+    'orders/t-1.yaml': ACCEPTED,
+    'orders/t-2.yaml': ORDER.replace('T-1', 'T-2'),
+  };
+  it('prints start, finish, promise and what binds of each accepted order', async () => {
+    const { code, out } = await run(workspace(both), 'plan');
+    expect(code).toBe(0);
+    // Parts ordered on the Friday come a week later; 20 hours of laminate are three days, the cure two.
+    expect(out).toMatch(
+      /^Plan from 2026-03-20\nT-1 {2}2026-03-20 to 2026-0\d-\d\d {2}promised 2026-06-30, \d+ days to spare {2}waits for parts from Acme 7 days\n$/,
+    );
+  });
+  it('says what date can be promised for one that is not accepted, as words and as data', async () => {
+    const folder = workspace(both);
+    const words = await run(folder, 'plan', '--promise', 'T-2');
+    expect(words.code).toBe(0);
+    const [, day = ''] = /^T-2 {2}can be promised for (\d{4}-\d\d-\d\d)\n/.exec(words.out) ?? [];
+    const data = await run(folder, 'plan', '--promise', 'T-2', '--json');
+    expect(JSON.parse(data.out)).toMatchObject({ number: 'T-2', promise: day });
+  });
+  it('gives every stage of every order as data', async () => {
+    const { out } = await run(workspace(both), 'plan', '--json');
+    const data: unknown = JSON.parse(out);
+    expect(data).toHaveProperty(['orders', 0, 'number'], 'T-1');
+    expect(data).toHaveProperty(['orders', 0, 'stages', 'handover', 'ends']);
+  });
+  it.each([
+    ['T-9', 2, 'there is no order T-9'],
+    ['T-1', 2, 'T-1 is accepted already: planned to finish on'],
+  ])('promises nothing for %s', async (number, code, message) => {
+    const asked = await run(workspace(both), 'plan', '--promise', number);
+    expect([asked.code, asked.err]).toEqual([code, expect.stringContaining(message)]);
+  });
+  it('ends with 1 when an order cannot be planned, and the build has no document of it', async () => {
+    const crowded = YARD.replace(
+      '  laminate: { does: Work. }',
+      '  laminate: { does: Work., trade: laminator, people: 2 }',
+    ).concat(
+      'trades: { laminator: { name: Laminator, wage: 33, onCosts: 25%, productive: 80%, people: 1 } }\n',
+    );
+    const folder = workspace({ ...both, 'catalogue/yard.yaml': crowded });
+    const { code, out } = await run(folder, 'plan');
+    expect([code, out]).toEqual([
+      1,
+      expect.stringContaining(
+        'T-1  cannot be planned: laminate: needs 2 of laminator, and there are 1',
+      ),
+    ]);
+    expect((await run(folder, 'build', '--no-pdf')).code).toBe(1);
+    const has = (file: string) => existsSync(path.join(folder, '_site/yard', file));
+    expect([has('T-1/build-sheet.html'), has('T-2/build-sheet.html')]).toEqual([false, true]);
+  });
+  it('writes the list of purchases beside the pages, and nothing half written', async () => {
+    const folder = workspace(both);
+    await run(folder, 'build', '--no-pdf');
+    const text = readFileSync(path.join(folder, '_site/yard/purchases.csv'), 'utf8');
+    expect(text).toMatch(/^supplier,[^\n]*\r\nacme-parts,Acme,AC-1,/);
+  });
 });

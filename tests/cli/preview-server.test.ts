@@ -9,6 +9,7 @@ beforeEach(async () => {
     new Map([
       ['yard/index.html', PAGE],
       ['yard/A-1/figures.json', '{"a":1}'],
+      ['yard/purchases.csv', 'code\r\n</body>\r\n'],
     ]),
     0,
   );
@@ -29,6 +30,12 @@ it('serves figures as they are', async () => {
   const response = await fetch(`${server.address}/yard/A-1/figures.json`);
   expect(response.headers.get('content-type')).toContain('application/json');
   expect(await response.text()).toBe('{"a":1}');
+});
+
+it('serves tables as they are', async () => {
+  const response = await fetch(`${server.address}/yard/purchases.csv`);
+  expect(response.headers.get('content-type')).toContain('text/csv');
+  expect(await response.text()).toBe('code\r\n</body>\r\n');
 });
 
 it('says how PDFs are made, and what is not there', async () => {

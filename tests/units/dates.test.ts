@@ -4,6 +4,8 @@ import {
   addDays,
   daysBetween,
   formatDate,
+  formatDay,
+  formatDayOfMonth,
   type IsoDate,
   parseIsoDate,
 } from '../../src/units/index.ts';
@@ -56,5 +58,8 @@ describe('a date', () => {
   it('is printed in the order of the locale, the same in any time zone', () => {
     expect(formatDate(dateOf('2026-03-14'), 'en-AU')).toBe('14 March 2026');
     expect(formatDate(dateOf('2026-03-14'), 'en-US')).toBe('March 14, 2026');
+    expect(formatDay(dateOf('2026-03-14'), 'en-AU')).toBe('Sat 14 Mar');
+    expect(formatDay(dateOf('2026-03-14'), 'en-US')).toBe('Sat Mar 14');
+    expect(formatDayOfMonth(dateOf('2026-03-14'), 'en-AU')).toBe('14 Mar');
   });
 });

@@ -1,0 +1,153 @@
+import { parse } from 'csv-parse/sync';
+import { describe, expect, it } from 'vitest';
+import { loadWorkspace } from '../../src/cli/load.ts';
+import { csvText } from '../../src/documents/csv.ts';
+import { indexView, orderPageView } from '../../src/documents/index.ts';
+import { planPageView } from '../../src/documents/plan-page.ts';
+import { purchasesCsv, purchasesView } from '../../src/documents/purchases.ts';
+import { overviewOrders, planShop, type ShopPlan } from '../../src/plan/index.ts';
+import { type IsoDate, parseDecimal, ZERO } from '../../src/units/index.ts';
+import { ROOT } from '../demonstration/workspace.ts';
+
+const TODAY = '2026-11-25' as IsoDate;
+const loaded = loadWorkspace(ROOT);
+const yard = loaded.catalogue?.yard.value ?? expect.fail('the demonstration has a yard');
+const made = planShop(loaded.orders, yard, TODAY);
+const plan: ShopPlan = 'notComputed' in made ? expect.fail(made.notComputed) : made;
+const overview = overviewOrders(loaded.orders, yard.quoteDays, TODAY, new Map(), plan);
+const across = { plan, overview, yard };
+
+const csvRows = (text: string): readonly Readonly<Record<string, string>>[] =>
+  parse(text, { columns: true, record_delimiter: '\r\n' });
+
+/** A plan whose only purchases are these, in this order. */
+const buying = (lines: readonly (readonly [string, string])[]): ShopPlan => ({
+  ...plan,
+  purchases: [
+    {
+      supplier: 'tern-composites',
+      lines: lines.map(([code, quantity], index) => ({
+        code,
+        quantity: parseDecimal(quantity) ?? ZERO,
+        needBy: `2027-01-0${index + 1}` as IsoDate,
+        orderBy: `2026-12-2${index + 1}` as IsoDate,
+        late: false,
+        orders: ['DC-2605'],
+      })),
+    },
+  ],
+});
+
+describe('the page of the plan', () => {
+  const view = planPageView({ ...across, fontCss: '' });
+  const rowsOf = (id: string) =>
+    view.sections.find((one) => one.id === id)?.tables.flatMap(({ rows }) => rows) ?? [];
+
+  it('has a row for every order that is planned, and flags those that are late and no other', () => {
+    const late = plan.orders.filter(({ daysLate = 0 }) => daysLate > 0);
+    expect(late.length).toBeGreaterThan(0);
+    expect(rowsOf('orders').map(({ cells }) => cells[0])).toEqual(
+      plan.orders.map(({ number }) => number),
+    );
+    const flagged = rowsOf('orders').filter(({ kind }) => kind === 'flag');
+    expect(flagged.map(({ cells }) => cells[0])).toEqual(late.map(({ number }) => number));
+  });
+
+  it('answers what can be promised for every enquiry and quote', () => {
+    expect(rowsOf('offers').map(({ cells }) => cells[0])).toEqual([
+      'DC-2606',
+      'DC-2607',
+      'DC-2608',
+    ]);
+    for (const { cells } of rowsOf('offers')) expect(cells[3]).toMatch(/^\d+ \w+ 2027$/);
+  });
+
+  it('tells in words every order, its dates and who is in which mould', () => {
+    const alt = view.sections[0]?.pictures[0]?.alt ?? '';
+    for (const { number } of plan.orders) expect(alt).toContain(number);
+    expect(alt).toContain('DC-2605 is in the mould of the Curlew 560 from 25 November 2026');
+    expect(alt).toContain('promised for 20 November 2026');
+  });
+
+  it('says why when there is no plan', () => {
+    const without = planPageView({ ...across, plan: { notComputed: 'nobody works' }, fontCss: '' });
+    expect(without.sections[0]?.words).toEqual(['not computed: nobody works']);
+  });
+});
+
+describe('the plan on other pages', () => {
+  it('stands on the index beside the promise, late orders said to be late', () => {
+    const { plan: rows } = indexView({
+      ...across,
+      findings: [],
+      sources: new Map(),
+      unread: [],
+      pdf: false,
+    });
+    const row = rows.find(({ number }) => number === 'DC-2604');
+    expect(row).toMatchObject({ late: true, promised: '20 November 2026' });
+    expect(row?.inTime).toMatch(/^\d+ days late$/);
+    expect(rows.filter(({ late }) => late)).toHaveLength(1);
+  });
+
+  it('stands on the page of the order stage by stage, and is said to be none where it is none', () => {
+    const planOf = (number: string) => {
+      const state = overview.orders.find(({ entry }) => entry.order.value.number === number);
+      const page = state && orderPageView(state, '');
+      return page?.sections.find(({ id }) => id === 'plan');
+    };
+    const stages = plan.orders.find(({ number }) => number === 'DC-2605')?.stages.size ?? 0;
+    expect(stages).toBeGreaterThan(0);
+    expect(planOf('DC-2605')?.tables[0]?.rows).toHaveLength(stages);
+    expect(planOf('DC-2607')?.words[0]).toContain('Not in the plan');
+  });
+});
+
+describe('the purchases', () => {
+  it('are the same on the page and in the data', () => {
+    const { sections } = purchasesView(across);
+    const onPage = sections.flatMap(({ tables }) => tables.flatMap(({ rows }) => rows));
+    const data = csvRows(purchasesCsv(across));
+    expect(data.length).toBeGreaterThan(20);
+    expect(data.map(({ code }) => code)).toEqual(onPage.map(({ cells }) => cells[0]));
+  });
+
+  it('leave out what the order calls bought, and keep the resin that it does not', () => {
+    const codes = csvRows(purchasesCsv(across)).map(({ code }) => code);
+    expect(codes).toContain('TC-0101');
+    expect(codes).not.toContain('TC-0415');
+  });
+
+  it('buy whole pieces and packs of all lines together, not of each', () => {
+    const bought = csvRows(
+      purchasesCsv({
+        ...across,
+        plan: buying([
+          ['TC-0601', '2.4'],
+          ['TC-0601', '0.5'],
+          ['TC-0601', '0.2'],
+          ['TC-0102', '12'],
+          ['TC-0102', '7.999'],
+          ['TC-0102', '0.002'],
+        ]),
+      }),
+    );
+    expect(bought.map(({ quantity }) => quantity)).toEqual(['3', '0', '1', '12', '8', '0.01']);
+    expect(bought.map(({ packs }) => packs)).toEqual(['', '', '', '1', '0', '1']);
+  });
+
+  it('are the head alone when nothing is left to order', () => {
+    const nothing = { ...across, plan: { ...plan, purchases: [] } };
+    expect(purchasesCsv(nothing).split('\r\n')).toHaveLength(2);
+    expect(purchasesView(nothing).sections[0]?.words).toEqual(['Nothing is left to order.']);
+  });
+});
+
+it('a table as text is read back as it was, whatever stands in its fields', () => {
+  const rows = [
+    ['plain', 'a,b', 'say "so"'],
+    ['two\r\nlines', '', ' spaced '],
+  ];
+  expect(csvText(rows)).toBe('plain,"a,b","say ""so"""\r\n"two\r\nlines",, spaced \r\n');
+  expect(parse(csvText(rows), { record_delimiter: '\r\n' })).toEqual(rows);
+});
