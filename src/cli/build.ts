@@ -27,6 +27,7 @@ export async function build({ workspace, out, only, pdf }: CommandOptions): Prom
     ...(only !== undefined && { only }),
   });
   for (const { url, html } of site.pages) await writeAtomically(join(out, url), html);
+  for (const { url, text } of site.data) await writeAtomically(join(out, url), text);
   for (const figures of site.figures) await writeFigures(out, figures);
   process.stdout.write(`${site.pages.length} pages of ${site.figures.length} orders in ${out}\n`);
   const printed = pdf ? await printDocuments(site.documents, out) : true;

@@ -18,6 +18,8 @@ export interface CommandOptions {
   readonly hull?: string;
   readonly customer?: string;
   readonly port: number;
+  /** The order that a date is asked for. */
+  readonly promise?: string;
 }
 
 export type CommandLine =
@@ -36,6 +38,7 @@ const FLAGS = {
   hull: { type: 'string' },
   customer: { type: 'string' },
   port: { type: 'string' },
+  promise: { type: 'string' },
   help: { type: 'boolean', short: 'h' },
 } as const;
 
@@ -45,6 +48,7 @@ const TAKES: Readonly<Record<CommandName, readonly string[]>> = {
   check: ['only', 'json'],
   issue: [],
   new: ['hull', 'customer'],
+  plan: ['promise', 'json'],
   preview: ['port'],
   schema: [],
   verify: ['json'],
@@ -90,6 +94,7 @@ export function parseCommandLine(
       pdf: !(values['no-pdf'] ?? false),
       port,
       ...(values.only !== undefined && { only: values.only }),
+      ...(values.promise !== undefined && { promise: values.promise }),
       ...(values.hull !== undefined && { hull: values.hull }),
       ...(values.customer !== undefined && { customer: values.customer }),
     },

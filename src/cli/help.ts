@@ -17,6 +17,7 @@ From one order file: price, weight, and what each person does next.
   preview  show the pages in a browser and follow what you type
   new      begin an order
   issue    freeze a quote as it is sent
+  plan     when each order is built, and what date can be promised
   verify   hold the computations against published values
   schema   write the schemas that text editors complete and check by
 
@@ -62,6 +63,15 @@ each file it was made of. From then on the quote is printed from that file, what
 overwrites: a change is a new revision, with a table of what changed.${COMMON}
 Example:
   npm run orlop -- issue 2026-040
+${EXITS}`,
+  plan: `Usage: npm run orlop -- plan [options]
+
+Prints the planned start and finish of every accepted order, the promised day, and what binds.
+  --promise NUMBER what date can be promised for an order that is not accepted yet; moves no accepted order
+  --json           the same as JSON${COMMON}
+Examples:
+  npm run orlop -- plan
+  npm run orlop -- plan --promise 2026-040
 ${EXITS}`,
   verify: `Usage: npm run orlop -- verify [options]
 

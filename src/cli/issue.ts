@@ -21,7 +21,7 @@ export async function issue({ workspace, rest }: CommandOptions): Promise<number
   const findings = allFindings(loaded, number);
   const entry = loaded.orders.find(({ order }) => order.value.number === number);
   const figures = entry?.quoted;
-  if (!figures || hasErrors(findings)) {
+  if (!entry || !figures || hasErrors(findings)) {
     reportFindings(findings, loaded.sources);
     return refuse(`${number} has errors; mend them first`, EXIT.findings);
   }
@@ -33,7 +33,7 @@ export async function issue({ workspace, rest }: CommandOptions): Promise<number
   const view = quoteView(figures, {
     fontCss: drawingFontCss(),
     revision,
-    alternatives: entry?.alternatives ?? [],
+    alternatives: entry.alternatives,
     ...(before && { earlier: { ...before, drift: driftOf(before, figures) } }),
   });
   if (before && saysTheSame(before, view)) {
@@ -42,7 +42,13 @@ export async function issue({ workspace, rest }: CommandOptions): Promise<number
     );
     return EXIT.fine;
   }
-  const content = freezeQuote({ figures, revision, issuedOn: day, inputs: inputsOf(loaded), view });
+  const content = freezeQuote({
+    figures,
+    revision,
+    issuedOn: day,
+    inputs: inputsOf(loaded, entry.order.file),
+    view,
+  });
   return write(workspace, number, revision, content, day);
 }
 
@@ -59,9 +65,10 @@ async function write(
   return EXIT.fine;
 }
 
-/** Every file that was read, with its digest, in order of name. */
-function inputsOf({ sources }: LoadedWorkspace) {
+/** Every file that the quote was made of, with its digest, in order of name: the order's own and the catalogue's. */
+function inputsOf({ sources }: LoadedWorkspace, order: string) {
   return [...sources]
+    .filter(([file]) => file === order || file.startsWith('catalogue/'))
     .map(([file, text]) => ({ file, sha256: digestOf(text) }))
     .toSorted((a, b) => (a.file < b.file ? -1 : 1));
 }

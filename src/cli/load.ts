@@ -1,7 +1,7 @@
 import { figureOrders, type FiguredOrder } from '../figures/index.ts';
 import type { Finding } from '../findings/index.ts';
 import { type IssuedQuote, issuedByNumber } from '../issued/index.ts';
-import { type Overview, overviewOrders } from '../plan/index.ts';
+import { type Overview, overviewOrders, planShop, type ShopPlan } from '../plan/index.ts';
 import { readWorkspace } from '../read/index.ts';
 import { checkCatalogue } from '../resolve/index.ts';
 import type { Catalogue } from '../schema/index.ts';
@@ -12,6 +12,8 @@ export interface LoadedWorkspace {
   readonly orders: readonly FiguredOrder[];
   /** All orders as they stand today; none of them without a catalogue. */
   readonly overview: Overview;
+  /** Why there is none, when there is a catalogue. */
+  readonly plan?: ShopPlan | { readonly notComputed: string };
   /** Findings of files and of the catalogue; those of an order stand with the order. */
   readonly findings: readonly Finding[];
   /** The quotes that were sent, by number, first revision first. */
@@ -31,15 +33,32 @@ export function loadWorkspace(folder: string): LoadedWorkspace {
   const found = [...findings, ...sent.findings];
   if (!catalogue)
     return { ...common, orders: [], overview: overviewOrders([], 0, day), findings: found };
-  const figured = figureOrders(orders, catalogue, brokenIds);
-  const { quoteDays } = catalogue.yard.value;
+  const yard = catalogue.yard.value;
+  const computed = figureOrders(orders, catalogue, brokenIds);
+  const planned = planShop(computed, yard, day);
+  const plan = 'notComputed' in planned ? undefined : planned;
+  const figured = withoutRefused(computed, plan);
   return {
     ...common,
     catalogue,
     orders: figured,
-    overview: overviewOrders(figured, quoteDays, day, sent.byNumber),
+    plan: planned,
+    overview: overviewOrders(figured, yard.quoteDays, day, sent.byNumber, plan),
     findings: [...found, ...checkCatalogue(catalogue, brokenIds)],
   };
+}
+
+/** An order that cannot be planned has an error, so it has no figures and no documents. */
+function withoutRefused(
+  entries: readonly FiguredOrder[],
+  plan: ShopPlan | undefined,
+): readonly FiguredOrder[] {
+  const refused = new Set(plan?.plan.refused.map(({ order }) => order.number));
+  return entries.map((entry) =>
+    refused.has(entry.order.value.number)
+      ? { order: entry.order, findings: entry.findings, alternatives: [], variations: [] }
+      : entry,
+  );
 }
 
 /** Numbers of the orders that could not be read, of those whose number could. */

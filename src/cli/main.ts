@@ -4,12 +4,13 @@ import { check } from './check.ts';
 import { HELP } from './help.ts';
 import { issue } from './issue.ts';
 import { newOrder } from './new.ts';
+import { plan } from './plan.ts';
 import { preview } from './preview.ts';
 import { EXIT } from './exit.ts';
 import { schema } from './schema.ts';
 import { verify } from './verify.ts';
 
-const COMMANDS = { build, check, issue, new: newOrder, preview, schema, verify } as const;
+const COMMANDS = { build, check, issue, new: newOrder, plan, preview, schema, verify } as const;
 
 /**
  * Runs one command.

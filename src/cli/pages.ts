@@ -6,6 +6,9 @@ import {
   indexView,
   isQuoteView,
   orderPageView,
+  planPageView,
+  purchasesCsv,
+  purchasesView,
   type QuoteView,
   quoteView,
   variationsView,
@@ -31,6 +34,8 @@ export interface RenderedSite {
   readonly documents: readonly RenderedDocument[];
   /** The orders that documents were made of. */
   readonly figures: readonly Figures[];
+  /** Files of data that stand beside the pages. */
+  readonly data: readonly { readonly url: string; readonly text: string }[];
 }
 
 interface SiteOptions {
@@ -45,17 +50,16 @@ export async function renderSite(
   loaded: LoadedWorkspace,
   { pdf, only }: SiteOptions,
 ): Promise<RenderedSite> {
-  if (!loaded.catalogue) return { pages: [], documents: [], figures: [] };
+  if (!loaded.catalogue) return { pages: [], documents: [], figures: [], data: [] };
   const isWanted = (number: string): boolean => only === undefined || number === only;
   const wanted = loaded.orders.filter(({ order }) => isWanted(order.value.number));
   const sent = [...loaded.issued.values()].flatMap((revisions) => revisions.at(-1) ?? []);
   const documents = [
     ...sent.filter(({ number }) => isWanted(number)).flatMap(issuedPage),
-    ...wanted.flatMap((entry) =>
-      documentPages(entry, loaded.issued.get(entry.order.value.number) ?? []),
-    ),
+    ...wanted.flatMap((entry) => documentPages(entry, loaded)),
   ];
-  const yard = yardPages(loaded, loaded.catalogue.yard.value, { pdf, isWanted });
+  const yardFacts = loaded.catalogue.yard.value;
+  const yard = yardPages(loaded, yardFacts, { pdf, isWanted });
   const pages = await renderPages([...documents, ...yard]);
   const byUrl = new Map(documents.map((page) => [page.url, page]));
   return {
@@ -65,7 +69,13 @@ export async function renderSite(
       return page ? [{ url, html, head: page.view.document, date: page.date }] : [];
     }),
     figures: wanted.flatMap(({ figures }) => figures ?? []),
+    data: [{ url: 'yard/purchases.csv', text: purchasesCsv(acrossOrders(loaded, yardFacts)) }],
   };
+}
+
+/** What the pages across all orders are made of. */
+function acrossOrders({ plan, overview }: LoadedWorkspace, yard: Yard) {
+  return { plan: plan ?? { notComputed: 'there is no catalogue' }, overview, yard };
 }
 
 interface DocumentPage extends Page {
@@ -75,10 +85,12 @@ interface DocumentPage extends Page {
 
 function documentPages(
   { figures, quoted, alternatives, variations }: FiguredOrder,
-  issued: readonly IssuedQuote[],
+  { issued: sent, overview }: LoadedWorkspace,
 ): readonly DocumentPage[] {
   if (!figures || !quoted) return [];
   const { number, dates, acceptance } = figures.build.order;
+  const issued = sent.get(number) ?? [];
+  const planned = overview.orders.find(({ entry }) => entry.figures === figures)?.planned;
   const fontCss = drawingFontCss();
   const date = dates.quoted ?? dates.enquiry;
   const accepted = issued.find(({ revision }) => revision === acceptance?.revision);
@@ -95,7 +107,11 @@ function documentPages(
     page(
       `yard/${number}/build-sheet.html`,
       'build-sheet',
-      buildSheetView(figures, { fontCss, variations }),
+      buildSheetView(figures, {
+        fontCss,
+        variations,
+        ...(planned && { planned: { asOf: overview.today, stages: planned.stages } }),
+      }),
     ),
     page(`customer/${number}/handover.html`, 'handover', handoverView(figures, { fontCss })),
     ...(variations.length === 0
@@ -134,14 +150,23 @@ function yardPages(
     unread: loaded.brokenOrders.map(({ file }) => file),
     pdf,
   });
-  const fontCss = drawingFontCss();
   return [
     { url: 'yard/index.html', template: 'index', view: index },
     ...loaded.overview.orders.flatMap((state) => {
       const { number } = state.entry.order.value;
-      const view = isWanted(number) ? orderPageView(state, fontCss) : undefined;
+      const view = isWanted(number) ? orderPageView(state, drawingFontCss()) : undefined;
       return view ? [{ url: `yard/${number}/order.html`, template: 'order', view } as const] : [];
     }),
+    {
+      url: 'yard/plan.html',
+      template: 'sections',
+      view: planPageView({ ...acrossOrders(loaded, yard), fontCss: drawingFontCss() }),
+    },
+    {
+      url: 'yard/purchases.html',
+      template: 'sections',
+      view: purchasesView(acrossOrders(loaded, yard)),
+    },
     { url: 'yard/checks.html', template: 'checks', view: checksView(checks, yard) },
   ];
 }

@@ -10,6 +10,7 @@ export interface PreviewServer {
 }
 
 const CHANGES = '/changes';
+const TYPES: Readonly<Record<string, string>> = { json: 'application/json', csv: 'text/csv' };
 const RELOAD = `<script>new EventSource('${CHANGES}').onmessage = () => location.reload();</script>`;
 
 /**
@@ -62,10 +63,10 @@ function answer(response: ServerResponse, url: string, pages: ReadonlyMap<string
     );
     return;
   }
-  const json = url.endsWith('.json');
+  const [, kind = 'html'] = /\.(json|csv)$/.exec(url) ?? [];
   response.writeHead(200, {
-    'content-type': json ? 'application/json; charset=utf-8' : 'text/html; charset=utf-8',
+    'content-type': `${TYPES[kind] ?? 'text/html'}; charset=utf-8`,
     'cache-control': 'no-store',
   });
-  response.end(json ? content : content.replace('</body>', `${RELOAD}</body>`));
+  response.end(kind === 'html' ? content.replace('</body>', `${RELOAD}</body>`) : content);
 }

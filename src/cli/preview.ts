@@ -14,10 +14,11 @@ export async function preview({ workspace, port }: CommandOptions): Promise<numb
   const make = async (): Promise<ReadonlyMap<string, string>> => {
     const loaded = loadWorkspace(workspace);
     reportFindings(allFindings(loaded), loaded.sources);
-    const { pages, figures } = await renderSite(loaded, { pdf: false });
+    const { pages, figures, data } = await renderSite(loaded, { pdf: false });
     return new Map([
       ...pages.map(({ url, html }) => [url, html] as const),
       ...figures.map(figuresFile),
+      ...data.map(({ url, text }) => [url, text] as const),
     ]);
   };
   const server = await startPreviewServer(await make(), port);

@@ -5,16 +5,16 @@ import { loadWorkspace } from './load.ts';
 
 /** Prints one row for each check against the published world. */
 export async function verify({ workspace, json }: CommandOptions): Promise<number> {
-  const figures = loadWorkspace(workspace).orders.flatMap((entry) => entry.figures ?? []);
-  const checks = [...runChecks(), ...orderChecks(figures)];
+  const orders = loadWorkspace(workspace).orders.flatMap((entry) => entry.figures ?? []);
+  const checks = [...runChecks(), ...orderChecks(orders)];
   const failed = checks.filter(({ pass }) => !pass);
   if (json) {
     process.stdout.write(`${JSON.stringify(checks, undefined, 2)}\n`);
   } else {
     for (const check of checks) {
-      const figures = `${check.ours} ${check.unit}, published ${check.published}, off by ${check.error.toPrecision(2)} of ${check.tolerance}`;
+      const sums = `${check.ours} ${check.unit}, published ${check.published}, off by ${check.error.toPrecision(2)} of ${check.tolerance}`;
       process.stdout.write(
-        `${check.pass ? 'pass' : 'FAIL'}  ${check.area}: ${check.name}: ${figures}\n      ${check.source}\n`,
+        `${check.pass ? 'pass' : 'FAIL'}  ${check.area}: ${check.name}: ${sums}\n      ${check.source}\n`,
       );
     }
     process.stdout.write(`${checks.length - failed.length} of ${checks.length} checks pass\n`);

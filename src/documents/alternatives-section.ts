@@ -1,7 +1,15 @@
 import type { FiguredAlternative, Figures } from '../figures/index.ts';
 import { FINDING_CODES } from '../findings/index.ts';
 import { formatMoney, isNegative, type Money } from '../money/index.ts';
-import { createFormatter, decimalToNumber, kilograms } from '../units/index.ts';
+import {
+  createFormatter,
+  decimalToNumber,
+  type Formatter,
+  type Kilograms,
+  kilograms,
+  type MetresPerSecond,
+  UNIT_KINDS,
+} from '../units/index.ts';
 import { figureColumn, plainRow, type Section, section, textColumn } from './section.ts';
 
 /** What each alternative changes, its margin among it: for the yard's half only. */
@@ -19,9 +27,15 @@ export function alternativesSection(
         caption: 'What each changes, against the order',
         columns: [
           textColumn('Alternative'),
-          ...['Drive-away', 'Margin', 'Margin share', 'Mass on the road', 'People'].map(
-            figureColumn,
-          ),
+          ...[
+            'Drive-away',
+            'Margin',
+            'Margin share',
+            'Mass on the road',
+            'People',
+            'Speed',
+            'On the ball',
+          ].map(figureColumn),
           textColumn('Findings'),
         ],
         rows: alternatives.map(({ name, figures, differences, findings }) => {
@@ -34,6 +48,8 @@ export function alternativesSection(
             share ? format.percent(decimalToNumber(share), 1) : '',
             differences ? `${mass < 0 ? '−' : '+'}${format.mass(kilograms(Math.abs(mass)))}` : '',
             differences ? format.number(differences.people, 0) : '',
+            speedText(differences?.speed, format),
+            ballText(differences?.onBall, format),
             findings
               .map(({ code, received }) => `${FINDING_CODES[code].means}: ${received}`)
               .join('; '),
@@ -42,4 +58,15 @@ export function alternativesSection(
       },
     ],
   });
+}
+
+function speedText(speed: MetresPerSecond | undefined, format: Formatter): string {
+  if (speed === undefined) return '';
+  const knots = speed / UNIT_KINDS.speed.kn;
+  return `${knots < 0 ? '−' : '+'}${format.number(Math.abs(knots), 1)}\u00A0kn`;
+}
+
+function ballText(mass: Kilograms | undefined, format: Formatter): string {
+  if (mass === undefined) return '';
+  return `${mass < 0 ? '−' : '+'}${format.mass(kilograms(Math.abs(mass)))}`;
 }

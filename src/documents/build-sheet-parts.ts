@@ -1,5 +1,5 @@
-import type { Build, BuildItem, BuildPart } from '../resolve/index.ts';
-import { type Stage, STAGES } from '../schema/index.ts';
+import { type Build, type BuildPart, stageOfPart } from '../resolve/index.ts';
+import type { Stage } from '../schema/index.ts';
 import {
   addDecimals,
   compareDecimals,
@@ -12,43 +12,8 @@ import {
 } from '../units/index.ts';
 import type { PickedPart } from './build-sheet-types.ts';
 
-/**
- * Where a material is used when that is not the first stage of its item: the shell's list spans all of moulding,
- * and whoever sprays gelcoat wants the gelcoat there.
- *
- * @source common practice, no source
- */
-const USED_IN: Readonly<Record<string, readonly Stage[]>> = {
-  gelcoat: ['gelcoat'],
-  fabric: ['laminate', 'infusion'],
-  core: ['laminate', 'infusion'],
-  resin: ['infusion', 'laminate'],
-  fitting: ['fit-out'],
-  hardware: ['fit-out'],
-  plumbing: ['fit-out'],
-  sheet: ['fit-out'],
-  timber: ['fit-out'],
-  paint: ['fit-out'],
-  covering: ['fit-out'],
-  upholstery: ['fit-out'],
-  cable: ['wiring'],
-  electrical: ['wiring'],
-  electronics: ['wiring'],
-  battery: ['wiring'],
-};
-
 /** Materials whose batch is written down: what the laminate is made of. */
 const TRACED: ReadonlySet<string> = new Set(['gelcoat', 'fabric', 'core', 'resin']);
-
-/** Stage of an item that nobody gave hours to. */
-const WITHOUT_HOURS: Readonly<Record<BuildItem['kind'], Stage>> = {
-  shell: 'laminate',
-  structure: 'fit-out',
-  option: 'fit-out',
-  extra: 'fit-out',
-  outboard: 'engine',
-  trailer: 'trailer',
-};
 
 /** What follows one, and what follows any other quantity, where the unit itself would read ill. */
 const UNIT_WORDS: Readonly<Record<string, readonly [one: string, more: string]>> = {
@@ -58,21 +23,6 @@ const UNIT_WORDS: Readonly<Record<string, readonly [one: string, more: string]>>
   sheet: ['sheet', 'sheets'],
 };
 const WHOLE_UNITS: ReadonlySet<string> = new Set(['each', 'set', 'sheet']);
-
-/** The stages in which an item is worked on, first to last: never none. */
-export function stagesOf({ hours, kind }: BuildItem): readonly Stage[] {
-  const worked = STAGES.filter((stage) =>
-    hours.some((one) => one.stage === stage && one.hours.amount > 0n),
-  );
-  return worked.length > 0 ? worked : [WITHOUT_HOURS[kind]];
-}
-
-/** The stage that a part of an item is fetched for. */
-export function stageOfPart(item: BuildItem, { materialClass }: BuildPart): Stage {
-  const worked = stagesOf(item);
-  const used = USED_IN[materialClass]?.find((stage) => worked.includes(stage));
-  return used ?? worked[0] ?? WITHOUT_HOURS[item.kind];
-}
 
 /**
  * The materials to fetch for a stage, one row a code, in the order of their codes.

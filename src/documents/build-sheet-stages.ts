@@ -1,5 +1,5 @@
 import type { Figures } from '../figures/index.ts';
-import type { BuildItem } from '../resolve/index.ts';
+import { type BuildItem, stagesOf } from '../resolve/index.ts';
 import { type Stage, STAGES } from '../schema/index.ts';
 import {
   addDecimals,
@@ -9,7 +9,8 @@ import {
   ZERO,
 } from '../units/index.ts';
 import { STAGE_CAUTIONS } from './build-sheet-cautions.ts';
-import { partsOfStage, stagesOf } from './build-sheet-parts.ts';
+import { daysText, type PlannedDays } from './build-sheet-days.ts';
+import { partsOfStage } from './build-sheet-parts.ts';
 import { placedItem } from './build-sheet-placing.ts';
 import type { BuildSheetView, StageHours, StageItem, StageSheet } from './build-sheet-types.ts';
 import { hoursText, printedHours, STAGE_NAMES } from './build-sheet-words.ts';
@@ -22,10 +23,12 @@ const ALWAYS: ReadonlySet<Stage> = new Set(['release', 'water-trial', 'handover'
  * Every stage that this boat goes through, in the order of the build, with what it takes.
  *
  * @param numbers - the number of an item in the drawing, by its key
+ * @param days - the days of each stage that is planned
  */
 export function stageSheets(
   figures: Figures,
   numbers: ReadonlyMap<string, string>,
+  days: PlannedDays | undefined,
 ): readonly StageSheet[] {
   const { build } = figures;
   const format = createFormatter(build.yard.locale, build.yard.units);
@@ -39,6 +42,7 @@ export function stageSheets(
       name: STAGE_NAMES[stage],
       does: sentence(facts.does),
       planned: hours.amount > 0n ? hoursText(hours, format) : '',
+      days: daysText(stage, days, build.yard.locale),
       cautions: STAGE_CAUTIONS[stage] ?? [],
       parts,
       traced: parts.some((part) => part.traced),
@@ -53,6 +57,7 @@ export function stageSheets(
 /** Planned and worked hours of every stage, and their sums: those of the printed rows. */
 export function hoursByStage(
   figures: Figures,
+  days: PlannedDays | undefined,
 ): Pick<BuildSheetView, 'hours' | 'totalHours' | 'totalWorked'> {
   const { yard } = figures.build;
   const format = createFormatter(yard.locale, yard.units);
@@ -60,15 +65,17 @@ export function hoursByStage(
     stage,
     planned: printedHours(plannedHours(figures, stage)),
     worked: printedHours(workedHours(figures, stage)),
+    days: daysText(stage, days, yard.locale),
   }));
   const print = (hours: Decimal): string => (hours.amount > 0n ? hoursText(hours, format) : '');
   const sum = (all: readonly Decimal[]): string => print(all.reduce(addDecimals, ZERO));
   return {
-    hours: rows.map(({ stage, planned, worked }, index): StageHours => ({
+    hours: rows.map((row, index): StageHours => ({
       number: String(index + 1),
-      stage: STAGE_NAMES[stage],
-      planned: print(planned),
-      worked: print(worked),
+      stage: STAGE_NAMES[row.stage],
+      days: row.days,
+      planned: print(row.planned),
+      worked: print(row.worked),
     })),
     totalHours: sum(rows.map(({ planned }) => planned)),
     totalWorked: sum(rows.map(({ worked }) => worked)),

@@ -16,6 +16,8 @@ export interface StageHours {
   /** The stage's number on this sheet. */
   readonly number: string;
   readonly stage: string;
+  /** The days that the plan gives it; empty when it is not planned. */
+  readonly days: string;
   readonly planned: string;
   /** As recorded; empty: a blank to write in. */
   readonly worked: string;
@@ -66,6 +68,8 @@ export interface StageSheet {
   readonly does: string;
   /** Empty when no hours are planned. */
   readonly planned: string;
+  /** The days that the plan gives it; empty when it is not planned. */
+  readonly days: string;
   readonly cautions: readonly string[];
   readonly parts: readonly PickedPart[];
   /** True when the batch of some part is written down. */
@@ -101,6 +105,8 @@ export interface BuildSheetView {
   readonly masses: readonly TargetMass[];
   readonly massMethod: string;
   readonly hours: readonly StageHours[];
+  /** When the days of the hours were planned; empty when the order is not planned. */
+  readonly daysNote: string;
   readonly totalHours: string;
   /** Empty while nothing is recorded. */
   readonly totalWorked: string;

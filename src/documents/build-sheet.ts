@@ -1,6 +1,7 @@
 import type { FiguredVariation, Figures } from '../figures/index.ts';
 import type { Build } from '../resolve/index.ts';
 import { createFormatter, formatDate, type IsoDate } from '../units/index.ts';
+import { daysNote, type PlannedDays } from './build-sheet-days.ts';
 import { shopFindings } from './build-sheet-findings.ts';
 import { massMethod, targetMasses } from './build-sheet-masses.ts';
 import { placingList } from './build-sheet-placing.ts';
@@ -15,12 +16,14 @@ export interface BuildSheetOptions {
   readonly fontCss: string;
   /** Changes after acceptance: those that were agreed are in the figures. */
   readonly variations?: readonly FiguredVariation[];
+  /** The days of each stage that is planned. */
+  readonly planned?: PlannedDays;
 }
 
 /** The shop floor's sheet: what to build, in which order, with what, where it goes and what it must weigh. */
 export function buildSheetView(
   figures: Figures,
-  { fontCss, variations = [] }: BuildSheetOptions,
+  { fontCss, variations = [], planned }: BuildSheetOptions,
 ): BuildSheetView {
   const { build } = figures;
   const { order, yard } = build;
@@ -38,12 +41,13 @@ export function buildSheetView(
     findings: shopFindings(figures.findings),
     masses: targetMasses(figures),
     massMethod: massMethod(figures),
-    ...hoursByStage(figures),
+    ...hoursByStage(figures, planned),
+    daysNote: daysNote(planned, yard.locale),
     notInOrder: stagesLeftOut(figures),
     pictures: drawn.pictures.slice(0, 1),
     furtherPictures: drawn.pictures.slice(1),
     placing: placingList(build, drawn.numbers, createFormatter(yard.locale, yard.units)),
-    stages: stageSheets(figures, drawn.numbers),
+    stages: stageSheets(figures, drawn.numbers, planned),
   };
 }
 

@@ -85,6 +85,14 @@ export interface HandoverView {
   readonly massMethod: string;
   readonly carries: readonly CarryFigure[];
   readonly basis: string;
+  /** How she floats; absent when it was not computed. */
+  readonly floats:
+    | {
+        readonly figures: readonly CarryFigure[];
+        readonly lines: readonly string[];
+        readonly method: string;
+      }
+    | undefined;
   readonly trials: readonly TrialRun[];
   readonly checklist: readonly string[];
   readonly care: readonly string[];

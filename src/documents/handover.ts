@@ -1,6 +1,7 @@
 import type { Figures } from '../figures/index.ts';
 import type { Build } from '../resolve/index.ts';
 import { createFormatter, formatDate } from '../units/index.ts';
+import { handoverFloat } from './float-customer.ts';
 import { handoverCautions } from './handover-cautions.ts';
 import { fittedItems } from './handover-fitted.ts';
 import { carryFigures, handoverMasses, handoverMassMethod, trialRuns } from './handover-masses.ts';
@@ -38,6 +39,7 @@ export function handoverView(figures: Figures, { fontCss }: QuoteOptions): Hando
     massMethod: handoverMassMethod(figures),
     carries: carryFigures(figures),
     basis: sentence(hull.ratings.basis),
+    floats: handoverFloat(figures),
     trials: trialRuns(figures),
     checklist: yard.handoverChecks,
     care: yard.care.map(sentence),

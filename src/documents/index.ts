@@ -6,6 +6,8 @@ export type { HandoverView } from './handover-types.ts';
 export type { DocumentHead, PageHead } from './head.ts';
 export { type OrderPageView, orderPageView } from './order-page.ts';
 export type { Picture } from './picture.ts';
+export { planPageView, type SectionsView } from './plan-page.ts';
+export { purchasesCsv, purchasesView } from './purchases.ts';
 export { type QuoteOptions, quoteView } from './quote.ts';
 export { isQuoteView, type QuoteView } from './quote-types.ts';
 export type { Section, SectionTable } from './section.ts';

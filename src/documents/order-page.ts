@@ -2,14 +2,13 @@ import type { OrderState } from '../plan/index.ts';
 import { alternativesSection } from './alternatives-section.ts';
 import { costingSection, sensitivitySection } from './costing-section.ts';
 import { driftSection } from './drift-section.ts';
-import { driveSection } from './drive-section.ts';
+import { floatSection } from './float-section.ts';
 import type { PageHead } from './head.ts';
 import { limitsSection } from './limits-section.ts';
-import { limitsSection } from './limits-section.ts';
+import { planSection } from './plan-section.ts';
 import type { Section } from './section.ts';
 import { speedSection } from './speed-section.ts';
 import { towingSection } from './towing-section.ts';
-import { towSection } from './tow-section.ts';
 import { variationsSection } from './variations-section.ts';
 import { boatName } from './words.ts';
 
@@ -24,12 +23,10 @@ export interface OrderPageView {
 /**
  * The yard's page of one order; undefined when it could not be computed.
  *
- * @param fontCss - `@font-face` rules for its drawings
+ * @param fontCss - `@font-face` rules: a drawing is an image, and an image cannot use the fonts of its page
  */
-export function orderPageView(
-  { entry, issued, drift }: OrderState,
-  fontCss: string,
-): OrderPageView | undefined {
+export function orderPageView(state: OrderState, fontCss: string): OrderPageView | undefined {
+  const { entry, issued, drift } = state;
   const { figures, quoted, alternatives, variations } = entry;
   if (!figures || !quoted) return undefined;
   const { order, yard } = figures.build;
@@ -46,15 +43,14 @@ export function orderPageView(
     sections: [
       costingSection(figures),
       sensitivitySection(figures),
-      driveSection(figures),
-      limitsSection(figures),
-      ...[towSection(figures) ?? []].flat(),
       ...(alternatives.length > 0 ? [alternativesSection(alternatives, quoted)] : []),
-      driftSection(issued, drift, yard),
-      variationsSection(variations, quoted, issued),
+      floatSection(figures, fontCss),
       speedSection(figures, fontCss),
       limitsSection(figures),
       towingSection(figures, fontCss),
+      driftSection(issued, drift, yard),
+      variationsSection(variations, quoted, issued),
+      planSection(state, yard),
     ],
   };
 }

@@ -1,5 +1,6 @@
 import type { Figures } from '../figures/index.ts';
-import { createFormatter, type Formatter, UNIT_KINDS } from '../units/index.ts';
+import { createFormatter, type Formatter } from '../units/index.ts';
+import { floatKeyFigures } from './float-customer.ts';
 import { performanceFigures } from './performance-figures.ts';
 import { percentText } from './quote-price.ts';
 import type { KeyFigure } from './quote-types.ts';
@@ -22,10 +23,10 @@ export function keyFigures(figures: Figures): readonly KeyFigure[] {
     boatMass(figures, format),
     ...trailerMass(figures, format),
     outboardPower(figures, format),
-    ...speed(figures, format),
     people(figures, format),
     load(figures, format),
     ...performanceFigures(figures),
+    ...floatKeyFigures(figures, format),
   ];
 }
 
@@ -71,20 +72,6 @@ function outboardPower({ build }: Figures, format: Formatter): KeyFigure {
         value: 'not in this price',
         method: `${most} and ${format.mass(ratings.engineMass)}, ${build.hull.shaft} shaft, ${TO_CONFIRM}.`,
       };
-}
-
-function speed({ drive }: Figures, format: Formatter): KeyFigure[] {
-  const loaded = drive.loadings.find(({ loading }) => loading.name === 'loaded');
-  if (!loaded || 'notComputed' in loaded.speed) return [];
-  const { low, high } = loaded.speed.speed;
-  const knots = (value: number): string => format.number(value / UNIT_KINDS.speed.kn, 0);
-  return [
-    {
-      label: 'Speed, estimated',
-      value: `${knots(low)} to ${knots(high)}\u00A0kn`,
-      method: `At full throttle in calm water with ${format.mass(loaded.loading.mass)} in all, people and gear as ordered: estimated by Savitsky’s method; verify by trial.`,
-    },
-  ];
 }
 
 function people({ build }: Figures, format: Formatter): KeyFigure {

@@ -1,21 +1,23 @@
-import { drawBodyPlan, drawMassBars, drawPlacing } from '../draw/index.ts';
+import { drawMassBars, drawPlacing } from '../draw/index.ts';
 import type { Figures } from '../figures/index.ts';
 import { createFormatter } from '../units/index.ts';
 import type { BuildSheetView } from './build-sheet-types.ts';
 import { drawnItems, drawnNumbers, hullShape, outboardShape } from './drawing-input.ts';
+import { heeledPicture, waterlinesPicture } from './float-pictures.ts';
 import { pictureOf } from './picture.ts';
 
 export interface WorkshopDrawing {
-  /** Where items go, the hull's sections, the mass by group. */
+  /** Where items go, the hull's sections, where the water stands, the mass by group. */
   readonly pictures: BuildSheetView['pictures'];
   /** The number of an item in the drawing, by the item's key: the same as in the quote. */
   readonly numbers: ReadonlyMap<string, string>;
 }
 
-/** What the workshop builds by: the plan view with its grid, the body plan, and bars of mass by group. */
+/** What the workshop builds by: the plan view with its grid, the body plan, where the water stands, and bars of mass. */
 export function drawForWorkshop(figures: Figures, fontCss: string): WorkshopDrawing {
   const { build } = figures;
   const hull = hullShape(build);
+  const afloat = figures.float?.afloat;
   const placing = drawPlacing({
     hull,
     items: drawnItems(build),
@@ -29,10 +31,8 @@ export function drawForWorkshop(figures: Figures, fontCss: string): WorkshopDraw
         caption:
           'Where items go: a cross at the middle of each, its number beside it. The table of places holds the dimensions.',
       },
-      {
-        ...pictureOf(drawBodyPlan({ hull, fontCss })),
-        caption: 'Sections to the outside of the moulding, forward on the right, aft on the left.',
-      },
+      heeledPicture(figures, afloat, fontCss),
+      ...(afloat ? [waterlinesPicture(figures, afloat, fontCss)] : []),
       {
         ...pictureOf(massBars(figures, fontCss)),
         caption: 'Mass by group, and the share of each in the whole.',

@@ -5,6 +5,7 @@ import { type Status, STATUSES, type Yard } from '../schema/index.ts';
 import { createFormatter, decimalToNumber, formatDate, type Formatter } from '../units/index.ts';
 import type { PageHead } from './head.ts';
 import { type FindingLine, findingLine } from './finding-line.ts';
+import { boatsOf, timeliness } from './plan-page.ts';
 
 export interface IndexRow {
   readonly number: string;
@@ -36,11 +37,25 @@ export interface IndexRow {
   readonly issued: string;
 }
 
+/** One order in the plan. */
+export interface IndexPlanRow {
+  readonly number: string;
+  readonly boat: string;
+  readonly planned: string;
+  readonly promised: string;
+  /** "17 days late", "36 days to spare"; empty without a promise. */
+  readonly inTime: string;
+  readonly late: boolean;
+  readonly waits: string;
+}
+
 export interface IndexView {
   readonly document: PageHead;
   readonly shop: string;
   readonly today: string;
   readonly rows: readonly IndexRow[];
+  /** Orders that are being built, the first to finish first. */
+  readonly plan: readonly IndexPlanRow[];
   readonly totals: readonly {
     readonly status: string;
     readonly count: number;
@@ -100,6 +115,7 @@ export function indexView({
     shop: yard.shop.name,
     today: formatDate(overview.today, yard.locale),
     rows: overview.orders.map((state) => row(state, yard, format, pdf)),
+    plan: planRows(overview, yard),
     totals: overview.totals
       .toSorted((a, b) => STATUSES.indexOf(a.status) - STATUSES.indexOf(b.status))
       .map(({ status, count, driveAway }) => ({
@@ -116,6 +132,22 @@ export function indexView({
     ].filter(({ lines }) => lines.length > 0),
     unread,
   };
+}
+
+function planRows(overview: Overview, yard: Yard): readonly IndexPlanRow[] {
+  const boats = boatsOf(overview);
+  return overview.orders
+    .flatMap(({ planned }) => planned ?? [])
+    .toSorted((a, b) => a.ends.localeCompare(b.ends))
+    .map((planned) => ({
+      number: planned.number,
+      boat: boats.get(planned.number) ?? '',
+      planned: formatDate(planned.ends, yard.locale),
+      promised: planned.promised === undefined ? '' : formatDate(planned.promised, yard.locale),
+      inTime: timeliness(planned, yard),
+      late: (planned.daysLate ?? 0) > 0,
+      waits: planned.binds === '' ? 'nothing but its own work' : planned.binds,
+    }));
 }
 
 function row(state: OrderState, yard: Yard, format: Formatter, pdf: boolean): IndexRow {

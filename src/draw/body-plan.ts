@@ -1,6 +1,8 @@
 import { scaleLinear } from 'd3-scale';
 import { line } from 'd3-shape';
+import { type CrossWater, crossWaters } from './cross-waters.ts';
 import { inOrder } from './hull-curves.ts';
+import { LEGEND_STEP, letterOf, lineLegend } from './legend.ts';
 import type { Scale } from './hull-views.ts';
 import { spread } from './spread.ts';
 import { element, INK, sheet, SMALL_TEXT, stroke, words } from './svg.ts';
@@ -8,6 +10,8 @@ import type { Box, Drawing, HullShape, Station } from './types.ts';
 
 export interface BodyPlanInput {
   readonly hull: HullShape;
+  /** Surfaces of the water as they lie amidships, up to three; starboard is on the right. */
+  readonly waters?: readonly CrossWater[];
   readonly fontCss: string;
 }
 
@@ -28,15 +32,17 @@ const GRID = 0.1;
  *
  * @returns a sheet 180 mm wide
  */
-export function drawBodyPlan({ hull, fontCss }: BodyPlanInput): Drawing {
+export function drawBodyPlan({ hull, waters = [], fontCss }: BodyPlanInput): Drawing {
   const stations = inOrder(hull.lines);
   const bow = stations.filter(({ x }) => x >= hull.length / 2);
   const stern = stations.filter(({ x }) => x < hull.length / 2);
   const plan = layOut(stations);
+  const names = waters.map(({ name }) => name);
   const body = [
     grid(plan),
     ...stern.map((station) => section(station, -1, plan)),
     ...bow.map((station) => section(station, 1, plan)),
+    crossWaters(waters, plan),
     labels(stern, -1, plan),
     labels(bow, 1, plan),
     words('Aft of amidships', plan.box.left, 3.2, { fill: INK.quiet }),
@@ -47,11 +53,19 @@ export function drawBodyPlan({ hull, fontCss }: BodyPlanInput): Drawing {
       plan.box.bottom + 7.4,
       { fill: INK.quiet },
     ),
+    lineLegend(names, plan.box.left, plan.box.bottom + BELOW),
   ];
   const alt =
     `Body plan of the ${hull.name}: her sections at ${stations.length} stations, ` +
-    `${stern.length} aft of amidships on the left and ${bow.length} forward of it on the right.`;
-  return sheet({ width: WIDTH, height: plan.box.bottom + BELOW, alt, fontCss, body });
+    `${stern.length} aft of amidships on the left and ${bow.length} forward of it on the right.${surfaceWords(names)}`;
+  const height = plan.box.bottom + BELOW + names.length * LEGEND_STEP + (names.length > 0 ? 1 : 0);
+  return sheet({ width: WIDTH, height, alt, fontCss, body });
+}
+
+function surfaceWords(names: readonly string[]): string {
+  if (names.length === 0) return '';
+  const told = names.map((name, index) => `${letterOf(index)}, ${name}`).join('; ');
+  return ` The surface of the water amidships: ${told}.`;
 }
 
 interface Plan {

@@ -1,6 +1,7 @@
 export { type ArrangementInput, drawArrangement } from './arrangement.ts';
 export { type BodyPlanInput, drawBodyPlan } from './body-plan.ts';
 export { type CapacityPlateInput, drawCapacityPlate, type PlateFact } from './capacity-plate.ts';
+export type { CrossWater } from './cross-waters.ts';
 export { drawMassBars, type MassBar, type MassBarsInput } from './mass-bars.ts';
 export { drawOnTrailer, type OnTrailerInput } from './on-trailer.ts';
 export { drawPlacing, type PlacingInput } from './placing.ts';
@@ -10,5 +11,14 @@ export {
   type PowerLine,
   type SpeedAndPower,
 } from './power-curve.ts';
+export { drawRighting, type RightingInput, type RightingMark } from './righting.ts';
+export {
+  drawPlanChart,
+  type PlanBar,
+  type PlanChartInput,
+  type PlanGroup,
+  type PlanLane,
+} from './plan-chart.ts';
 export { toDataUri } from './svg.ts';
+export { type DrawnWater, drawWaterlines, type WaterlinesInput } from './waterlines.ts';
 export type { Drawing, DrawnItem, HullShape, OutboardShape, Place, Station } from './types.ts';

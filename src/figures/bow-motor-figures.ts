@@ -11,7 +11,7 @@ import {
 import { findEquilibrium, hydrostatics } from '../float/index.ts';
 import type { Build, BuildItem } from '../resolve/index.ts';
 import { decimalToNumber, metres, type Newtons, newtons, squareMetres } from '../units/index.ts';
-import { bodyOf } from './hull-form.ts';
+import { floatingHull } from './float-input.ts';
 import type { Loading } from './loadings.ts';
 
 /** What the wind meets of one person, m²; common practice, no source. */
@@ -62,7 +62,7 @@ function chargeAt(items: readonly BuildItem[], voltage: number): number {
 
 function neededFor(build: Build, { mass, centre, people }: Loading): Computed<HoldingForce> {
   const { hull, yard } = build;
-  const body = bodyOf(build);
+  const { body } = floatingHull(build);
   if (!body) return { notComputed: 'the lines make no hull' };
   // A crowd is taken amidships: what matters here is how deep she lies.
   const level = { mass, centre: { ...centre, y: metres(0) } };

@@ -14,6 +14,7 @@ import { createFormatter, decimalToNumber, type Kilograms, kilograms } from '../
 import { checkDrive } from './check-drive.ts';
 import { checkLimits } from './check-limits.ts';
 import { checkTow } from './check-tow.ts';
+import { checkFloat } from './check-float.ts';
 import type { Figures } from './types.ts';
 
 /** Findings that need computed figures: load, trailer, margin, and what was weighed against what was computed. */
@@ -56,6 +57,7 @@ export function checkFigures(figures: Omit<Figures, 'findings'>): readonly Findi
     ...checkDrive(figures),
     ...checkLimits(figures),
     ...checkTow(figures),
+    ...checkFloat(figures),
   ];
 }
 

@@ -7,6 +7,7 @@ import { trailerLoad } from '../tow/index.ts';
 import { addDecimals, multiplyDecimals, ONE, ZERO } from '../units/index.ts';
 import { checkFigures } from './check-figures.ts';
 import { driveFigures } from './drive-figures.ts';
+import { floatFigures } from './float-figures.ts';
 import { fuelOf, massInput } from './inputs.ts';
 import { limitsFigures } from './limits-figures.ts';
 import { learningOf, priceInput, whatIfOf } from './price-input.ts';
@@ -23,6 +24,7 @@ export function computeFigures(build: Build, findings: readonly Finding[]): Figu
   const priced = priceInput(build);
   const price = priceOrder(priced);
   const mass = weighBoat(massInput(build, fuelOf(build)));
+  const float = floatFigures(build, mass);
   const load =
     build.trailer &&
     trailerLoad({ boat: mass.towedBoat, tare: build.trailer.tare, rating: build.trailer.rating });
@@ -32,8 +34,9 @@ export function computeFigures(build: Build, findings: readonly Finding[]): Figu
     sensitivity: sensitivity(priced, price, whatIfOf(build)),
     mass,
     ...(load && { trailerLoad: load }),
-    drive: driveFigures(build, mass),
-    limits: limitsFigures(build, mass),
+    float,
+    drive: driveFigures(build, mass, float),
+    limits: limitsFigures(build, mass, float),
     tow: towFigures(build, mass),
     stageHours: hoursByStage(build),
   };

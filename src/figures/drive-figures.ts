@@ -27,6 +27,7 @@ import {
   UNIT_KINDS,
 } from '../units/index.ts';
 import { type BowMotorFigures, bowMotorFigures } from './bow-motor-figures.ts';
+import type { FloatFigures } from './float-types.ts';
 import { type FuelUse, fuelUse } from './fuel-use.ts';
 import { type Loading, loadingsOf, withOutboard } from './loadings.ts';
 
@@ -74,9 +75,9 @@ export interface DriveFigures {
 const NO_OUTBOARD = { notComputed: 'no outboard is in this order' };
 
 /** Speed in every loading, by every outboard that she may carry; fuel, propeller and bow motor as ordered. */
-export function driveFigures(build: Build, mass: MassResult): DriveFigures {
+export function driveFigures(build: Build, mass: MassResult, float: FloatFigures): DriveFigures {
   const { outboard } = build;
-  const loadings = loadingsOf(build, mass);
+  const loadings = loadingsOf(build, mass, float);
   const driven = loadings.map((loading) => driveLoading(build, loading));
   const loaded = driven.find(({ loading }) => loading.name === 'loaded');
   const bowMotor = bowMotorFigures(build, loaded?.loading);

@@ -2,6 +2,7 @@ import { decimalToShortText } from '../units/index.ts';
 import type { Point3 } from '../units/index.ts';
 import { driveData } from './drive-data.ts';
 import { limitsData, towData } from './limits-tow-data.ts';
+import { floatData } from './float-data.ts';
 import { priceData } from './price-data.ts';
 import type { FigureDatum, Figures } from './types.ts';
 
@@ -16,6 +17,8 @@ export function figuresData(figures: Figures): Readonly<Record<string, FigureDat
     ...driveData(figures),
     ...limitsData(figures),
     ...towData(figures),
+    ...floatData(figures),
+    ...workData(figures),
   };
 }
 

@@ -16,20 +16,15 @@ import {
   sternFreeboard,
   trimByEngine,
 } from '../limits/index.ts';
-import { centreOf, type MassResult, type WeightedCentre } from '../mass/index.ts';
+import type { MassResult, WeightedCentre } from '../mass/index.ts';
 import type { Build } from '../resolve/index.ts';
-import {
-  kilograms,
-  metres,
-  type MetresPerSecond,
-  type Point3,
-  type Radians,
-} from '../units/index.ts';
-import { bodyOf, displacedTo, downfloodingHeight } from './hull-form.ts';
-import { crowdPlace, hasHelm, loadingsOf } from './loadings.ts';
+import { kilograms, metres, type MetresPerSecond, type Radians, radians } from '../units/index.ts';
+import { conditionOf } from './float-figures.ts';
+import { floatingHull, openingsOf } from './float-input.ts';
+import type { Afloat, FloatFigures } from './float-types.ts';
+import { displacedTo, downfloodingHeight } from './hull-form.ts';
+import { hasHelm } from './loadings.ts';
 
-/** Where a crowd stands when all go to one side, as a share of the beam; common practice, no source. */
-const TO_ONE_SIDE = 0.3;
 /** Freeboard of the transom's cut-out with the engine on, m; common practice, no source. */
 const STERN_FREEBOARD = metres(0.15);
 
@@ -56,12 +51,16 @@ export interface LimitsFigures {
 const NO_HULL = { notComputed: 'the lines make no hull' };
 
 /** Ratings by each method, categories screened, and the fit of the outboard. */
-export function limitsFigures(build: Build, mass: MassResult): LimitsFigures {
-  const body = bodyOf(build);
+export function limitsFigures(
+  build: Build,
+  mass: MassResult,
+  { afloat }: FloatFigures,
+): LimitsFigures {
+  const { body } = floatingHull(build);
   const engine = engineFigures(build, mass, body);
   return {
     ratings: body ? rateBoat(ratedBoat(build, mass, body), build.yard.limits.methods) : NO_HULL,
-    categories: body ? screened(build, mass, body) : NO_HULL,
+    categories: afloat ? screened(build, afloat) : NO_HULL,
     plate: {
       standing: PLATE_CAUTION,
       lists: build.yard.limits.methods.map((method) => ({
@@ -110,52 +109,19 @@ function fixedFuel({ order, outboard, yard }: Build): RatedBoat['fixedFuel'] {
 }
 
 /** Loaded as ordered: upright, and with everyone at one side. */
-function screened(
-  build: Build,
-  mass: MassResult,
-  body: FloatingBody,
-): Computed<readonly Screening[]> {
-  const { hull, yard, order } = build;
-  const openings = [cutOut(build)];
-  const loaded = loadingsOf(build, mass).find(({ name }) => name === 'loaded');
-  if (!loaded) return { notComputed: 'she is not weighed loaded' };
-  const each = yard.personMass + yard.gearPerPerson;
-  const side = crowdPlace(hull.dimensions, metres(TO_ONE_SIDE * hull.dimensions.beam));
-  const leaning = centreOf([
-    { mass: mass.ready.mass, at: mass.ready.centre },
-    { mass: kilograms(order.boat.people * each), at: side },
-  ]);
-  const upright = lieAt(body, openings, loaded);
-  const heeled = lieAt(body, openings, leaning);
-  if ('notComputed' in upright) return upright;
-  if ('notComputed' in heeled)
-    return { notComputed: `with everyone at one side ${heeled.notComputed}` };
+function screened({ hull }: Build, afloat: Afloat): Computed<readonly Screening[]> {
+  const upright = conditionOf(afloat, 'fully loaded')?.state;
+  if (!upright) return { notComputed: 'fully loaded she does not float upright' };
+  const { heel, lowest } = afloat.offset;
+  if (heel === undefined || !lowest) {
+    return { notComputed: 'with everyone at one side she does not float upright' };
+  }
   return screenCategories({
     length: hull.dimensions.length,
-    downflooding: upright.lowest,
-    offsetHeel: heeled.heel,
-    offsetFreeboard: heeled.lowest,
+    downflooding: upright.freeboards.lowest.freeboard,
+    offsetHeel: radians(Math.abs(heel)),
+    offsetFreeboard: lowest.freeboard,
   });
-}
-
-const cutOut = (build: Build): { readonly name: string; readonly at: Point3 } => ({
-  name: 'transom cut-out',
-  at: { x: metres(0), y: metres(0), z: downfloodingHeight(build) },
-});
-
-function lieAt(
-  body: FloatingBody,
-  openings: readonly ReturnType<typeof cutOut>[],
-  load: WeightedCentre,
-): Computed<{ readonly heel: Radians; readonly lowest: typeof STERN_FREEBOARD }> {
-  const lies = findEquilibrium(body, load, openings);
-  if (lies.outcome !== 'floats') {
-    const why = lies.outcome === 'swamped' ? 'water comes aboard' : 'she does not lie upright';
-    return { notComputed: why };
-  }
-  const { plane } = lies;
-  const heights = openings.map(({ at }) => heightAbove(plane, at));
-  return { heel: plane.heel, lowest: metres(Math.min(...heights)) };
 }
 
 function engineFigures(
@@ -205,6 +171,9 @@ function engineTrim(
 }
 
 function sternOf(build: Build, ready: WeightedCentre, body: FloatingBody): Computed<Margin> {
-  const stern = lieAt(body, [cutOut(build)], ready);
-  return 'notComputed' in stern ? stern : sternFreeboard(stern.lowest, STERN_FREEBOARD);
+  const openings = openingsOf(build);
+  const lies = findEquilibrium(body, ready, openings);
+  if (lies.outcome !== 'floats') return { notComputed: 'she does not float upright' };
+  const heights = openings.map(({ at }) => heightAbove(lies.plane, at));
+  return sternFreeboard(metres(Math.min(...heights)), STERN_FREEBOARD);
 }

@@ -7,6 +7,7 @@ import type { Decimal } from '../units/index.ts';
 import type { DriveFigures } from './drive-figures.ts';
 import type { LimitsFigures } from './limits-figures.ts';
 import type { TowFigures } from './tow-figures.ts';
+import type { FloatFigures } from './float-types.ts';
 
 /** Everything computed for one order. */
 export interface Figures {
@@ -19,6 +20,7 @@ export interface Figures {
   readonly drive: DriveFigures;
   readonly limits: LimitsFigures;
   readonly tow: TowFigures;
+  readonly float: FloatFigures;
   /** Hours of every stage that has work, in the order of the build. */
   readonly stageHours: readonly { readonly stage: string; readonly hours: Decimal }[];
   readonly findings: readonly Finding[];

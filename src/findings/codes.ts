@@ -1,12 +1,5 @@
-export type Severity = 'error' | 'warning' | 'note';
-
-interface CodeFacts {
-  readonly severity: Severity;
-  /** What a person is told happened. */
-  readonly means: string;
-  /** What mends it, when the finding itself has nothing more exact to say. */
-  readonly mend: string;
-}
+import type { CodeFacts } from './code-facts.ts';
+import { FLOAT_CODES } from './codes-float.ts';
 
 /** Every finding that a check can raise. A code never changes its meaning. */
 export const FINDING_CODES = {
@@ -200,6 +193,21 @@ export const FINDING_CODES = {
     means: 'The promised date has passed and the boat is not handed over',
     mend: 'Agree a new date with the customer and write it in the order',
   },
+  PLAN_LATE: {
+    severity: 'warning',
+    means: 'The plan finishes the boat after the day that was promised',
+    mend: 'Free what binds, or agree a new date with the customer and write it in the order',
+  },
+  PLAN_REFUSED: {
+    severity: 'error',
+    means: 'The order cannot be planned',
+    mend: 'Correct people and stages in the yard file, or the hours of the record',
+  },
+  ORDER_PART_NOW: {
+    severity: 'warning',
+    means: 'Parts are not ordered, and the plan waits for them from tomorrow on',
+    mend: 'Order them today and write it in the order under bought:',
+  },
   ISSUED_ALTERED: {
     severity: 'error',
     means: 'The file of an issued quote is not what it was when the quote was sent',
@@ -325,6 +333,7 @@ export const FINDING_CODES = {
     means: 'A measured mass is further from the computed one than the contingency',
     mend: 'Weigh again; then look for what was added, left out or laid up too heavy',
   },
+  ...FLOAT_CODES,
   MARGIN_BELOW_FLOOR: {
     severity: 'warning',
     means: "The order's margin is under the least that the shop set for itself",

@@ -1,5 +1,6 @@
 import { distance } from 'fastest-levenshtein';
-import { FINDING_CODES, type FindingCode, type Severity } from './codes.ts';
+import type { Severity } from './code-facts.ts';
+import { FINDING_CODES, type FindingCode } from './codes.ts';
 
 /** Where something is written: a file and, when it is known, the characters from start to before end. */
 export interface Place {

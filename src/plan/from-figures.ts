@@ -1,7 +1,7 @@
 import type { FiguredOrder, Figures } from '../figures/index.ts';
-import { type Stage, STAGES } from '../schema/index.ts';
-import { addDays, decimalToNumber, type IsoDate } from '../units/index.ts';
-import type { PartNeed } from './purchase-list.ts';
+import { type Stage, STAGES, type Yard } from '../schema/index.ts';
+import { decimalToNumber, type IsoDate } from '../units/index.ts';
+import { arrivalsOf } from './part-needs.ts';
 import type { PlanOrder, PlanStage } from './types.ts';
 
 /** How the shop does its stages: what the order and the hull do not say. */
@@ -15,10 +15,23 @@ export interface ShopPractice {
       >
     >
   >;
-  /** From the end of infusion until the hull may leave the mould, by the clock. */
-  readonly cureHours: number;
   /** From order to delivery, by supplier, in calendar days. */
   readonly leadDays: Readonly<Record<string, number>>;
+}
+
+/** The practice that a yard file gives; a stage without a trade needs nobody. */
+export function practiceOf({ stages, suppliers }: Yard): ShopPractice {
+  return {
+    crews: Object.fromEntries(
+      STAGES.flatMap((stage) => {
+        const { trade, people, oneSitting } = stages[stage];
+        return trade === undefined ? [] : [[stage, { trade, people, oneSitting }] as const];
+      }),
+    ),
+    leadDays: Object.fromEntries(
+      Object.entries(suppliers).map(([name, { leadDays }]) => [name, leadDays]),
+    ),
+  };
 }
 
 /** What must be over before a stage; common practice, no source. */
@@ -49,9 +62,9 @@ const IN_MOULD: ReadonlySet<Stage> = new Set([
 /**
  * What is left to plan of one order: its stages with the hours not yet worked, its mould and its parts.
  *
- * A stage is over once a stage after it has hours written down. The mould is the hull's. Parts are ordered on the day
- * of acceptance; while there is none, today. Hours written for `cure` are somebody's looking after it: the clock runs
- * for `cureHours` in any case.
+ * A stage is over once a stage after it has hours written down; of a boat that is ready only the handover is left.
+ * The mould is the hull's, or that of the hull it shares one with. Parts that are not ordered are taken to be ordered
+ * today. Hours of `cure` are somebody's looking after it: the clock runs for the hull's hours in any case.
  *
  * @param entry - an order with figures
  * @param today - nothing is planned before it
@@ -61,73 +74,58 @@ export function planOrderOf(
   practice: ShopPractice,
   today: IsoDate,
 ): PlanOrder {
-  const { number, hull, dates, record } = order.value;
+  const { number, status, dates, record } = order.value;
   const worked = hoursBy(record?.hours ?? []);
-  const left = STAGES.filter((stage) => !isOver(stage, worked));
-  const ordered = dates.accepted ?? today;
-  const stages = left.map((id) => stageOf(id, left, hull, figures, worked, practice, ordered));
+  const left = STAGES.filter((stage) =>
+    status === 'ready' ? stage === 'handover' : !isOver(stage, worked),
+  );
+  const toPlan = { figures, worked, left, practice };
+  const arrivals = arrivalsOf(figures, practice.leadDays, today);
   const begun = [...IN_MOULD].some((stage) => worked.has(stage)) && left.includes('release');
+  const accepted = dates.accepted ?? today;
   return {
     number,
-    release: ordered > today ? ordered : today,
+    release: accepted > today ? accepted : today,
     ...(dates.promised && { promised: dates.promised }),
-    stages,
-    ...(begun && { inMoulds: [hull] }),
+    stages: left.map((id) => stageOf(id, toPlan, arrivals.get(id) ?? new Map())),
+    ...(begun && { inMoulds: [mouldOf(figures)] }),
   };
 }
 
-/** The parts that an order's stages take, for the purchase list: an item's parts at the first stage that works on it. */
-export function partNeedsOf({ build }: Figures): readonly PartNeed[] {
-  return build.items.flatMap(({ parts, hours }) =>
-    parts.map(({ supplier, code, quantity }) => ({
-      order: build.order.number,
-      stage: firstStage(hours),
-      supplier,
-      code,
-      quantity,
-    })),
-  );
+interface Left {
+  readonly figures: Figures;
+  readonly worked: ReadonlyMap<string, number>;
+  readonly left: readonly Stage[];
+  readonly practice: ShopPractice;
 }
 
 function stageOf(
   id: Stage,
-  left: readonly Stage[],
-  mould: string,
-  figures: Figures,
-  worked: ReadonlyMap<string, number>,
-  { crews, cureHours, leadDays }: ShopPractice,
-  ordered: IsoDate,
+  { figures, worked, left, practice }: Left,
+  arrivals: ReadonlyMap<string, IsoDate>,
 ): PlanStage {
   const planned = hoursBy(figures.stageHours).get(id) ?? 0;
   const labour = Math.max(0, planned - (worked.get(id) ?? 0));
-  const crew = crews[id];
+  const crew = practice.crews[id];
   const works = id !== 'cure' && labour > 0;
-  const suppliers = new Set(
-    partNeedsOf(figures).flatMap(({ stage, supplier }) => (stage === id ? supplier : [])),
-  );
   return {
     id,
     after: BEFORE[id].filter((before) => left.includes(before)),
-    hours: id === 'cure' ? cureHours : labour / (crew?.people ?? 1),
+    hours: id === 'cure' ? figures.build.hull.cureHours : labour / (crew?.people ?? 1),
     passes: works ? 'work' : 'always',
     crew: works && crew ? [{ trade: crew.trade, people: crew.people }] : [],
     ...(crew?.oneSitting !== undefined && { oneSitting: crew.oneSitting }),
-    ...(IN_MOULD.has(id) && { mould }),
-    parts: [...suppliers].map((name) => ({
-      name,
-      arrives: addDays(ordered, leadDays[name] ?? 0),
-    })),
+    ...(IN_MOULD.has(id) && { mould: mouldOf(figures) }),
+    parts: [...arrivals].map(([name, arrives]) => ({ name, arrives })),
   };
 }
+
+const mouldOf = ({ build: { hull } }: Figures): string => hull.mouldOf ?? hull.id;
 
 function isOver(stage: Stage, worked: ReadonlyMap<string, number>): boolean {
   return STAGES.some(
     (later) => BEFORE[later].includes(stage) && (worked.has(later) || isOver(later, worked)),
   );
-}
-
-function firstStage(hours: readonly { readonly stage: Stage }[]): Stage {
-  return STAGES.find((stage) => hours.some((one) => one.stage === stage)) ?? 'fit-out';
 }
 
 function hoursBy(

@@ -1,6 +1,8 @@
 export { type CalendarSettings, createCalendar, type WorkCalendar } from './calendar.ts';
-export { partNeedsOf, planOrderOf, type ShopPractice } from './from-figures.ts';
+export { planOrderOf, practiceOf, type ShopPractice } from './from-figures.ts';
 export { type OrderState, type Overview, overviewOrders, type StatusTotal } from './overview.ts';
+export { openNeedsOf, partNeedsOf } from './part-needs.ts';
+export { isDue, planFindings } from './plan-findings.ts';
 export { type DatePromise, planOrders, promiseDate } from './plan-orders.ts';
 export {
   type PartNeed,
@@ -8,6 +10,13 @@ export {
   purchaseList,
   type SupplierList,
 } from './purchase-list.ts';
+export {
+  type Offer,
+  type OrderDays,
+  planShop,
+  type ShopPlan,
+  type StageDays,
+} from './shop-plan.ts';
 export type {
   MouldHold,
   Plan,

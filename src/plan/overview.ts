@@ -5,6 +5,8 @@ import { type Money, sumMoney } from '../money/index.ts';
 import type { Status } from '../schema/index.ts';
 import { addDays, addDecimals, type Decimal, type IsoDate, ZERO } from '../units/index.ts';
 import { checkSent } from './check-sent.ts';
+import { planFindings } from './plan-findings.ts';
+import type { OrderDays, ShopPlan } from './shop-plan.ts';
 
 /** What stands out about one order today. */
 export interface OrderState {
@@ -17,6 +19,8 @@ export interface OrderState {
   readonly issued?: IssuedQuote;
   /** What that quote would cost today; undefined when the order cannot be computed. */
   readonly drift?: Drift;
+  /** When the plan builds her; undefined when she is not planned. */
+  readonly planned?: OrderDays;
   /** Hours written down so far; undefined while there are none. */
   readonly hoursWorked?: Decimal;
 }
@@ -41,16 +45,20 @@ const PROMISED: ReadonlySet<Status> = new Set(['accepted', 'building', 'ready'])
  *
  * @param today - the day to judge by; it is an argument so that a plan can be made for any day
  * @param issued - the quotes that were sent, by number, first revision first
+ * @param plan - of the same day; left out: nothing is said of it
  */
 export function overviewOrders(
   entries: readonly FiguredOrder[],
   quoteDays: number,
   today: IsoDate,
   issued: ReadonlyMap<string, readonly IssuedQuote[]> = new Map(),
+  plan?: ShopPlan,
 ): Overview {
-  const orders = entries.map((entry) =>
-    stateOf(entry, quoteDays, today, issued.get(entry.order.value.number) ?? []),
-  );
+  const orders = entries.map((entry) => {
+    const { number } = entry.order.value;
+    const state = stateOf(entry, quoteDays, today, issued.get(number) ?? []);
+    return plan ? withPlan(state, plan) : state;
+  });
   const statuses = [...new Set(entries.map(({ order }) => order.value.status))];
   return { today, orders, totals: statuses.map((status) => totalOf(status, entries)) };
 }
@@ -91,6 +99,16 @@ function stateOf(
     ...(drift && { drift }),
     ...(figures && { hoursPlanned: sumHours(figures.stageHours) }),
     ...(worked.length > 0 && { hoursWorked: sumHours(worked) }),
+  };
+}
+
+function withPlan(state: OrderState, plan: ShopPlan): OrderState {
+  const { order } = state.entry;
+  const planned = plan.orders.find(({ number }) => number === order.value.number);
+  return {
+    ...state,
+    ...(planned && { planned }),
+    findings: [...state.findings, ...planFindings(order, plan)],
   };
 }
 

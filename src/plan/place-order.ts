@@ -1,6 +1,14 @@
 import type { WorkCalendar } from './calendar.ts';
 import { emptyProfile, endOfConflict, type LoadProfile, take } from './load-profile.ts';
-import type { MouldHold, PlanInput, PlannedStage, PlanOrder, PlanStage, Wait } from './types.ts';
+import type {
+  MouldHold,
+  Plan,
+  PlanInput,
+  PlannedStage,
+  PlanOrder,
+  PlanStage,
+  Wait,
+} from './types.ts';
 
 /** What the orders placed so far have taken. */
 export interface Shop {
@@ -14,6 +22,17 @@ export interface Shop {
 export function emptyShop(calendar: WorkCalendar, trades: PlanInput['trades']): Shop {
   const profiles = new Map(Object.keys(trades).map((trade) => [trade, emptyProfile()]));
   return { calendar, trades, profiles, holds: [] };
+}
+
+/** A shop in which the stages of a plan are taken. */
+export function shopAsPlanned(
+  { orders, moulds }: Pick<Plan, 'orders' | 'moulds'>,
+  calendar: WorkCalendar,
+  trades: PlanInput['trades'],
+): Shop {
+  const shop = { ...emptyShop(calendar, trades), holds: [...moulds] };
+  for (const stage of orders.flatMap(({ stages }) => stages)) takeCrew(shop, stage, 1);
+  return shop;
 }
 
 /**

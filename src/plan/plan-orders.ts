@@ -1,9 +1,9 @@
 import { addDays, type IsoDate } from '../units/index.ts';
-import { createCalendar, type WorkCalendar } from './calendar.ts';
+import { createCalendar } from './calendar.ts';
 import { improve } from './improve.ts';
 import { byLongestTail, whyRefused } from './network.ts';
-import { placeOrder } from './place-order.ts';
-import { type Placement, type Schedule, summarise } from './schedule.ts';
+import { placeOrder, shopAsPlanned } from './place-order.ts';
+import { type Placement, summarise } from './schedule.ts';
 import type { Plan, PlanInput, PlannedOrder, PlanOrder } from './types.ts';
 
 interface NotComputed {
@@ -22,44 +22,6 @@ interface NotComputed {
  * @source the rule: Kolisch and Hartmann in Weglarz (ed.), Project Scheduling (1999); promise first is common practice
  */
 export function planOrders(input: PlanInput): Plan | NotComputed {
-  const made = makeSchedule(input);
-  return 'notComputed' in made ? made : made.plan;
-}
-
-/** A day that can be promised, and why it is not earlier. */
-export interface DatePromise {
-  readonly planned: PlannedOrder;
-  /** The planned finish and the days kept in hand. */
-  readonly promise: IsoDate;
-}
-
-/**
- * The day that can be promised for a new order: it takes what the planned orders leave and moves none of them.
- *
- * @param daysInHand - calendar days added to the planned finish
- * @returns the promise; `notComputed` when the order cannot be planned
- */
-export function promiseDate(
-  input: PlanInput,
-  order: PlanOrder,
-  daysInHand: number,
-): DatePromise | NotComputed {
-  const made = makeSchedule(input);
-  if ('notComputed' in made) return made;
-  const { calendar, schedule } = made;
-  const reason = whyRefused(order, input.trades, calendar);
-  if (reason !== undefined) return { notComputed: reason };
-  const stages = placeOrder(schedule.shop, order, byLongestTail(order));
-  if (!stages) return { notComputed: 'its mould is held by another order' };
-  const planned = summarise(order, stages, calendar);
-  return { planned, promise: addDays(planned.finishes, daysInHand) };
-}
-
-function makeSchedule(
-  input: PlanInput,
-):
-  | { readonly plan: Plan; readonly schedule: Schedule; readonly calendar: WorkCalendar }
-  | NotComputed {
   const calendar = createCalendar(input.calendar);
   if ('notComputed' in calendar) return calendar;
   const judged = input.orders.map((order) => ({
@@ -86,14 +48,63 @@ function makeSchedule(
     order,
     reason: 'it is in a mould that another order is in too',
   }));
-  const plan: Plan = {
+  return {
     orders: schedule.orders,
     moulds: [...schedule.shop.holds],
     refused: [...refused, ...shutOut],
     tries,
     sequence: placements.map(({ order }) => order.number),
   };
-  return { plan, schedule, calendar };
+}
+
+/** A day that can be promised, and why it is not earlier. */
+export interface DatePromise {
+  readonly planned: PlannedOrder;
+  /** The planned finish and the days kept in hand, or the first day of work after them. */
+  readonly promise: IsoDate;
+}
+
+/**
+ * The day that can be promised for a new order: it takes what the planned orders leave and moves none of them.
+ *
+ * @param daysInHand - calendar days added to the planned finish; the promise is the next day of work from there
+ * @returns the promise; `notComputed` when the order cannot be planned
+ */
+export function promiseDate(
+  input: PlanInput,
+  order: PlanOrder,
+  daysInHand: number,
+): DatePromise | NotComputed {
+  const plan = planOrders(input);
+  return 'notComputed' in plan ? plan : promiseAfter(plan, input, order, daysInHand);
+}
+
+/**
+ * The same beside a plan that is made already.
+ *
+ * @param plan - made of the same calendar and trades
+ */
+export function promiseAfter(
+  plan: Plan,
+  input: Pick<PlanInput, 'calendar' | 'trades'>,
+  order: PlanOrder,
+  daysInHand: number,
+): DatePromise | NotComputed {
+  const calendar = createCalendar(input.calendar);
+  if ('notComputed' in calendar) return calendar;
+  const reason = whyRefused(order, input.trades, calendar);
+  if (reason !== undefined) return { notComputed: reason };
+  const stages = placeOrder(
+    shopAsPlanned(plan, calendar, input.trades),
+    order,
+    byLongestTail(order),
+  );
+  if (!stages) return { notComputed: 'its mould is held by another order' };
+  const planned = summarise(order, stages, calendar);
+  const inHand = calendar.hourOf(addDays(planned.finishes, daysInHand));
+  // A moment after its midnight: midnight itself belongs to the day before.
+  const promise = calendar.dateOf(calendar.nextWork(inHand) + 1e-6);
+  return { planned, promise };
 }
 
 const isInMould = ({ inMoulds }: PlanOrder): boolean => (inMoulds?.length ?? 0) > 0;

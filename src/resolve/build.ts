@@ -1,5 +1,6 @@
 import type { Place } from '../findings/index.ts';
 import type { Currency, Money } from '../money/index.ts';
+import type { FloatFacts } from './float-facts.ts';
 import type {
   Hull,
   Option,
@@ -60,8 +61,10 @@ export interface BuildItem {
   /** Of all that are ordered, before tax. */
   readonly fixedPrice?: Money;
   readonly serial: boolean;
-  /** What an option has to do with helm, bow motor and ballast. */
-  readonly performance?: Pick<Option, 'helm' | 'bowMotor' | 'holdingBattery' | 'ballastWater'>;
+  /** What an option has to do with helm and bow motor. */
+  readonly performance?: Pick<Option, 'helm' | 'bowMotor' | 'holdingBattery'>;
+  /** What it does to how she floats, beside its mass. */
+  readonly float?: FloatFacts;
   readonly place: Place;
 }
 

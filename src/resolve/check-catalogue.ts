@@ -1,6 +1,7 @@
 import { type Finding, finding, type Place } from '../findings/index.ts';
 import type { Catalogue, Sourced } from '../schema/index.ts';
 import { unknownId } from './check-compatibility.ts';
+import { checkMoulds } from './check-plan.ts';
 
 type Path = readonly (string | number)[];
 
@@ -56,6 +57,7 @@ export function checkCatalogue(
         checkPart(entry.place(['shafts', shaft, 'part']), facts.part, catalogue, broken),
       ),
     ),
+    ...checkMoulds(catalogue, broken),
     ...checkPackages(catalogue, broken),
     ...checkCircles(catalogue),
   ];

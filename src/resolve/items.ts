@@ -20,6 +20,7 @@ import type {
 } from '../schema/index.ts';
 import { amperes, type Decimal, kilograms, metres, type Point3, ZERO } from '../units/index.ts';
 import type { BuildItem } from './build.ts';
+import { floatFacts } from './float-facts.ts';
 import { massOfParts, resolveHours, resolveParts } from './parts.ts';
 import { middleOf, placeInHull } from './scale.ts';
 
@@ -113,6 +114,7 @@ export function optionItem(
     notes,
     serial: value.serial,
     performance: performanceOf(value),
+    float: floatFacts(value, shop.hull),
     ...priced(value.price, ordered.quantity, shop.currency),
     place,
   };
@@ -122,9 +124,8 @@ function performanceOf({
   helm,
   bowMotor,
   holdingBattery,
-  ballastWater,
 }: Option): NonNullable<BuildItem['performance']> {
-  return { helm, bowMotor, holdingBattery, ballastWater };
+  return { helm, bowMotor, holdingBattery };
 }
 
 /** A one-off item of the order itself. */

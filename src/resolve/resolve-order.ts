@@ -8,6 +8,7 @@ import { checkExtras, checkLeftOut, checkOutboard } from './check-entries.ts';
 import { checkMoney } from './check-money.ts';
 import { checkOrder } from './check-order.ts';
 import { checkBrokenParts } from './check-parts.ts';
+import { checkBought } from './check-plan.ts';
 import { checkExchange, checkLaterPrices, checkPriceAges } from './check-prices.ts';
 import { checkRatings } from './check-ratings.ts';
 import { type DatedParts, exchangeOn, partsOn, pricedOn } from './dated.ts';
@@ -52,6 +53,7 @@ export function resolveOrder(
     ...checkLeftOut(order, catalogue, broken),
     ...checkExtras(order, catalogue, broken),
     ...checkMoney(order, catalogue),
+    ...checkBought(order, catalogue),
   ];
   const currency = currencyOf(catalogue.yard.value.currency);
   if (!hull || !currency) return { findings: before };

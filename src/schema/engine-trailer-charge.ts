@@ -9,6 +9,12 @@ export type Shaft = (typeof SHAFTS)[number];
 const shaftFacts = z.strictObject({
   part: partCode('Supplier’s code of the outboard with this shaft.'),
   mass: quantity('mass', 'kg', 'Dry mass with this shaft.', { min: 5, max: 700 }),
+  swampedMass: quantity(
+    'mass',
+    'kg',
+    'What it weighs as it hangs in the water from a swamped boat. Left out: worked out from the dry mass.',
+    { min: 0, max: 700 },
+  ).optional(),
 });
 
 const outboard = z.strictObject({

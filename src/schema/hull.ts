@@ -1,6 +1,8 @@
 import { z } from 'zod';
 import { amount, count, id, quantity, text } from './fields.ts';
 import { hullPerformance } from './performance.ts';
+import { hullFloat } from './float.ts';
+import { hullPlan } from './hull-plan.ts';
 import { hoursUse, partUse, position } from './shared.ts';
 
 const length = (description: string, min: number, max: number) =>
@@ -102,6 +104,8 @@ export const hullSchema = z
       .meta({
         description: 'Paid back by each boat: cost over boats, beside the wear charged in moulds.',
       }),
+    ...hullFloat,
+    ...hullPlan,
     includes: z
       .array(text('One thing that every boat of this hull has.'))
       .min(1)

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { amount, count, id, text } from './fields.ts';
 import { optionPerformance } from './performance.ts';
+import { optionFloat } from './float.ts';
 import { itemFacts, quantityLimits } from './shared.ts';
 
 export const optionSchema = z
@@ -31,6 +32,7 @@ export const optionSchema = z
       { min: 0, max: 1_000_000 },
     ).optional(),
     ...optionPerformance,
+    ...optionFloat,
     serial: z
       .boolean()
       .default(false)

@@ -1,8 +1,10 @@
 import { z } from 'zod';
 import { count, date, decimal, id, quantity, text } from './fields.ts';
+import { orderFloat } from './float.ts';
 import { alternative, extra, optionLine, orderedOutboard, variation } from './order-items.ts';
 import { orderMoney } from './order-money.ts';
 import { orderPerformance } from './performance.ts';
+import { orderPlan } from './order-plan.ts';
 import { stage } from './shared.ts';
 
 /** From first enquiry to the end, in the order that an order passes through them. */
@@ -130,10 +132,12 @@ export const orderSchema = z
       .default([])
       .meta({ description: 'Charges that do not apply to this order.' }),
     ...orderMoney,
+    ...orderPlan,
     alternatives: z
       .array(alternative)
       .default([])
       .meta({ description: 'The same boat otherwise: each is figured beside this one.' }),
+    ...orderFloat,
     acceptance: z
       .strictObject({
         revision: count('Revision of the issued quote that was accepted.', { min: 1, max: 999 }),

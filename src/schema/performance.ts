@@ -88,13 +88,8 @@ export const hullPerformance = {
         })
         .prefault({})
         .meta({ description: 'Boat and people in the air, from ahead.' }),
-      downfloodingHeight: length(
-        'Height above the baseline at which water first comes aboard. Left out: the transom.',
-        0.1,
-        3,
-      ).optional(),
       leastFreeboard: length(
-        'Height that this must keep above the water when she is loaded.',
+        'Height that the lowest opening must keep above the water when she is loaded.',
         0.05,
         1.5,
       ).prefault('0.25 m'),
@@ -148,7 +143,6 @@ export const optionPerformance = {
     })
     .optional()
     .meta({ description: 'What it gives a bow motor.' }),
-  ballastWater: mass('Water that it takes aboard at rest and lets out under way.', 2000).optional(),
 };
 
 /** Where a trailer carries, and what its running gear bears. */

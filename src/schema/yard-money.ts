@@ -45,6 +45,10 @@ export const trade = z
     wage: amount('Pay of one hour.', { min: 0, max: 1000 }),
     onCosts: percent('Leave, insurance and the like, as a share of the wage.', { min: 0, max: 2 }),
     productive: percent('Share of paid hours that go into boats.', { min: 0.1, max: 1 }),
+    people: count('How many people of the trade there are, for the plan.', {
+      min: 0,
+      max: 500,
+    }).prefault(1),
   })
   .meta({ description: 'An hour costs wage x (1 + onCosts) / productive.' });
 

@@ -2,7 +2,9 @@ import { z } from 'zod';
 import { currencyOf } from '../money/index.ts';
 import { amount, count, id, type IssueParams, percent, quantity, text } from './fields.ts';
 import { yardPerformance } from './performance.ts';
+import { yardFloat } from './float.ts';
 import { STAGES, stage } from './shared.ts';
+import { stagePlan, yardPlan } from './yard-plan.ts';
 import {
   exchange,
   learning,
@@ -34,6 +36,7 @@ const stageFacts = z.strictObject({
   trade: id(
     'Who does it: one of the trades. A rate of the stage itself goes before it.',
   ).optional(),
+  ...stagePlan,
   checks: z
     .array(text('One thing to check and sign for.'))
     .default([])
@@ -75,6 +78,7 @@ export const yardSchema = z
       .record(id('Trade.'), trade)
       .default({})
       .meta({ description: 'Trades with their wages; stages name them.' }),
+    ...yardPlan,
     learning,
     rework: percent('Hours allowed on top of every stage for work done twice.').optional(),
     overhead: amount('Rent, power, insurance and the like, spread over one productive hour.', {
@@ -119,6 +123,7 @@ export const yardSchema = z
       max: 100,
     }),
     fuelDensity: quantity('density', 'kg/m3', 'Density of the fuel.', { min: 600, max: 1000 }),
+    ...yardFloat,
     priceAge: count('Days after which a part’s price is too old to quote from.', {
       min: 1,
       max: 2000,

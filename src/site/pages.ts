@@ -1,7 +1,7 @@
 import type { PageHead } from '../documents/index.ts';
 
 export type TemplateName =
-  'quote' | 'variations' | 'build-sheet' | 'handover' | 'order' | 'index' | 'checks';
+  'quote' | 'variations' | 'build-sheet' | 'handover' | 'order' | 'sections' | 'index' | 'checks';
 
 /** One page to be made: templates see `view` and nothing else. */
 export interface Page {

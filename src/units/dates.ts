@@ -31,6 +31,21 @@ export function formatDate(date: IsoDate, locale: string): string {
   return format.format(dayNumber(date) * 86_400_000);
 }
 
+/** "Wed 25 Nov" in the locale's own order and words, for a sheet whose year is plain. */
+export function formatDay(date: IsoDate, locale: string): string {
+  return shortDay(date, locale, { weekday: 'short', day: 'numeric', month: 'short' });
+}
+
+/** "25 Nov" in the locale's own order and words. */
+export function formatDayOfMonth(date: IsoDate, locale: string): string {
+  return shortDay(date, locale, { day: 'numeric', month: 'short' });
+}
+
+function shortDay(date: IsoDate, locale: string, parts: Intl.DateTimeFormatOptions): string {
+  const format = new Intl.DateTimeFormat(locale, { ...parts, timeZone: 'UTC' });
+  return format.format(dayNumber(date) * 86_400_000).replace(',', '');
+}
+
 /**
  * Days since 1970-01-01 in the proleptic Gregorian calendar.
  *

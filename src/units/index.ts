@@ -4,6 +4,8 @@ export {
   addDays,
   daysBetween,
   formatDate,
+  formatDay,
+  formatDayOfMonth,
   type IsoDate,
   parseIsoDate,
   weekdayOf,

@@ -23,6 +23,8 @@ export const SPOTS: Readonly<Record<string, readonly string[]>> = {
   'orders/warned.yaml': [
     '4:8 EXCHANGE_DATE',
     '4:8 PART_PRICE_LATER',
+    '4:61 ORDER_PART_NOW',
+    '4:104 PLAN_LATE',
     '4:104 PROMISED_DATE_PASSED',
     '9:10 ITEM_NOT_PLACED',
     '10:10 TRAILER_LENGTH',
@@ -48,6 +50,7 @@ export const SPOTS: Readonly<Record<string, readonly string[]>> = {
   ],
   'orders/wrong-figures.yaml': [
     '6:40 LOAD_OVER_RATING',
+    '6:40 OFFSET_LOAD_OVER',
     '11:10 TRAILER_LENGTH',
     '11:10 TRAILER_OVERLOADED',
     '12:11 MARGIN_BELOW_FLOOR',

@@ -182,7 +182,8 @@ function inventedHull(): Build['hull'] {
       x: String(x),
       points: [
         ['0', '0'],
-        ['0.8', '0.6'],
+        ['0.85', '0.05'],
+        ['0.85', '0.7'],
       ],
     })),
     ratings: {

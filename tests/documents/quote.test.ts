@@ -154,7 +154,7 @@ describe('what the customer reads', () => {
   it('says of every rating and computed mass that it is to be confirmed or weighed', () => {
     for (const { label, method } of quote().figures.slice(2)) {
       expect(`${label}: ${method}`).toMatch(
-        /confirmed by test under local rules|weighed at handover/,
+        /confirmed by test under local rules|weighed at handover|verify by/,
       );
     }
   });

@@ -35,7 +35,6 @@ const practice: ShopPractice = {
     'water-trial': one('fitter'),
     handover: one('fitter'),
   },
-  cureHours: 48,
   leadDays: {
     'tern-composites': 7,
     'mudlark-marine': 10,

@@ -86,7 +86,12 @@ ratings:
   people: 4
   load: 450 kg
   basis: Trial.
-performance: { downfloodingHeight: 0.6 m, leastFreeboard: 0.05 m }
+performance: { leastFreeboard: 0.05 m }
+tillerSeat: { x: 20 % length, z: 40 % depth }
+crowd:
+  side: { x: 30 % length, y: 8 % beam, z: 40 % depth }
+  aft: { x: 25 % length, z: 40 % depth }
+trimBand: { least: -8 deg, most: 8 deg }
 shaft: long
 class: hull
 shell:

@@ -12,6 +12,8 @@ import { builtOnce, filesUnder, PROJECT } from './built.ts';
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 const FAMILIES = ['SourceSans3', 'SourceSerif4'];
+/** The yard's pages across all orders, and their data. */
+const ACROSS = ['yard/plan.html', 'yard/purchases.html', 'yard/purchases.csv'];
 const NOT_PRINTED = /\bNaN\b|\bInfinity\b|\bundefined\b|\bnull\b|\[object Object\]/;
 
 const { orders, issued } = loadWorkspace(PROJECT);
@@ -50,7 +52,7 @@ describe('the demonstration workspace', () => {
       ];
     });
     expect(filesUnder(out)).toEqual(
-      [...expected, 'yard/index.html', 'yard/checks.html'].toSorted(),
+      [...expected, 'yard/index.html', 'yard/checks.html', ...ACROSS].toSorted(),
     );
   });
 

@@ -1,0 +1,187 @@
+import { type Afloat, conditionOf, type Figures } from '../figures/index.ts';
+import { createFormatter, type Formatter } from '../units/index.ts';
+import { BALLAST_METHOD, ballastSentences } from './float-ballast-words.ts';
+import { heeledPicture, rightingPicture, waterlinesPicture } from './float-pictures.ts';
+import {
+  adviceSentence,
+  conditionName,
+  conditionSentence,
+  degreesText,
+  FLOAT_METHOD,
+  offsetSentence,
+  toldConditions,
+} from './float-words.ts';
+import {
+  figureColumn,
+  flagRow,
+  plainRow,
+  type Section,
+  section,
+  type SectionTable,
+  sumRow,
+  textColumn,
+} from './section.ts';
+import { present } from './words.ts';
+
+type Condition = Afloat['conditions'][number];
+type State = NonNullable<Condition['state']>;
+/** Moves less than this print as nothing: a twentieth of a degree. */
+const PRINTS = Math.PI / 3600;
+
+/** How she floats, for the yard: every condition, stability, trim, ballast and what is left when swamped. */
+export function floatSection(figures: Figures, fontCss: string): Section {
+  const afloat = figures.float?.afloat;
+  if (!afloat) {
+    return section('floating', 'Floating', {
+      words: ['How she floats: not computed: the lines of the hull close to no shape.'],
+    });
+  }
+  const { swamped } = afloat;
+  const format = createFormatter(figures.build.yard.locale, figures.build.yard.units);
+  return section('floating', 'Floating', {
+    words: present([
+      adviceSentence(figures, afloat),
+      ...toldConditions(figures, afloat).map((condition) => conditionSentence(condition, figures)),
+      offsetSentence(figures, afloat),
+      ...ballastSentences(figures, afloat),
+      ...(swamped ? [] : ['Whether she floats swamped: not computed: the hull says no foam.']),
+    ]),
+    tables: [
+      ...conditionTables(figures, afloat, format),
+      trimTable(afloat, format),
+      ...(swamped ? [swampedTable(swamped, format)] : []),
+    ],
+    pictures: [
+      waterlinesPicture(figures, afloat, fontCss),
+      heeledPicture(figures, afloat, fontCss),
+      ...rightingPicture(figures, afloat, fontCss),
+    ],
+    notes: [
+      FLOAT_METHOD,
+      `People to one side are held against: ${afloat.offset.basis}. An estimate; verify by an offset-load test.`,
+      'Righting arms: true heeled volume with trim free, the hull closed at the sheer; verify by an inclining test.',
+      ...(afloat.ballast ? [BALLAST_METHOD] : []),
+      ...(swamped ? [SWAMPED_METHOD] : []),
+      'None of these figures is a claim that she complies with a rule.',
+    ],
+  });
+}
+
+const SWAMPED_METHOD =
+  'Foam: estimated to the US Coast Guard Boatbuilder’s Handbook’s method for 33 CFR 183 subpart G (monohull outboard boats shorter than 20 ft), and by Archimedes’ principle with people half under water; the core of the shell, fuel and loose gear are not counted. Verify by a swamping test.';
+
+/** Draught, trim and heel in one table, freeboards and GM in the next: together they would not fit a page. */
+function conditionTables(
+  figures: Figures,
+  afloat: Afloat,
+  format: Formatter,
+): readonly SectionTable[] {
+  const told = toldConditions(figures, afloat);
+  const row = (condition: Condition, cells: (state: State) => readonly string[], count: number) => {
+    const { state, equilibrium } = condition;
+    const name = conditionName(condition, figures);
+    if (state) return plainRow(name, ...cells(state));
+    const why = equilibrium.outcome === 'floats' ? '' : equilibrium.why;
+    const blanks = Array.from({ length: count - 1 }, () => '–');
+    return flagRow(name, `not computed: ${why}`, ...blanks);
+  };
+  return [
+    {
+      caption: 'Draught, trim and heel',
+      columns: [
+        textColumn('Condition'),
+        ...['Draught aft', 'Draught fore', 'Trim', 'Heel', 'People', 'Mass'].map(figureColumn),
+      ],
+      rows: told.map((condition) =>
+        row(
+          condition,
+          (state) => [
+            format.dimension(state.draughtAft),
+            format.dimension(state.draughtFore),
+            state.trims === 'level' ? 'level' : `${degreesText(state.trim, format)} ${state.trims}`,
+            state.leans === 'upright'
+              ? 'upright'
+              : `${degreesText(state.heel, format)} ${state.leans}`,
+            format.number(condition.people, 0),
+            format.mass(condition.load.mass),
+          ],
+          6,
+        ),
+      ),
+    },
+    {
+      caption: 'Freeboard and GM',
+      columns: [
+        textColumn('Condition'),
+        ...['Bow', 'Side', 'Transom', 'Lowest opening', 'GM'].map(figureColumn),
+      ],
+      rows: told.map((condition) => row(condition, (state) => freeboardCells(state, format), 5)),
+    },
+  ];
+}
+
+function freeboardCells({ freeboards, metacentricHeight }: State, format: Formatter) {
+  const { bow, side, transom, lowest } = freeboards;
+  return [
+    ...[bow, side, transom, lowest].map(({ freeboard }) => format.dimension(freeboard)),
+    metacentricHeight ? format.dimension(metacentricHeight.byForm) : 'not computed',
+  ];
+}
+
+function trimTable(afloat: Afloat, format: Formatter): SectionTable {
+  const { trimEffects, trim } = afloat;
+  const way = (angle: number): string =>
+    `${degreesText(angle, format)} by the ${angle > 0 ? 'stern' : 'bow'}`;
+  const state = conditionOf(afloat, 'fully loaded')?.state;
+  return {
+    caption: 'What moves her trim most, fully loaded, and what moving one thing would gain',
+    columns: [textColumn('What'), figureColumn('Mass'), figureColumn('Trim')],
+    rows: [
+      ...trimEffects
+        .filter(({ trim: angle }) => Math.abs(angle) >= PRINTS)
+        .map(({ name, mass, trim: angle }) => plainRow(name, format.mass(mass), way(angle))),
+      ...(state ? [sumRow('As ordered', '', way(state.trim))] : []),
+      ...trim.moves.map(({ item, to }) =>
+        plainRow(
+          `${item.count > 1 ? 'one of ' : ''}${item.name}, moved ${to.name}`,
+          format.mass(item.each),
+          way(to.plane.trim),
+        ),
+      ),
+    ],
+  };
+}
+
+function swampedTable(
+  { foam, rule, balance }: NonNullable<Afloat['swamped']>,
+  format: Formatter,
+): SectionTable {
+  const needed =
+    'notComputed' in rule
+      ? [plainRow('Foam that the method asks for', `not computed: ${rule.notComputed}`)]
+      : [
+          plainRow('for the boat', format.volume(rule.boat)),
+          plainRow('for outboard, controls and battery', format.volume(rule.propulsion)),
+          plainRow('for people and gear', format.volume(rule.persons)),
+          sumRow(
+            rule.applies ? 'Foam that the method asks for' : 'Foam, were the method to apply',
+            format.volume(rule.total),
+          ),
+          (rule.stillNeeded > 0 ? flagRow : plainRow)(
+            'Foam still needed',
+            format.volume(rule.stillNeeded),
+          ),
+        ];
+  return {
+    caption: 'When she is swamped',
+    columns: [textColumn('What'), figureColumn('Amount')],
+    rows: [
+      ...needed,
+      plainRow('Foam that she has', format.volume(foam)),
+      (balance.reserve < 0 ? flagRow : plainRow)(
+        'Lift of the foam less what everything weighs under water',
+        format.mass(balance.reserve),
+      ),
+    ],
+  };
+}

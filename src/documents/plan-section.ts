@@ -1,0 +1,34 @@
+import type { OrderState } from '../plan/index.ts';
+import { STAGES, type Yard } from '../schema/index.ts';
+import { formatDate } from '../units/index.ts';
+import { STAGE_NAMES } from './build-sheet-words.ts';
+import { timeliness } from './plan-page.ts';
+import { plainRow, type Section, section, textColumn } from './section.ts';
+
+/** When the plan builds this order, stage by stage. */
+export function planSection({ planned }: OrderState, yard: Yard): Section {
+  if (!planned)
+    return section('plan', 'Plan', {
+      words: ['Not in the plan: only orders that are accepted and not handed over are.'],
+    });
+  const { starts, ends, promised, binds, stages } = planned;
+  const day = (date: typeof starts): string => formatDate(date, yard.locale);
+  const late =
+    promised === undefined ? '' : `, promised for ${day(promised)}: ${timeliness(planned, yard)}`;
+  return section('plan', 'Plan', {
+    words: [
+      `From ${day(starts)} to ${day(ends)}${late}. She waits for ${binds === '' ? 'nothing but her own work' : binds}.`,
+    ],
+    tables: [
+      {
+        caption: 'Stages still to be done',
+        columns: ['Stage', 'From', 'To'].map(textColumn),
+        rows: STAGES.flatMap((stage) => {
+          const days = stages.get(stage);
+          return days ? [plainRow(STAGE_NAMES[stage], day(days.starts), day(days.ends))] : [];
+        }),
+      },
+    ],
+    notes: ['The plan of all orders, and how it is made: page Plan.'],
+  });
+}

@@ -1,0 +1,80 @@
+import {
+  compareDeclared,
+  type Condition,
+  type ConditionName,
+  type ConditionsInput,
+  type FloatingBody,
+  floatConditions,
+  hydrostatics,
+  offsetLoad,
+  rightingCurve,
+  withMasses,
+} from '../float/index.ts';
+import type { MassResult } from '../mass/index.ts';
+import type { Build } from '../resolve/index.ts';
+import { kilograms } from '../units/index.ts';
+import { ballastFigures } from './float-ballast.ts';
+import { ballastTank, conditionsInput, floatingHull, hullLines } from './float-input.ts';
+import { swampedFigures } from './float-swamped.ts';
+import { effectsOnTrim, trimAdvice } from './float-trim.ts';
+import type { Afloat, FloatFigures } from './float-types.ts';
+
+/** How the boat of an order floats: her conditions, how far she leans, and what is left of her when swamped. */
+export function floatFigures(build: Build, mass: MassResult): FloatFigures {
+  const { problems, body } = floatingHull(build);
+  const { length, beam, depth } = build.hull.dimensions;
+  const all = [...problems, ...compareDeclared(hullLines(build), { length, beam, depth })];
+  return { problems: all, ...(body && { afloat: afloat(build, mass, body) }) };
+}
+
+/** A condition by its name; undefined when the order does not have it. */
+export function conditionOf(
+  { conditions }: Pick<Afloat, 'conditions'>,
+  name: ConditionName,
+): Condition | undefined {
+  return conditions.find((one) => one.name === name);
+}
+
+function afloat(build: Build, mass: MassResult, body: FloatingBody): Afloat {
+  const tank = ballastTank(build, body);
+  const input = conditionsInput(build, mass, body, tank?.space);
+  const conditions = floatConditions(input);
+  const full = conditionOf({ conditions }, 'fully loaded');
+  const test = conditionOf({ conditions }, 'performance test');
+  if (!full || !test) throw new Error('every order is loaded fully, and for the trial');
+  const side = (full.state?.heel ?? input.crowd.side.y) < 0 ? 'port' : 'starboard';
+  const curve = full.state && rightingCurve(body, full.load, side, input.openings);
+  const deepest = full.state && hydrostatics(body, full.state.plane);
+  const swamped = swampedFigures(build, mass);
+  return {
+    conditions,
+    ...(deepest && { deepest: deepest.draught }),
+    ...(curve && { curve: { ...curve, side } }),
+    offset: offset(build, input, full),
+    ...(tank && { ballast: ballastFigures(build, body, tank, test, input.openings) }),
+    ...(swamped && { swamped }),
+    trimEffects: effectsOnTrim(build, body, full),
+    trim: trimAdvice(build, body, full, input.openings),
+    length: build.hull.dimensions.length,
+  };
+}
+
+/** Everyone aboard to one side, the boat otherwise fully loaded. */
+function offset({ yard }: Build, input: ConditionsInput, full: Condition): Afloat['offset'] {
+  const { body, seats, personMass, crowd, openings } = input;
+  const people = seats.length;
+  const boat = withMasses(
+    full.load,
+    seats.map((at) => ({ mass: kilograms(0 - personMass), at })),
+  );
+  const { offsetLoad: screen } = yard;
+  const limits = screen
+    ? {
+        basis: screen.basis,
+        ...(screen.heel !== undefined && { heel: screen.heel }),
+        ...(screen.freeboard !== undefined && { freeboard: screen.freeboard }),
+      }
+    : { basis: 'no limits chosen' };
+  const result = offsetLoad({ body, boat, people, personMass, at: crowd.side, openings, limits });
+  return { ...result, people, ...(screen?.heel !== undefined && { heelLimit: screen.heel }) };
+}

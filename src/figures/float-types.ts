@@ -1,0 +1,81 @@
+import type {
+  BallastEffect,
+  Condition,
+  FlowTime,
+  HandbookFlotation,
+  LinesProblem,
+  OffsetLoad,
+  PlaceTried,
+  RightingCurve,
+  SwampedBalance,
+  TrimEffect,
+} from '../float/index.ts';
+import type { CubicMetres, Kilograms, Metres, Radians } from '../units/index.ts';
+
+/** How the boat of one order floats. */
+export interface FloatFigures {
+  /** What is wrong with the lines of the hull. */
+  readonly problems: readonly LinesProblem[];
+  /** Missing when the lines give no form to compute with. */
+  readonly afloat?: Afloat;
+}
+
+export interface Afloat {
+  readonly conditions: readonly Condition[];
+  /** Depth of the hull’s deepest point under the water, fully loaded; missing when she does not float so. */
+  readonly deepest?: Metres;
+  /** Righting arms, fully loaded, to the side that she would lean to; missing when she does not float so. */
+  readonly curve?: RightingCurve & { readonly side: 'starboard' | 'port' };
+  readonly offset: OffsetLoad & { readonly people: number; readonly heelLimit?: Radians };
+  readonly ballast?: Ballast;
+  /** Missing when the hull does not say what foam she has. */
+  readonly swamped?: Swamped;
+  /** Fully loaded, the greatest first. */
+  readonly trimEffects: readonly TrimEffect[];
+  /** Fully loaded. */
+  readonly trim: TrimAdvice;
+  /** Of the hull from transom to stem, m: where a heel is drawn at its middle. */
+  readonly length: Metres;
+}
+
+export interface Ballast {
+  readonly item: string;
+  readonly itemKey: string;
+  /** What she does with it; missing when the tank lies outside the hull. */
+  readonly effect?: BallastEffect;
+  readonly drains?: FlowTime;
+  readonly fills?: FlowTime;
+  /** Water that cannot run out, as a share of what is in the tank at rest. */
+  readonly leftShare?: number;
+}
+
+export interface Swamped {
+  readonly foam: CubicMetres;
+  readonly rule: HandbookFlotation | { readonly notComputed: string };
+  readonly balance: SwampedBalance;
+}
+
+export interface TrimAdvice {
+  readonly band: { readonly least: Radians; readonly most: Radians };
+  /** Outside the band by so much; 0 within it; missing when she does not float. */
+  readonly outside?: Radians;
+  /** Moves of one movable item that bring her nearer to the band, the best first. */
+  readonly moves: readonly Move[];
+  /** What can be moved, and where it is. */
+  readonly movable: readonly Movable[];
+}
+
+export interface Movable {
+  readonly key: string;
+  readonly name: string;
+  readonly count: number;
+  readonly each: Kilograms;
+  /** Distance forward of the transom over the length of the hull. */
+  readonly along: number;
+}
+
+export interface Move {
+  readonly item: Movable;
+  readonly to: PlaceTried;
+  readonly gain: Radians;
+}

@@ -1,0 +1,76 @@
+import type { CodeFacts } from './code-facts.ts';
+
+/** What a check of how she floats can find. */
+export const FLOAT_CODES = {
+  LINES_UNSOUND: {
+    severity: 'error',
+    means: 'The lines of a hull close to no shape that could float',
+    mend: 'Correct the cross-sections named, from the transom forward and from keel to sheer',
+  },
+  LINES_ODD: {
+    severity: 'warning',
+    means: 'The lines of a hull are unusual in a way that a slip of the pen would make',
+    mend: 'Look at the cross-section named; keep it if it is as drawn',
+  },
+  LINES_DIFFER: {
+    severity: 'warning',
+    means: 'The lines of a hull differ by more than 2 % from the dimensions that are printed',
+    mend: 'Measure again, then correct the lines or the dimension',
+  },
+  FLOAT_SWAMPED: {
+    severity: 'error',
+    means: 'Loaded as ordered she takes water aboard at rest',
+    mend: 'Take something out, lower the number of people, or choose a larger hull',
+  },
+  FLOAT_NOT_UPRIGHT: {
+    severity: 'error',
+    means: 'Loaded as ordered she does not come to rest upright',
+    mend: 'Bring weight lower and nearer to the centreline',
+  },
+  FLOAT_LOLLS: {
+    severity: 'warning',
+    means: 'Upright she has no stability of her own and leans until she finds some',
+    mend: 'Bring weight lower, or take something heavy and high out of the boat',
+  },
+  TRIM_OUT_OF_BAND: {
+    severity: 'warning',
+    means: 'At rest, fully loaded, she trims further than her hull likes',
+    mend: 'Move weight forward or aft',
+  },
+  LIST_AT_REST: {
+    severity: 'warning',
+    means: 'At rest, fully loaded, she leans to one side',
+    mend: 'Move weight to the other side',
+  },
+  OFFSET_LOAD_OVER: {
+    severity: 'warning',
+    means:
+      'With everyone on one side she leans further, or has less freeboard left, than is allowed',
+    mend: 'Lower the number of people, or seat them lower and nearer to the centreline; confirm by test',
+  },
+  CROWD_AFT_SWAMPS: {
+    severity: 'warning',
+    means: 'With everyone aft water comes aboard',
+    mend: 'Lower the number of people, or choose a lighter outboard; confirm by test',
+  },
+  TANK_OUTSIDE_HULL: {
+    severity: 'error',
+    means: 'A ballast tank lies outside the hull',
+    mend: 'Correct from:, to: and top: of the tank against the lines of the hull',
+  },
+  TANK_DOES_NOT_DRAIN: {
+    severity: 'warning',
+    means: 'A ballast tank does not empty by itself under way',
+    mend: 'Lower the outlet, or give the tank a vent',
+  },
+  FOAM_SHORT: {
+    severity: 'warning',
+    means: 'The buoyancy foam is less than the method for swamped boats asks for',
+    mend: 'Fit more foam, high and near the sides; verify by a swamping test',
+  },
+  FLOTATION_RULE_NOT_APPLICABLE: {
+    severity: 'note',
+    means: 'The method for the foam of swamped boats does not cover this hull',
+    mend: 'Have a qualified person say what buoyancy she needs',
+  },
+} as const satisfies Readonly<Record<string, CodeFacts>>;

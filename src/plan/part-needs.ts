@@ -1,0 +1,76 @@
+import type { Figures } from '../figures/index.ts';
+import { stageOfPart } from '../resolve/index.ts';
+import type { Order } from '../schema/index.ts';
+import { addDays, addDecimals, type IsoDate, multiplyDecimals, ONE, ZERO } from '../units/index.ts';
+import type { PartNeed } from './purchase-list.ts';
+
+/** The parts that an order's stages take, with the yard's wastage, each at the stage that the build sheet fetches it for. */
+export function partNeedsOf({ build }: Figures): readonly PartNeed[] {
+  const { order, yard } = build;
+  return build.items.flatMap((item) =>
+    item.parts.map((part) => ({
+      order: order.number,
+      stage: stageOfPart(item, part),
+      supplier: part.supplier,
+      code: part.code,
+      quantity: multiplyDecimals(
+        part.quantity,
+        addDecimals(ONE, yard.wastage[part.materialClass] ?? ZERO),
+      ),
+    })),
+  );
+}
+
+/** The parts that are still to be ordered: those of stages that have no hours yet and that the order does not call bought. */
+export function openNeedsOf(figures: Figures): readonly PartNeed[] {
+  const { order } = figures.build;
+  return waitedFor(figures).filter((need) => !boughtLine(order, need));
+}
+
+/**
+ * When the parts of each stage are there, by stage and supplier: the latest of that supplier.
+ *
+ * What is ordered comes as the order says; what is not is taken to be ordered today. A stage that has begun has its
+ * parts, and so has a boat that is ready.
+ *
+ * @param leadDays - from order to delivery, by supplier, in calendar days
+ */
+export function arrivalsOf(
+  figures: Figures,
+  leadDays: Readonly<Record<string, number>>,
+  today: IsoDate,
+): ReadonlyMap<string, ReadonlyMap<string, IsoDate>> {
+  const { order } = figures.build;
+  const stages = new Map<string, Map<string, IsoDate>>();
+  for (const need of waitedFor(figures)) {
+    const { stage, supplier } = need;
+    const bought = boughtLine(order, need);
+    const arrives = bought?.arrives ?? addDays(bought?.date ?? today, leadDays[supplier] ?? 0);
+    const suppliers = stages.get(stage) ?? new Map<string, IsoDate>();
+    stages.set(stage, suppliers);
+    const before = suppliers.get(supplier);
+    if (before === undefined || before < arrives) suppliers.set(supplier, arrives);
+  }
+  return stages;
+}
+
+/** A boat that is ready, and a stage that has begun, have their parts. */
+function waitedFor(figures: Figures): readonly PartNeed[] {
+  const { status, record } = figures.build.order;
+  if (status === 'ready') return [];
+  const worked = record?.hours ?? [];
+  const begun = new Set<string>(worked.map(({ stage }) => stage));
+  return partNeedsOf(figures).filter(
+    ({ stage, quantity }) => !begun.has(stage) && quantity.amount > 0n,
+  );
+}
+
+/** The last line of the order that says the part is ordered. */
+function boughtLine(
+  { bought }: Order,
+  { supplier, code }: PartNeed,
+): Order['bought'][number] | undefined {
+  return bought.findLast(
+    (line) => line.supplier === supplier && (line.parts?.includes(code) ?? true),
+  );
+}

@@ -1,0 +1,162 @@
+import type { FiguredOrder } from '../figures/index.ts';
+import type { Status, Yard } from '../schema/index.ts';
+import { decimalToNumber, type IsoDate } from '../units/index.ts';
+import { createCalendar, type WorkCalendar } from './calendar.ts';
+import { planOrderOf, practiceOf, type ShopPractice } from './from-figures.ts';
+import { openNeedsOf } from './part-needs.ts';
+import { type DatePromise, planOrders, promiseAfter } from './plan-orders.ts';
+import { purchaseList, type SupplierList } from './purchase-list.ts';
+import type { Plan, PlanInput, PlannedOrder } from './types.ts';
+import { type PlanNames, waitsInWords } from './wait-words.ts';
+
+/** First and last day of a stage. */
+export interface StageDays {
+  readonly starts: IsoDate;
+  readonly ends: IsoDate;
+}
+
+/** The days of one planned order. */
+export interface OrderDays extends StageDays {
+  readonly number: string;
+  readonly promised?: IsoDate;
+  /** Days after the promise, below 0 when before it. */
+  readonly daysLate?: number;
+  /** What it waits for, in words; empty when for nothing. */
+  readonly binds: string;
+  /** By stage; only those that are left. */
+  readonly stages: ReadonlyMap<string, StageDays>;
+}
+
+/** What could be promised for an order that is not accepted yet. */
+export type Offer = { readonly number: string } & (
+  { readonly days: OrderDays; readonly promise: IsoDate } | { readonly notComputed: string }
+);
+
+/** The plan of a shop on one day. */
+export interface ShopPlan {
+  readonly today: IsoDate;
+  readonly calendar: WorkCalendar;
+  readonly plan: Plan;
+  readonly trades: PlanInput['trades'];
+  readonly names: PlanNames;
+  /** Accepted orders, in the sequence of their finishes. */
+  readonly orders: readonly OrderDays[];
+  readonly offers: readonly Offer[];
+  /** What is still to be ordered for the planned orders. */
+  readonly purchases: readonly SupplierList[];
+}
+
+/** Statuses of orders that the shop builds, and of those that it could. */
+const PLANNED: ReadonlySet<Status> = new Set(['accepted', 'building', 'ready']);
+const OFFERED: ReadonlySet<Status> = new Set(['enquiry', 'quoted']);
+
+/**
+ * Plans every accepted order, says what could be promised for each that is not, and what must be bought.
+ *
+ * @param entries - orders; those without figures are left out
+ * @param today - the day that the plan starts on
+ * @returns the plan; `notComputed` when the yard's hours have no working time
+ */
+export function planShop(
+  entries: readonly FiguredOrder[],
+  yard: Yard,
+  today: IsoDate,
+): ShopPlan | { readonly notComputed: string } {
+  const practice = practiceOf(yard);
+  const figured = entries.flatMap(({ order, figures }) => (figures ? [{ order, figures }] : []));
+  const withStatus = (wanted: ReadonlySet<Status>) =>
+    figured.filter(({ order }) => wanted.has(order.value.status));
+  const accepted = withStatus(PLANNED);
+  const input = planInput(yard, today, accepted, practice);
+  const calendar = createCalendar(input.calendar);
+  if ('notComputed' in calendar) return calendar;
+  const plan = planOrders(input);
+  if ('notComputed' in plan) return plan;
+  const names = namesOf(figured, yard);
+  const daysOf = (planned: PlannedOrder): OrderDays => orderDays(planned, calendar, names);
+  const needs = accepted.flatMap(({ figures }) => openNeedsOf(figures));
+  return {
+    today,
+    calendar,
+    plan,
+    trades: input.trades,
+    names,
+    orders: plan.orders.map(daysOf).toSorted((a, b) => a.ends.localeCompare(b.ends)),
+    offers: withStatus(OFFERED).map((entry) => {
+      const order = planOrderOf(entry, practice, today);
+      const promise = promiseAfter(plan, input, order, yard.daysInHand);
+      return offerOf(order.number, promise, daysOf);
+    }),
+    purchases: purchaseList(plan, needs, practice.leadDays, calendar, today),
+  };
+}
+
+function planInput(
+  yard: Yard,
+  today: IsoDate,
+  accepted: readonly Parameters<typeof planOrderOf>[0][],
+  practice: ShopPractice,
+): PlanInput {
+  const { hours, trades, planTries } = yard;
+  return {
+    calendar: {
+      origin: today,
+      workdays: hours.workdays,
+      startsAt: decimalToNumber(hours.startsAt),
+      hoursADay: decimalToNumber(hours.perDay),
+      holidays: hours.holidays,
+    },
+    trades: Object.fromEntries(Object.entries(trades).map(([id, { people }]) => [id, people])),
+    orders: accepted.map((entry) => planOrderOf(entry, practice, today)),
+    tries: planTries,
+  };
+}
+
+function namesOf(
+  entries: readonly Parameters<typeof planOrderOf>[0][],
+  { trades, suppliers }: Yard,
+): PlanNames {
+  const called = (named: Readonly<Record<string, { readonly name: string }>>) =>
+    Object.fromEntries(Object.entries(named).map(([id, { name }]) => [id, name]));
+  return {
+    moulds: Object.fromEntries(
+      entries.map(({ figures: { build } }) => [build.hull.id, build.hull.name]),
+    ),
+    trades: called(trades),
+    suppliers: called(suppliers),
+  };
+}
+
+function orderDays(
+  { order, stages, start, finishes, daysLate, binds }: PlannedOrder,
+  calendar: WorkCalendar,
+  names: PlanNames,
+): OrderDays {
+  return {
+    number: order.number,
+    starts: firstDay(start, calendar),
+    ends: finishes,
+    ...(order.promised !== undefined && { promised: order.promised }),
+    ...(daysLate !== undefined && { daysLate }),
+    binds: waitsInWords(binds, names),
+    stages: new Map(
+      stages.map((one) => {
+        const starts = firstDay(one.start, calendar);
+        const ends = calendar.dateOf(one.end);
+        return [one.stage.id, { starts, ends: ends < starts ? starts : ends }];
+      }),
+    ),
+  };
+}
+
+/** A stage that starts at midnight starts on the day that begins. */
+const firstDay = (hour: number, calendar: WorkCalendar): IsoDate => calendar.dateOf(hour + 1e-6);
+
+function offerOf(
+  number: string,
+  promise: DatePromise | { readonly notComputed: string },
+  daysOf: (planned: PlannedOrder) => OrderDays,
+): Offer {
+  if ('notComputed' in promise) return { number, notComputed: promise.notComputed };
+  return { number, days: daysOf(promise.planned), promise: promise.promise };
+}

@@ -1,0 +1,26 @@
+import type { Hull, Option } from '../schema/index.ts';
+import type { KilogramsPerCubicMetre, Point3 } from '../units/index.ts';
+import { placeInHull } from './scale.ts';
+
+/** What an option does to how she floats, beside its mass and its place. */
+export interface FloatFacts {
+  readonly tank?: NonNullable<Option['tank']>;
+  readonly liveWell?: NonNullable<Option['liveWell']>;
+  /** Other places that it may go to, boat axes. */
+  readonly places: readonly { readonly name: string; readonly at: Point3 }[];
+  readonly density: KilogramsPerCubicMetre;
+  /** True when it lies under water when she is swamped. */
+  readonly submerged: boolean;
+}
+
+/** The facts of an option in its hull. */
+export function floatFacts(option: Option, { dimensions }: Hull): FloatFacts {
+  const { tank, liveWell, places, density, submerged } = option;
+  return {
+    ...(tank && { tank }),
+    ...(liveWell && { liveWell }),
+    places: places.map(({ name, at }) => ({ name, at: placeInHull(at, dimensions) })),
+    density,
+    submerged,
+  };
+}

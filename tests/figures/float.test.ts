@@ -1,0 +1,291 @@
+import { describe, expect, it } from 'vitest';
+import { conditionOf, type Figures, figuresData } from '../../src/figures/index.ts';
+import { computeFigures } from '../../src/figures/index.ts';
+import { HULL, OPTIONS, ORDER, YARD } from '../read/samples.ts';
+import { resolveSample } from '../resolve/invented.ts';
+import { figuresOf as demonstration, orders } from '../demonstration/workspace.ts';
+
+const DEGREE = Math.PI / 180;
+
+/** What a test cannot go on without. */
+function present<T>(value: T | undefined): T {
+  if (value === undefined) throw new Error('not computed');
+  return value;
+}
+
+interface Changes {
+  readonly order?: string;
+  readonly hull?: readonly (readonly [string | RegExp, string])[];
+  readonly options?: string;
+  readonly yard?: string;
+}
+
+/** A hull of the demonstration's kind in the sample workspace: a box of 4 m by 1.6 m by 0.6 m. */
+const BOX = HULL.replace(
+  /lines:\n(?: {2}- .*\n)+/,
+  `lines:
+  - { x: 0, points: [[0, 0], [0.8, 0], [0.8, 0.6]] }
+  - { x: 2, points: [[0, 0], [0.8, 0], [0.8, 0.6]] }
+  - { x: 4, points: [[0, 0], [0.8, 0], [0.8, 0.6]] }
+`,
+)
+  .replace('beam: 1.7 m', 'beam: 1.6 m')
+  .replace('depth: 650 mm', 'depth: 600 mm');
+
+function figuresOf({ order = ORDER, hull = [], options = OPTIONS, yard = YARD }: Changes): Figures {
+  const text = hull.reduce((sum, [from, to]) => {
+    const changed = sum.replace(from, to);
+    if (changed === sum) throw new Error(`${String(from)} is not in the hull`);
+    return changed;
+  }, BOX);
+  const { build, findings } = resolveSample({
+    'catalogue/hulls/tern-400.yaml': text,
+    'catalogue/options/seats.yaml': options,
+    'catalogue/yard.yaml': yard,
+    'orders/t-1.yaml': order,
+  });
+  if (!build) throw new Error(findings.map(({ code, received }) => `${code} ${received}`).join());
+  return computeFigures(build, []);
+}
+const codes = (changes: Changes): readonly string[] =>
+  figuresOf(changes).findings.map(({ code }) => code);
+
+const lines = (middle: string): readonly [RegExp, string] => [
+  / {2}- \{ x: 2, .*\n/,
+  `  - { x: 2, points: ${middle} }\n`,
+];
+/** An item of 60 kg where a test wants it. */
+const weighted = (at: string, mass = '60 kg'): string =>
+  `${ORDER}extras: [{ name: Weight, class: fit-out, mass: ${mass}, at: ${at} }]\n`;
+
+describe('a box of a boat', () => {
+  it('floats as a hand works it out', () => {
+    const light = conditionOf(present(figuresOf({}).float?.afloat), 'light');
+    // 140 kg and 5 % over 4 m x 1.6 m x 1025 kg/m3; BM = b2 / (12 d).
+    const draught = (140 * 1.05) / (4 * 1.6 * 1025);
+    const { state, load } = present(light);
+    expect(((state?.draughtAft ?? 0) + (state?.draughtFore ?? 0)) / 2).toBeCloseTo(draught, 4);
+    expect(state?.metacentricHeight?.byForm).toBeCloseTo(
+      draught / 2 + 1.6 ** 2 / (12 * draught) - load.centre.z,
+      1,
+    );
+  });
+
+  it('has no finding', () => {
+    expect(codes({})).toEqual([]);
+  });
+});
+
+describe('what is found of her lines', () => {
+  it('LINES_UNSOUND: a section that crosses itself; nothing more is said of her', () => {
+    const crossed = { hull: [lines('[[0, 0], [0.8, 0], [0.2, 0.3], [0.8, -0.3]]')] };
+    const figures = figuresOf(crossed);
+    expect(figures.findings.map(({ code }) => code)).toContain('LINES_UNSOUND');
+    expect(figures.float?.afloat).toBeUndefined();
+    expect(figuresData(figures)['float.outcome']?.value).toContain('not computed');
+  });
+  it('LINES_ODD: heights that fall towards the sheer, not such as stay', () => {
+    expect(codes({ hull: [lines('[[0, 0.01], [0.8, 0], [0.8, 0.6]]')] })).toEqual(['LINES_ODD']);
+    expect(codes({})).toEqual([]);
+  });
+  it('LINES_DIFFER: further than 2 % from the declared beam', () => {
+    expect(codes({ hull: [['beam: 1.6 m', 'beam: 1.56 m']] })).toEqual(['LINES_DIFFER']);
+    expect(codes({ hull: [['beam: 1.6 m', 'beam: 1.57 m']] })).toEqual([]);
+  });
+});
+
+describe('what is found of her loaded as ordered', () => {
+  const opening = (height: string): readonly [string, string] => [
+    'shaft: long\nclass: hull',
+    `openings: [{ name: scupper, at: { x: 0, z: ${height} } }]\nshaft: long\nclass: hull`,
+  ];
+  it('FLOAT_SWAMPED: an opening under the water, not one that stands above it', () => {
+    const scupper = conditionOf(
+      present(figuresOf({ hull: [opening('0.5 m')] }).float?.afloat),
+      'fully loaded',
+    )?.state?.freeboards.lowest;
+    expect(scupper?.name).toBe('scupper');
+    const water = 0.5 - (scupper?.freeboard ?? 0);
+    expect(codes({ hull: [opening(`${(water - 0.003).toFixed(3)} m`)] })).toContain(
+      'FLOAT_SWAMPED',
+    );
+    expect(codes({ hull: [opening(`${(water + 0.003).toFixed(3)} m`)] })).not.toContain(
+      'FLOAT_SWAMPED',
+    );
+  });
+  it('FLOAT_NOT_UPRIGHT: a weight high above her turns her over, the same low down does not', () => {
+    const found = codes({ order: weighted('{ x: 1.8 m, z: 12 m }', '150 kg') });
+    expect(found).toContain('FLOAT_NOT_UPRIGHT');
+    expect(codes({ order: weighted('{ x: 1.8 m, z: 0.2 m }', '150 kg') })).not.toContain(
+      'FLOAT_NOT_UPRIGHT',
+    );
+  });
+  it('FLOAT_LOLLS: GM just below zero, not just above', () => {
+    const at = (height: number) => weighted(`{ x: 1.8 m, z: ${height.toFixed(3)} m }`, '150 kg');
+    const lowest = (height: number): number => {
+      const afloat = present(figuresOf({ order: at(height) }).float?.afloat);
+      const gm = (['fully loaded', 'with engine', 'performance test'] as const).map(
+        (name) => conditionOf(afloat, name)?.state?.metacentricHeight?.byForm ?? -1,
+      );
+      return Math.min(...gm);
+    };
+    // GM falls in a straight line as the weight rises: the height at which it is nothing follows from two.
+    const [low, high] = [lowest(1), lowest(2)];
+    const none = 1 + low / (low - high);
+    expect(codes({ order: at(none + 0.003) })).toContain('FLOAT_LOLLS');
+    expect(codes({ order: at(none - 0.003) })).not.toContain('FLOAT_LOLLS');
+  });
+  it('LIST_AT_REST: more than a degree, not less', () => {
+    const heel = (y: number) => {
+      const figures = figuresOf({ order: weighted(`{ x: 1.8 m, y: ${y} m, z: 0.3 m }`) });
+      const afloat = present(figures.float?.afloat);
+      return {
+        degrees: (conditionOf(afloat, 'fully loaded')?.state?.heel ?? 0) / DEGREE,
+        found: figures.findings.map(({ code }) => code),
+      };
+    };
+    const { degrees } = heel(0.1);
+    expect(heel(0.105 / degrees).found).toContain('LIST_AT_REST');
+    expect(heel(0.095 / degrees).found).not.toContain('LIST_AT_REST');
+  });
+  it('TRIM_OUT_OF_BAND: outside the band, not just inside', () => {
+    const afloat = present(figuresOf({}).float?.afloat);
+    const trim = (conditionOf(afloat, 'fully loaded')?.state?.trim ?? 0) / DEGREE;
+    const band = (most: number): readonly [string, string] => [
+      'most: 8 deg',
+      `most: ${most.toFixed(3)} deg`,
+    ];
+    expect(codes({ hull: [band(trim - 0.01)] })).toEqual(['TRIM_OUT_OF_BAND']);
+    expect(codes({ hull: [band(trim + 0.01)] })).toEqual([]);
+  });
+  it('TRIM_OUT_OF_BAND says which move gains what, and the move does', () => {
+    const options = OPTIONS.replace(
+      'name: Seat, class: fit-out',
+      'name: Seat, class: fit-out, mass: 40 kg, at: { x: 0.3 m, z: 0.3 m }, places: [{ name: forward, at: { x: 3 m, z: 0.3 m } }, { name: amidships, at: { x: 1 m, z: 0.3 m } }]',
+    );
+    const hull = [['most: 8 deg', 'most: -3 deg']] as const;
+    const now = figuresOf({ options, hull });
+    const told = now.findings.find(({ code }) => code === 'TRIM_OUT_OF_BAND');
+    expect(told?.mend).toMatch(/^Place Seat forward: that gains \d\.\d degrees$/);
+    const [move] = now.float?.afloat?.trim.moves ?? [];
+    const moved = figuresOf({
+      hull,
+      options: options.replace('at: { x: 0.3 m, z: 0.3 m }', 'at: { x: 3 m, z: 0.3 m }'),
+    });
+    const trim = (figures: Figures): number =>
+      conditionOf(present(figures.float?.afloat), 'fully loaded')?.state?.trim ?? NaN;
+    // The contingency lies at the centre of what is fitted, so it moves a little with the seat.
+    expect(trim(moved) / DEGREE).toBeCloseTo((move?.to.plane.trim ?? NaN) / DEGREE, 0);
+    expect((trim(now) - (move?.to.plane.trim ?? NaN)) / DEGREE).toBeCloseTo(
+      (move?.gain ?? NaN) / DEGREE,
+      6,
+    );
+  });
+});
+
+describe('what is found of a crowd', () => {
+  const crowd = (side: string, aft: string): readonly [RegExp, string] => [
+    /crowd:\n.*\n.*\n/,
+    `crowd:\n  side: ${side}\n  aft: ${aft}\n`,
+  ];
+  const middle = '{ x: 1.8 m, z: 0.3 m }';
+  it('OFFSET_LOAD_OVER: further than the chosen limit, not just within', () => {
+    const hull = [crowd('{ x: 1.8 m, y: 0.3 m, z: 0.3 m }', middle)];
+    const heel = (figuresOf({ hull }).float?.afloat?.offset.heel ?? NaN) / DEGREE;
+    const limit = (most: number): string =>
+      YARD.replace(
+        'priceAge',
+        `offsetLoad: { basis: A screen of the test., heel: ${most.toFixed(3)} deg }\npriceAge`,
+      );
+    expect(codes({ hull, yard: limit(heel - 0.01) })).toEqual(['OFFSET_LOAD_OVER']);
+    expect(codes({ hull, yard: limit(heel + 0.01) })).toEqual([]);
+  });
+  it('OFFSET_LOAD_OVER: she turns over, whatever limits are chosen', () => {
+    expect(codes({ hull: [crowd('{ x: 1.8 m, y: 2.4 m, z: 1 m }', middle)] })).toEqual([
+      'OFFSET_LOAD_OVER',
+    ]);
+  });
+  it('CROWD_AFT_SWAMPS: a crowd at the transom puts it under water, one amidships does not', () => {
+    const heavy = ORDER.replace('people: 3', 'people: 4');
+    const at = (x: string) => ({ order: heavy, hull: [crowd(middle, `{ x: ${x}, z: 0.5 m }`)] });
+    expect(codes(at('-1.5 m'))).toEqual(['CROWD_AFT_SWAMPS']);
+    expect(codes(at('1.5 m'))).toEqual([]);
+  });
+});
+
+describe('what is found of a ballast tank', () => {
+  const tank = (facts: string): string =>
+    OPTIONS.replace('name: Seat, class: fit-out', `name: Tank, class: fit-out, tank: { ${facts} }`);
+  const low = 'from: 0.1 m, to: 1.1 m, top: 80 mm, halfBreadth: 0.4 m';
+  it('TANK_OUTSIDE_HULL: beyond the bow, not within', () => {
+    const outlet = 'outlet: { area: 200 cm2, height: 0 m }';
+    const beyond = low.replace('to: 1.1 m', 'to: 6 m');
+    expect(codes({ options: tank(`${beyond}, ${outlet}`) })).toEqual(['TANK_OUTSIDE_HULL']);
+    expect(codes({ options: tank(`${low}, ${outlet}`) })).toEqual([]);
+  });
+  it('TANK_DOES_NOT_DRAIN: an outlet too high, not one at the bottom', () => {
+    const at = (height: string): string =>
+      tank(`${low}, outlet: { area: 200 cm2, height: ${height} }`);
+    expect(codes({ options: at('75 mm') })).toEqual(['TANK_DOES_NOT_DRAIN']);
+    expect(codes({ options: at('10 mm') })).toEqual([]);
+  });
+  it('holds what a hand works out', () => {
+    const options = tank(`${low}, permeability: 100%, outlet: { area: 200 cm2, height: 0 m }`);
+    const { effect, drains } = present(figuresOf({ options }).float?.afloat?.ballast);
+    expect(effect?.capacity).toBeCloseTo(1 * 0.8 * 0.08, 9);
+    expect(drains?.outcome).toBe('flows');
+  });
+});
+
+describe('what is found of foam', () => {
+  const foam = (litres: number): readonly [string, string] => [
+    'shaft: long\nclass: hull',
+    `foam: { volume: ${litres.toFixed(2)} L }\nshaft: long\nclass: hull`,
+  ];
+  const needed = (): number => {
+    const { rule } = present(figuresOf({ hull: [foam(1)] }).float?.afloat?.swamped);
+    return 'notComputed' in rule ? Number.NaN : rule.total * 1000;
+  };
+  it('FOAM_SHORT: less than the method asks for, not just enough', () => {
+    expect(codes({ hull: [foam(needed() - 0.1)] })).toEqual(['FOAM_SHORT']);
+    expect(codes({ hull: [foam(needed() + 0.1)] })).toEqual([]);
+  });
+  it('FLOTATION_RULE_NOT_APPLICABLE: 20 ft and longer, not shorter', () => {
+    const long = (length: number) => ({
+      hull: [
+        ['length: 4 m', `length: ${length} m`],
+        [/x: 4,/, `x: ${length},`],
+        foam(900),
+      ] as const,
+    });
+    expect(codes(long(6.1))).toEqual(['FLOTATION_RULE_NOT_APPLICABLE']);
+    expect(codes(long(6.09))).toEqual([]);
+  });
+});
+
+describe('the orders of the demonstration afloat', () => {
+  it.each(orders.map(({ order, figures }) => [order.value.number, figures] as const))(
+    'float in every condition in which people are seated, GM two ways alike: %s',
+    (_, figures) => {
+      const { conditions } = present(figures?.float?.afloat);
+      for (const { name, state } of conditions) {
+        if (name === 'people to one side') continue;
+        const gm = present(state?.metacentricHeight);
+        expect(Math.abs(gm.bySlope / gm.byForm - 1)).toBeLessThan(0.005);
+        expect(state?.freeboards.lowest.freeboard).toBeGreaterThan(0);
+      }
+    },
+  );
+  it('a tank of about 70 L holds about 70 kg, and the boat lies deeper for it', () => {
+    const { effect, drains } = present(
+      demonstration(
+        'dunlin-430',
+        'options: [ballast-tank, battery-start]\noutboard: { model: outboard-22, shaft: long }',
+      ).float?.afloat?.ballast,
+    );
+    expect(effect?.capacity).toBeGreaterThan(0.066);
+    expect(effect?.capacity).toBeLessThan(0.075);
+    expect(effect?.flooded.level).toBeGreaterThan(effect?.dry.level ?? NaN);
+    expect(drains?.outcome === 'flows' && drains.time).toBeLessThan(3);
+  });
+});
