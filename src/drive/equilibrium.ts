@@ -5,6 +5,8 @@ import { findRoot } from './solve.ts';
 import type { Computed, PlaningState } from './types.ts';
 
 const DEGREE = Math.PI / 180;
+/** A moment below this is none, N·m. */
+const BALANCED = 1e-7;
 /** Trims that are looked through for balance: beyond the method's range on both sides, so that it can say so. */
 const TRIMS = Array.from({ length: 15 }, (_, index) => (0.5 + (index * 14.5) / 14) * DEGREE);
 
@@ -25,7 +27,7 @@ export function runAt(running: Running, speed: MetresPerSecond): Computed<Planin
   if ('notComputed' in first) return first;
   const [low, high] = bracket(at);
   if (!low || !high) return { notComputed: 'no trim from 0.5° to 15° balances the moments' };
-  const state = planeAt(running, speed, radians(findRoot(at, low, high)));
+  const state = planeAt(running, speed, radians(findRoot(at, low, high, BALANCED)));
   if ('notComputed' in state) return state;
   const why = notPlaning({ ...state, hull: running.hull });
   return why === undefined ? state : { notComputed: why };
