@@ -12,7 +12,7 @@ export function limitsSection(figures: Figures): Section {
     words: [
       'Estimates to stand beside the shop’s own ratings; none of them is a certificate.',
       ...('notComputed' in limits.ratings ? [`Ratings: ${notComputed(limits.ratings)}.`] : []),
-      categoryWords(limits),
+      ...(build.yard.limits.categories.length > 0 ? [categoryWords(limits)] : []),
     ],
     tables: limitsTables(figures, performancePrinter(build)),
     notes: [

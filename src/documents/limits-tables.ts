@@ -11,7 +11,9 @@ export function limitsTables(figures: Figures, print: PerformancePrinter): reado
   const { limits } = figures;
   return [
     ratingTable(figures, print),
-    ...('notComputed' in limits.categories ? [] : [categoryTable(limits.categories, print)]),
+    ...('notComputed' in limits.categories || limits.categories.length === 0
+      ? []
+      : [categoryTable(limits.categories, print)]),
     ...(limits.engine ? [engineTable(limits.engine, print)] : []),
   ];
 }
@@ -43,7 +45,7 @@ function ratingTable({ build, limits }: Figures, { format }: PerformancePrinter)
           name,
           typeof people === 'number' ? format.number(people, 0) : notComputed(people),
           typeof load === 'number' ? format.mass(load) : notComputed(load),
-          typeof power === 'number' ? format.power(power) : notComputed(power),
+          typeof power === 'number' ? format.power(power) : 'not computed',
           binding ? capital(binding.words) : '',
         );
       }),

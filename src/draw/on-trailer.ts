@@ -55,6 +55,10 @@ export function drawOnTrailer(input: OnTrailerInput): Drawing {
     ...(outboard ? [outboardFromSide(outboard, across, (z) => up(z))] : []),
     sideView(hullCurves(hull), across, up),
     ...trailer(input, road, ground, scale),
+    words(texts.ball, road(0) + 3, ground - (FRAME + 0.14) * scale, {
+      'font-size': TEXT,
+      'text-anchor': 'end',
+    }),
     ...dimensions(input, road, ground),
   ];
   const alt = `${hull.name} on her trailer from the side, the tow ball on the right. ${texts.winchPost}; ${texts.axle}; ${texts.centre}. ${texts.ball}; ${texts.axles}. Axle ${axle.toFixed(2)} m aft of the ball.`;
@@ -95,8 +99,8 @@ function dimensions(
 ): readonly string[] {
   const rows = [
     { at: winchPost, text: texts.winchPost },
-    { at: centre, text: `${texts.centre}; ${texts.axles}` },
-    { at: axle, text: `${texts.axle}; ${texts.ball}` },
+    { at: centre, text: texts.centre },
+    { at: axle, text: `${texts.axle}; ${texts.axles}` },
   ];
   return rows.flatMap(({ at, text }, index) => {
     const y = ground + 7 + index * 7.5;

@@ -61,6 +61,7 @@ function helmMismatch({ build, limits }: Checked): readonly Finding[] {
 
 function notScreened({ build, limits }: Checked): readonly Finding[] {
   const { categories } = limits;
+  if (build.yard.limits.categories.length === 0) return [];
   const at = build.place(['boat', 'people']);
   if ('notComputed' in categories) {
     return [finding('CATEGORY_NOT_SCREENED', at, { received: categories.notComputed })];

@@ -109,19 +109,22 @@ function fixedFuel({ order, outboard, yard }: Build): RatedBoat['fixedFuel'] {
 }
 
 /** Loaded as ordered: upright, and with everyone at one side. */
-function screened({ hull }: Build, afloat: Afloat): Computed<readonly Screening[]> {
+function screened({ hull, yard }: Build, afloat: Afloat): Computed<readonly Screening[]> {
+  const wanted: readonly string[] = yard.limits.categories;
+  if (wanted.length === 0) return [];
   const upright = conditionOf(afloat, 'fully loaded')?.state;
   if (!upright) return { notComputed: 'fully loaded she does not float upright' };
   const { heel, lowest } = afloat.offset;
   if (heel === undefined || !lowest) {
     return { notComputed: 'with everyone at one side she does not float upright' };
   }
-  return screenCategories({
+  const screenings = screenCategories({
     length: hull.dimensions.length,
     downflooding: upright.freeboards.lowest.freeboard,
     offsetHeel: radians(Math.abs(heel)),
     offsetFreeboard: lowest.freeboard,
   });
+  return screenings.filter(({ category }) => wanted.includes(category));
 }
 
 function engineFigures(

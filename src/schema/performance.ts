@@ -54,6 +54,10 @@ export const yardPerformance = {
         .min(1)
         .default(['australian', 'iso'])
         .meta({ description: 'Methods to estimate people, load and power by, side by side.' }),
+      categories: z
+        .array(z.enum(['C', 'D']))
+        .default(['C', 'D'])
+        .meta({ description: 'Design categories that boats are screened for; [] for none.' }),
     })
     .prefault({})
     .meta({ description: 'How limits are estimated, to stand beside the shop’s own ratings.' }),

@@ -178,6 +178,7 @@ function inventedHull(): Build['hull'] {
       deadrise: '12',
       deckArea: '3.4',
     },
+    performance: { chine: 'round' },
     lines: [0, 2, 4].map((x) => ({
       x: String(x),
       points: [

@@ -43,6 +43,7 @@ ${each('50')}overhead: 38
 margins:
   hull: 28%
   fit-out: 35%
+limits: { categories: [] }
 marginFloor: 20%
 wastage:
   fabric: 10%
@@ -77,21 +78,21 @@ dimensions:
   deadrise: 12 deg
   deckArea: 4 m2
 lines:
-  - { x: 0, points: [[0, 0], [0.75, 0.15], [0.8, 0.62]] }
-  - { x: 2, points: [[0, 0], [0.8, 0.18], [0.85, 0.65]] }
-  - { x: 4, points: [[0, 0.4], [0.05, 0.45], [0.1, 0.7]] }
+  - { x: 0, points: [[0, 0], [0.75, 0.5]] }
+  - { x: 2, points: [[0, 0], [0.85, 0.65]] }
+  - { x: 4, points: [[0, 0.4], [0.1, 0.7]] }
 ratings:
   power: 30 hp
   engineMass: 90 kg
   people: 4
   load: 450 kg
   basis: Trial.
-performance: { leastFreeboard: 0.05 m }
 tillerSeat: { x: 20 % length, z: 40 % depth }
 crowd:
   side: { x: 30 % length, y: 8 % beam, z: 40 % depth }
   aft: { x: 25 % length, z: 40 % depth }
 trimBand: { least: -8 deg, most: 8 deg }
+performance: { leastFreeboard: 0.05 m }
 shaft: long
 class: hull
 shell:
