@@ -60,7 +60,7 @@ function cautionsOf({ limits, build }: Figures): readonly string[] {
   const ratings = 'notComputed' in limits.ratings ? [] : limits.ratings;
   const lists = limits.plate.lists.filter(({ facts }) => facts.length > 0);
   return [
-    `${build.hull.ratings.basis}`,
+    build.hull.ratings.basis,
     ...ratings.map(({ caution }) => `${capital(caution)}.`),
     ...lists.map(({ method, facts }) => {
       const name = ratings.find((rating) => rating.method === method)?.name ?? method;
