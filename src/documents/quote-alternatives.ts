@@ -64,9 +64,7 @@ function differenceFacts(
       label: 'People within the rating',
       value: numberChange(people, format.number(Math.abs(people), 0), 0.5),
     },
-    ...(speed === undefined
-      ? []
-      : [{ label: 'Speed, estimated', value: speedChange(speed, format) }]),
+    { label: 'Full speed, loaded', value: speedChange(speed, format) },
     ...(onBall === undefined
       ? []
       : [
@@ -78,15 +76,16 @@ function differenceFacts(
   ];
 }
 
-function speedChange(speed: number, format: Formatter): string {
-  const knots = speed / UNIT_KINDS.speed.kn;
-  return numberChange(knots, `${format.number(Math.abs(knots), 1)}\u00A0kn`, 0.05);
-}
-
 function moneyChange(change: Money, locale: string): string {
   if (isZero(change)) return NO_CHANGE;
   const text = formatMoney(change, locale).replace('-', '−');
   return isNegative(change) ? text : `+${text}`;
+}
+
+function speedChange(change: number | undefined, format: Formatter): string {
+  if (change === undefined) return 'not computed';
+  const knots = change / UNIT_KINDS.speed.kn;
+  return numberChange(knots, `${format.number(Math.abs(knots), 1)}\u00A0kn`, 0.05);
 }
 
 /** "+12 kg", "−12 kg"; "no change" below what is printed. */

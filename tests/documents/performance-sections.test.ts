@@ -94,6 +94,15 @@ describe('what the customer reads of it', () => {
   });
 });
 
+it('an alternative says what it does to speed and tow ball, where both can be had', () => {
+  const entry = orders.find(({ order }) => order.value.number === 'DC-2607');
+  const [stronger, , without] = entry?.alternatives ?? [];
+  expect(stronger?.differences?.speed).toBeGreaterThan(0);
+  expect(stronger?.differences?.onBall).toBeDefined();
+  expect(without?.differences).toBeDefined();
+  expect(without?.differences?.onBall).toBeUndefined();
+});
+
 it('the build sheet tells the fitter pitch and winch post', () => {
   const facts = performanceFacts(figuresOf('DC-2607'));
   expect(facts.map(({ label }) => label)).toEqual(['Propeller', 'Winch post']);
