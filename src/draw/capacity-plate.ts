@@ -35,7 +35,7 @@ export function drawCapacityPlate(input: CapacityPlateInput): Drawing {
   const { standing, boat, facts, cautions, fontCss } = input;
   const body = [
     words(standing, EDGE, 7.5, { 'font-size': TEXT }),
-    words(boat, EDGE, 13.5, { 'font-size': 4.4, 'font-weight': 600 }),
+    words(boat, EDGE, 13.5, { 'font-size': 4.4 }),
   ];
   let top = 17;
   for (const fact of facts) {
@@ -69,15 +69,13 @@ function drawFact(
   const left = wrapText(label, (LABELS - EDGE) / TEXT);
   const right = wrapText(value, (WIDTH - LABELS - 2 * EDGE) / TEXT);
   const tall = Math.max(left.length, right.length) * LINE + BETWEEN;
-  const column = (texts: readonly string[], x: number, weight: number): readonly string[] =>
-    texts.map((text, row) =>
-      words(text, x, top + 3.6 + row * LINE, { 'font-size': TEXT, 'font-weight': weight }),
-    );
+  const column = (texts: readonly string[], x: number, fill: string): readonly string[] =>
+    texts.map((text, row) => words(text, x, top + 3.6 + row * LINE, { 'font-size': TEXT, fill }));
   const bottom = top + tall;
   return {
     drawn: [
-      ...column(left, EDGE, 400),
-      ...column(right, LABELS + 2, 600),
+      ...column(left, EDGE, INK.quiet),
+      ...column(right, LABELS + 2, INK.line),
       stroke([EDGE, bottom], [WIDTH - EDGE, bottom], { stroke: INK.quiet, 'stroke-width': 0.18 }),
     ],
     tall,
