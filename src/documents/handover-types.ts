@@ -83,6 +83,20 @@ export interface HandoverView {
   readonly massMethod: string;
   readonly carries: readonly CarryFigure[];
   readonly basis: string;
+  /** What she draws and how long her batteries last; absent without electrics. */
+  readonly energy:
+    | {
+        readonly rows: readonly {
+          readonly name: string;
+          readonly current: string;
+          readonly time: string;
+          readonly aDay: string;
+        }[];
+        readonly total: string;
+        readonly figures: readonly CarryFigure[];
+        readonly method: string;
+      }
+    | undefined;
   /** How she floats; absent when it was not computed. */
   readonly floats:
     | {

@@ -16,12 +16,22 @@ import { NO_BREAK } from './words.ts';
 export function laminateTables({ build, laminate }: Figures): readonly StageTable[] {
   if ('notComputed' in laminate) return [];
   const format = createFormatter(build.yard.locale, build.yard.units);
+  const thickness = (name: string): string => {
+    const found = laminate.mass.panels.find(({ panel }) => panel.name === name);
+    return found ? `${format.number(found.layUp.thickness * 1000, 1)}${NO_BREAK}mm` : '';
+  };
   const schedule = stageTable('lay-up', 'Lay-up, from the mould inwards', {
-    columns: [text('Area'), figure('Size'), text('Layers, each ticked when it is laid')],
+    columns: [
+      text('Area'),
+      figure('Size'),
+      figure('Cured'),
+      text('Layers, each ticked when it is laid'),
+    ],
     rows: laminate.panels.map(({ name, area, layers }) =>
       row(
         name,
         format.area(area),
+        thickness(name),
         layers.map((layer, index) => `${index + 1}${NO_BREAK}${layer.name}`),
       ),
     ),

@@ -17,12 +17,14 @@ export function oneLinePicture(
   const { circuits, panel, feeder } = electrics;
   const rows = (from: WiredCircuit['from']) =>
     circuits.filter((one) => one.from === from).map((one) => loadRow(one, electrics.volts, format));
+  const apart = startingApart(electrics, format);
   const drawing = drawOneLine({
     subject: `the ${build.hull.name}`,
+    ...(apart && { apart }),
     battery: batteryLines(electrics, format),
     atBattery: [
       ...sourceRows(electrics, format),
-      ...starterRows(electrics, format),
+      ...(apart ? [] : starterRows(electrics, format)),
       ...rows('battery'),
     ],
     ...(panel && {
@@ -72,7 +74,7 @@ function batteryLines({ bank, volts }: ElectricsFigures, format: Formatter): rea
   const count = bank.batteries > 1 ? `${bank.batteries} × ` : '';
   return [
     `${count}${item?.name ?? 'Battery'}`,
-    `${plain(bank.rated, format)} Ah, ${plain(volts, format)} V`,
+    `together ${plain(bank.rated, format)} Ah, ${plain(volts, format)} V`,
   ];
 }
 
@@ -99,7 +101,7 @@ const sourceRows = ({ charging }: ElectricsFigures, format: Formatter): readonly
 
 function starterRows({ starter }: ElectricsFigures, format: Formatter): readonly OneLineRow[] {
   if (!starter) return [];
-  const { cable, makersMm2, cranking, battery } = starter;
+  const { cable, makersMm2, cranking } = starter;
   const area = 'notComputed' in cable ? makersMm2 : Math.max(cable.metricMm2, makersMm2 ?? 0);
   return [
     {
@@ -110,9 +112,20 @@ function starterRows({ starter }: ElectricsFigures, format: Formatter): readonly
         area === undefined
           ? 'cable: see the engine’s maker'
           : `${plain(area, format)}${NO_BREAK}mm², red`,
-      device: `Outboard’s starter, ${fuseText(cranking, format)}, from ${battery.name}`,
+      device: `Outboard’s starter, ${fuseText(cranking, format)}`,
     },
   ];
+}
+
+/** The engine's own battery with its starter, when the house lives on others. */
+function startingApart(
+  electrics: ElectricsFigures,
+  format: Formatter,
+): { readonly lines: readonly string[]; readonly row: OneLineRow } | undefined {
+  const { starter, bank } = electrics;
+  const [row] = starterRows(electrics, format);
+  if (!starter || !row || 'notComputed' in bank) return undefined;
+  return bank.items.includes(starter.battery) ? undefined : { lines: [starter.battery.name], row };
 }
 
 function feederWords(feeder: ElectricsFigures['feeder'], format: Formatter): string {

@@ -2,7 +2,7 @@ import { ELECTRICS_BASIS, type WiringRow } from '../electrics/index.ts';
 import type { ElectricsFigures, Figures } from '../figures/index.ts';
 import { createFormatter, type Formatter } from '../units/index.ts';
 import { figure, row, stageTable, type StageTable, text, tick } from './stage-table.ts';
-import { areaText, fuseText, starterText } from './wiring-words.ts';
+import { areaText, fuseText, plain, starterText } from './wiring-words.ts';
 
 /** The wiring schedule and the cable to fetch for it; nothing when the order has no electrics. */
 export function wiringTables({ build, electrics }: Figures): readonly StageTable[] {
@@ -85,7 +85,7 @@ function cableTable(picks: ElectricsFigures['picks'], format: Formatter): StageT
       tick('Got'),
     ],
     rows: picks.map(({ metricMm2, colour, length }) =>
-      row(format.number(metricMm2, 1), colour, format.length(length), format.length(length), ''),
+      row(plain(metricMm2, format), colour, format.length(length), format.length(length), ''),
     ),
   });
 }

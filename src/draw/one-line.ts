@@ -16,6 +16,8 @@ export interface OneLineRow {
 export interface OneLineInput {
   /** What is wired, for the words: "the Dunlin 430". */
   readonly subject: string;
+  /** A battery that feeds one device alone, apart from the others: the engine's. */
+  readonly apart?: { readonly lines: readonly string[]; readonly row: OneLineRow };
   readonly battery: readonly string[];
   readonly atBattery: readonly OneLineRow[];
   /** The switch panel with what feeds it; left out: the boat has none. */
@@ -40,6 +42,8 @@ const LINE = 3.5;
 const EDGE = 3;
 /** From the last row of the battery to the first of the panel, with the main fuse between. */
 const FEED = 21;
+/** From the row of a battery apart to the first of the others. */
+const APART = 19;
 
 /**
  * One-line diagram: the battery and what is wired to it, the main fuse, the switch panel and its circuits; one line
@@ -48,24 +52,26 @@ const FEED = 21;
  * @returns a sheet 180 mm wide, black on white, as high as its rows are many
  */
 export function drawOneLine(input: OneLineInput): Drawing {
-  const { battery, atBattery, panel, fontCss } = input;
-  const top = EDGE + PITCH / 2;
+  const { apart, battery, atBattery, panel, fontCss } = input;
+  const first = EDGE + PITCH / 2;
+  const top = apart ? first + APART : first;
   const batteryRows = Math.max(atBattery.length, 1);
   const lastOfBattery = top + (batteryRows - 1) * PITCH;
   const body = [
+    ...(apart ? [...boxAt(apart.lines, first + 2), ...drawRow(apart.row, first + 2)] : []),
     busBar(top, lastOfBattery),
     ...boxAt(battery, (top + lastOfBattery) / 2),
     ...atBattery.flatMap((row, index) => drawRow(row, top + index * PITCH)),
   ];
   let bottom = lastOfBattery;
   if (panel) {
-    const first = lastOfBattery + FEED;
-    bottom = first + Math.max(panel.rows.length - 1, 0) * PITCH;
+    const begin = lastOfBattery + FEED;
+    bottom = begin + Math.max(panel.rows.length - 1, 0) * PITCH;
     body.push(
-      ...feederDown(panel.feeder, lastOfBattery, first),
-      busBar(first, bottom),
-      ...boxAt(panel.lines, (first + bottom) / 2),
-      ...panel.rows.flatMap((row, index) => drawRow(row, first + index * PITCH)),
+      ...feederDown(panel.feeder, lastOfBattery, begin),
+      busBar(begin, bottom),
+      ...boxAt(panel.lines, (begin + bottom) / 2),
+      ...panel.rows.flatMap((row, index) => drawRow(row, begin + index * PITCH)),
     );
   }
   return sheet({
@@ -190,7 +196,7 @@ function feederDown(text: string, from: number, to: number): readonly string[] {
   ];
 }
 
-function altOf({ subject, battery, atBattery, panel }: OneLineInput): string {
+function altOf({ subject, apart, battery, atBattery, panel }: OneLineInput): string {
   const told = (rows: readonly OneLineRow[]): string =>
     rows.length === 0
       ? 'nothing'
@@ -202,5 +208,6 @@ function altOf({ subject, battery, atBattery, panel }: OneLineInput): string {
   const behind = panel
     ? ` ${panel.feeder}, to ${panel.lines.join(', ')}: ${told(panel.rows)}.`
     : '';
-  return `One-line diagram of ${subject}. At ${battery.join(', ')}: ${told(atBattery)}.${behind}`;
+  const alone = apart ? ` ${apart.lines.join(', ')} alone: ${told([apart.row])}.` : '';
+  return `One-line diagram of ${subject}.${alone} At ${battery.join(', ')}: ${told(atBattery)}.${behind}`;
 }
