@@ -21,7 +21,7 @@ export function handoverEnergy({ build, electrics }: Figures): HandoverView['ene
     rows: circuits.map(({ row: { circuit }, volts }) => ({
       name: circuit.name,
       current: format.current(circuit.current),
-      time: `${format.number(circuit.hoursADay, 1)}${NO_BREAK}h`,
+      time: `${format.number(circuit.hoursADay, Number.isInteger(circuit.hoursADay * 10) ? 1 : 2)}${NO_BREAK}h`,
       aDay: ampereHours((circuit.current * circuit.hoursADay * volts) / nominal, format),
     })),
     total: ampereHours(budget.ampereHours, format),

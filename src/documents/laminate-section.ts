@@ -59,7 +59,9 @@ function panelTable({ mass, sections }: LaminateFigures, format: Formatter): Sec
   const row = ({ panel, layUp, total }: (typeof mass.panels)[number]) => {
     const strip = sections.get(panel.name);
     const stiffness =
-      strip && 'stiffness' in strip ? format.number(strip.stiffness, 0) : 'not computed';
+      strip && 'stiffness' in strip
+        ? format.number(strip.stiffness, strip.stiffness < 10 ? 1 : 0)
+        : 'not computed';
     return plainRow(
       panel.name,
       format.area(panel.area),

@@ -74,7 +74,7 @@ function batteryLines({ bank, volts }: ElectricsFigures, format: Formatter): rea
   const count = bank.batteries > 1 ? `${bank.batteries} × ` : '';
   return [
     `${count}${item?.name ?? 'Battery'}`,
-    `together ${plain(bank.rated, format)} Ah, ${plain(volts, format)} V`,
+    `together ${plain(bank.rated, format)}${NO_BREAK}Ah, ${plain(volts, format)}${NO_BREAK}V`,
   ];
 }
 

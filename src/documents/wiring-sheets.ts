@@ -3,6 +3,7 @@ import type { ElectricsFigures, Figures } from '../figures/index.ts';
 import { createFormatter, type Formatter } from '../units/index.ts';
 import { figure, row, stageTable, type StageTable, text, tick } from './stage-table.ts';
 import { areaText, fuseText, plain, starterText } from './wiring-words.ts';
+import { NO_BREAK } from './words.ts';
 
 /** The wiring schedule and the cable to fetch for it; nothing when the order has no electrics. */
 export function wiringTables({ build, electrics }: Figures): readonly StageTable[] {
@@ -33,6 +34,7 @@ function scheduleTable(electrics: ElectricsFigures, format: Formatter): StageTab
         ? [`A is ${panel.item.name}, B the device; the switch is its place on the panel.`]
         : ['A is the battery, B the device.']),
       ...mainFuseWords(electrics, format),
+      ...otherVoltWords(electrics),
       ...starterText(electrics, format),
     ],
     columns: [
@@ -62,6 +64,14 @@ function scheduleTable(electrics: ElectricsFigures, format: Formatter): StageTab
       `${ELECTRICS_BASIS.wiring.method} ${ELECTRICS_BASIS.wiring.caution}`,
     ],
   });
+}
+
+function otherVoltWords({ circuits, volts }: ElectricsFigures): readonly string[] {
+  const others = [...new Set(circuits.map((one) => one.volts))].filter((own) => own !== volts);
+  return others.map(
+    (own) =>
+      `A wire marked ${own}${NO_BREAK}V begins at batteries joined for ${own}${NO_BREAK}V, not at the ${volts}${NO_BREAK}V bus: have the joining confirmed by a licensed electrician before anything is connected.`,
+  );
 }
 
 function mainFuseWords({ feeder }: ElectricsFigures, format: Formatter): readonly string[] {
