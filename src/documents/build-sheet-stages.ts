@@ -12,7 +12,6 @@ import { STAGE_CAUTIONS } from './build-sheet-cautions.ts';
 import { daysText, type PlannedDays } from './build-sheet-days.ts';
 import { partsOfStage } from './build-sheet-parts.ts';
 import { placedItem } from './build-sheet-placing.ts';
-import type { BuildSheetOptions } from './build-sheet.ts';
 import { picturesOfStage, tablesOfStage } from './stage-tables.ts';
 import type { BuildSheetView, StageHours, StageItem, StageSheet } from './build-sheet-types.ts';
 import { hoursText, printedHours, STAGE_NAMES } from './build-sheet-words.ts';
@@ -29,7 +28,7 @@ const ALWAYS: ReadonlySet<Stage> = new Set(['release', 'water-trial', 'handover'
 export function stageSheets(
   figures: Figures,
   numbers: ReadonlyMap<string, string>,
-  { planned, fontCss }: Pick<BuildSheetOptions, 'planned' | 'fontCss'>,
+  { planned, fontCss }: { readonly planned?: PlannedDays; readonly fontCss: string },
 ): readonly StageSheet[] {
   const { build } = figures;
   const format = createFormatter(build.yard.locale, build.yard.units);

@@ -1,5 +1,4 @@
-import { ELECTRICS_BASIS } from '../electrics/index.ts';
-import type { ElectricsFigures, Figures } from '../figures/index.ts';
+import { type ElectricsFigures, type Figures, ELECTRICS_BASIS } from '../figures/index.ts';
 import { createFormatter, type Formatter } from '../units/index.ts';
 import {
   figureColumn,

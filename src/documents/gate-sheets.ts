@@ -1,5 +1,4 @@
-import { type Figures, type Gate, weighedAt } from '../figures/index.ts';
-import { judgeWeighing } from '../laminate/index.ts';
+import { type Figures, type Gate, weighedAt, judgeWeighing } from '../figures/index.ts';
 import type { Stage } from '../schema/index.ts';
 import { createFormatter, kilograms } from '../units/index.ts';
 import { gateContents } from './build-sheet-masses.ts';

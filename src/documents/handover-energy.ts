@@ -1,5 +1,4 @@
-import { ELECTRICS_BASIS } from '../electrics/index.ts';
-import type { Figures } from '../figures/index.ts';
+import { type Figures, ELECTRICS_BASIS } from '../figures/index.ts';
 import { createFormatter } from '../units/index.ts';
 import { ampereHours, autonomyText, chargeText, hoursText } from './energy-words.ts';
 import type { HandoverView } from './handover-types.ts';

@@ -1,5 +1,9 @@
-import type { Figures, InfusionFigures } from '../figures/index.ts';
-import { type InfusionPlan, LAMINATE_BASIS } from '../laminate/index.ts';
+import {
+  type Figures,
+  type InfusionFigures,
+  type InfusionPlan,
+  LAMINATE_BASIS,
+} from '../figures/index.ts';
 import { createFormatter, decimalToNumber, type Formatter } from '../units/index.ts';
 import { figure, row, stageTable, type StageTable, text, write } from './stage-table.ts';
 import { NO_BREAK } from './words.ts';

@@ -1,5 +1,4 @@
-import type { Figures, LaminateFigures } from '../figures/index.ts';
-import { LAMINATE_BASIS } from '../laminate/index.ts';
+import { type Figures, type LaminateFigures, LAMINATE_BASIS } from '../figures/index.ts';
 import { createFormatter, formatDate, type Formatter } from '../units/index.ts';
 import {
   figureColumn,

@@ -1,5 +1,4 @@
-import type { Figures, KitFigures } from '../figures/index.ts';
-import { LAMINATE_BASIS } from '../laminate/index.ts';
+import { type Figures, type KitFigures, LAMINATE_BASIS } from '../figures/index.ts';
 import { createFormatter, type Formatter, metres, squareMetres } from '../units/index.ts';
 import {
   figure,

@@ -1,5 +1,4 @@
-import type { Figures, MixingFigures } from '../figures/index.ts';
-import { MIXING_CAUTIONS } from '../laminate/index.ts';
+import { type Figures, type MixingFigures, MIXING_CAUTIONS } from '../figures/index.ts';
 import type { Stage } from '../schema/index.ts';
 import { createFormatter, type Formatter } from '../units/index.ts';
 import { figure, row, stageTable, type StageTable, text } from './stage-table.ts';

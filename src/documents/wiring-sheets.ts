@@ -1,5 +1,9 @@
-import { ELECTRICS_BASIS, type WiringRow } from '../electrics/index.ts';
-import type { ElectricsFigures, Figures } from '../figures/index.ts';
+import {
+  type ElectricsFigures,
+  type Figures,
+  ELECTRICS_BASIS,
+  type WiringRow,
+} from '../figures/index.ts';
 import { createFormatter, type Formatter } from '../units/index.ts';
 import { figure, row, stageTable, type StageTable, text, tick } from './stage-table.ts';
 import { areaText, fuseText, plain, starterText } from './wiring-words.ts';

@@ -1,5 +1,4 @@
-import { ELECTRICS_BASIS, type WiringRow } from '../electrics/index.ts';
-import type { ElectricsFigures } from '../figures/index.ts';
+import { type ElectricsFigures, ELECTRICS_BASIS, type WiringRow } from '../figures/index.ts';
 import type { Formatter } from '../units/index.ts';
 import { NO_BREAK } from './words.ts';
 

@@ -19,3 +19,10 @@ export type { InfusionFigures } from './infusion-figures.ts';
 export type { KitFigures, KitLine } from './kit-figures.ts';
 export type { LaminateFigures } from './laminate-figures.ts';
 export type { MixingFigures } from './mixing-figures.ts';
+export { ELECTRICS_BASIS, type WiringRow } from '../electrics/index.ts';
+export {
+  type InfusionPlan,
+  judgeWeighing,
+  LAMINATE_BASIS,
+  MIXING_CAUTIONS,
+} from '../laminate/index.ts';

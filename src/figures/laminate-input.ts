@@ -89,7 +89,9 @@ function layerOf({ materials }: Build, part: string): Layer | undefined {
           },
         }),
       };
-    default:
+    case 'resin':
+    case 'catalyst':
+    case undefined:
       return undefined;
   }
 }

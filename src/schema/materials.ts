@@ -3,41 +3,45 @@ import { date, decimal, partCode, percent, quantity, text } from './fields.ts';
 
 const part = partCode('Code in a price list.');
 const celsius = decimal('Temperature, degrees C.', { min: -20, max: 80 });
+const kind = <Name extends string>(name: Name) =>
+  z.literal(name).meta({ description: 'What kind of material it is.' });
 const size = (description: string) =>
   quantity('length', 'm', description, { min: 0.01, max: 1000 });
 
-const mixing = z.strictObject({
-  catalyst: partCode('Its catalyst.'),
-  share: percent('Catalyst that this shop uses, by mass of resin.', { min: 0, max: 0.1 }),
-  gel: z
-    .array(
-      z.strictObject({
-        celsius,
-        minutes: decimal('Minutes to gel.', { min: 0.1, max: 2000 }),
-      }),
-    )
-    .min(1)
-    .meta({ description: 'Gel time of a cup at that share, from the maker’s data sheet.' }),
-  largestBatch: quantity('mass', 'kg', 'Most in one bucket, against its heat.', {
-    min: 0.01,
-    max: 200,
-  }),
-  aMinute: quantity('mass', 'kg', 'Used up in a minute by the team.', { min: 0.001, max: 50 }),
-  batches: z
-    .array(quantity('mass', 'kg', 'A batch that the shop mixes.', { min: 0.01, max: 200 }))
-    .min(1)
-    .meta({ description: 'Batch sizes for the mixing table.' }),
-});
+const mixing = z
+  .strictObject({
+    catalyst: partCode('Its catalyst.'),
+    share: percent('Catalyst that this shop uses, by mass of resin.', { min: 0, max: 0.1 }),
+    gel: z
+      .array(
+        z.strictObject({
+          celsius,
+          minutes: decimal('Minutes to gel.', { min: 0.1, max: 2000 }),
+        }),
+      )
+      .min(1)
+      .meta({ description: 'Gel time of a cup at that share, from the maker’s data sheet.' }),
+    largestBatch: quantity('mass', 'kg', 'Most in one bucket, against its heat.', {
+      min: 0.01,
+      max: 200,
+    }),
+    aMinute: quantity('mass', 'kg', 'Used up in a minute by the team.', { min: 0.001, max: 50 }),
+    batches: z
+      .array(quantity('mass', 'kg', 'A batch that the shop mixes.', { min: 0.01, max: 200 }))
+      .min(1)
+      .meta({ description: 'Batch sizes for the mixing table.' }),
+  })
+  .meta({ description: 'How this shop mixes it.' });
 
 const coat = z.strictObject({
-  kind: z.literal('coat'),
+  kind: kind('coat'),
   part,
   mass: quantity('areal mass', 'kg/m2', 'What is put on.', { min: 0.01, max: 5 }),
   mixing: mixing.optional(),
 });
 
 const fabric = z.strictObject({
-  kind: z.literal('fabric'),
+  kind: kind('fabric'),
   part,
   fibre: quantity('areal mass', 'kg/m2', 'Dry fibre.', { min: 0.01, max: 5 }),
   share: percent('Fibre by mass of the cured layer, as this shop lays it.', {
@@ -47,18 +51,20 @@ const fabric = z.strictObject({
   wetWith: partCode('Its resin; left out: the infused one.').optional(),
   roll: z
     .strictObject({ width: size('Width of the roll.'), length: size('Length of the roll.') })
-    .optional(),
+    .optional()
+    .meta({ description: 'The roll it comes on; without it no cut list is made.' }),
 });
 
 const core = z.strictObject({
-  kind: z.literal('core'),
+  kind: kind('core'),
   part,
   thickness: quantity('length', 'm', 'Thickness.', { min: 0.001, max: 0.2 }),
   density: quantity('density', 'kg/m3', 'Density.', { min: 20, max: 1000 }),
   uptake: quantity('areal mass', 'kg/m2', 'Resin that one face drinks.', { min: 0, max: 3 }),
   sheet: z
     .strictObject({ width: size('Width of a sheet.'), length: size('Length of a sheet.') })
-    .optional(),
+    .optional()
+    .meta({ description: 'The sheet it comes in.' }),
   strength: z
     .strictObject({
       shear: quantity('pressure', 'MPa', 'Shear strength.', { min: 1e4, max: 1e8 }),
@@ -73,7 +79,7 @@ const core = z.strictObject({
 });
 
 const resin = z.strictObject({
-  kind: z.literal('resin'),
+  kind: kind('resin'),
   part,
   viscosity: z
     .array(
@@ -88,7 +94,7 @@ const resin = z.strictObject({
 });
 
 const catalyst = z.strictObject({
-  kind: z.literal('catalyst'),
+  kind: kind('catalyst'),
   part,
   least: percent('Least that its maker allows, by mass of resin.', { min: 0, max: 0.1 }),
   most: percent('Most that its maker allows.', { min: 0, max: 0.1 }),

@@ -33,7 +33,7 @@ export const UNIT_KINDS = {
   pressure: { Pa: 1, kPa: 1000, MPa: 1e6, mbar: 100, bar: 1e5 },
   viscosity: { 'Pa.s': 1, 'mPa.s': 0.001 },
   charge: { Ah: 3600 },
-  flow: { 'm3/s': 1, 'L/h': 0.001 / 3600, 'L/min': 0.001 / 60 },
+  flow: { 'L/s': 0.001, 'L/h': 0.001 / 3600, 'L/min': 0.001 / 60 },
 } as const satisfies Readonly<Record<string, Readonly<Record<string, number>>>>;
 
 export type UnitKind = keyof typeof UNIT_KINDS;
