@@ -227,15 +227,6 @@ describe('the masses to aim at', () => {
     });
     expect(masses[3]?.contains).toMatch(/outboard \(.* kg\) and 25 L of fuel/);
   });
-
-  it('stand at the end of their stages too, with what to do outside the band', () => {
-    const release = stageOf(sheet(), 'release')?.tables.at(-1);
-    expect(release?.heading).toBe('Weigh gate');
-    expect(release?.words.join(' ')).toMatch(
-      /Lighter: look for a missing layer.*Heavier: look for/,
-    );
-    expect(release?.columns.at(-1)).toEqual({ text: 'Weighed', kind: 'write' });
-  });
 });
 
 describe('what the sheet tells before work begins', () => {

@@ -13,9 +13,15 @@ function laminateOf({ laminate }: Figures): LaminateFigures {
   return laminate;
 }
 
+/** What a test cannot go on without. */
+function present<T>(value: T | undefined): T {
+  if (value === undefined) throw new Error('not there');
+  return value;
+}
+
 const { build } = figuresOf('dunlin-430');
 type Laminate = NonNullable<Hull['laminate']>;
-const written: Laminate = build.hull.laminate ?? expect.fail('a lay-up');
+const written: Laminate = present(build.hull.laminate);
 
 /** Codes that a changed build is told. */
 const told = (changed: Partial<Build>): readonly string[] =>
@@ -25,7 +31,7 @@ const withLaminate = (more: Partial<Laminate>): Partial<Build> => ({
 });
 const withHull = (more: Partial<Hull>): Partial<Build> => ({ hull: { ...build.hull, ...more } });
 const withMaterial = (part: string, more: Partial<Material>): Partial<Build> => {
-  const before = build.materials.get(part) ?? expect.fail(part);
+  const before = present(build.materials.get(part));
   return { materials: new Map([...build.materials, [part, { ...before, ...more } as Material]]) };
 };
 
@@ -112,7 +118,7 @@ describe('what the lay-up is told', () => {
   });
 
   it('is PANEL_SCREENING_OVER when the span is wide enough, and not before', () => {
-    const bottom = written.bottom ?? expect.fail('a bottom');
+    const bottom = present(written.bottom);
     const span = (short: number) =>
       told(withLaminate({ bottom: { ...bottom, short: metres(short) } }));
     expect(span(0.505)).not.toContain('PANEL_SCREENING_OVER');
@@ -120,7 +126,7 @@ describe('what the lay-up is told', () => {
   });
 
   it('is INFUSION_TOO_SLOW when one feed line is too few for a wide shell', () => {
-    const infusion = written.infusion ?? expect.fail('an infusion');
+    const infusion = present(written.infusion);
     const wide = { ...infusion, girth: metres(5) };
     expect(told(withLaminate({ infusion: { ...wide, feedLines: 1 } }))).toContain(
       'INFUSION_TOO_SLOW',
@@ -132,9 +138,10 @@ describe('what the lay-up is told', () => {
 
   it('is CATALYST_OUT_OF_RANGE just outside what the maker allows', () => {
     const mixing = build.materials.get('TC-0102');
-    if (mixing?.kind !== 'resin' || !mixing.mixing) throw new Error('a mixing');
+    if (mixing?.kind !== 'resin') throw new Error('a resin');
+    const usual = present(mixing.mixing);
     const share = (text: string) =>
-      told(withMaterial('TC-0102', { mixing: { ...mixing.mixing!, share: decimal(text) } }));
+      told(withMaterial('TC-0102', { mixing: { ...usual, share: decimal(text) } }));
     expect(share('0.0251')).toContain('CATALYST_OUT_OF_RANGE');
     expect(share('0.025')).not.toContain('CATALYST_OUT_OF_RANGE');
     expect(share('0.0099')).toContain('CATALYST_OUT_OF_RANGE');
