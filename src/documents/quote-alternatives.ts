@@ -1,7 +1,7 @@
 import type { FiguredAlternative, Figures } from '../figures/index.ts';
 import { type Finding, FINDING_CODES, type FindingCode } from '../findings/index.ts';
 import { formatMoney, isNegative, isZero, type Money } from '../money/index.ts';
-import { createFormatter, kilograms } from '../units/index.ts';
+import { createFormatter, type Formatter, kilograms, UNIT_KINDS } from '../units/index.ts';
 import type { Fact, QuoteAlternative } from './quote-types.ts';
 import { sentence } from './words.ts';
 
@@ -35,7 +35,7 @@ export function quoteAlternatives(
 }
 
 function differenceFacts(
-  { driveAway, massOnTrailer, people }: NonNullable<FiguredAlternative['differences']>,
+  { driveAway, massOnTrailer, people, speed }: NonNullable<FiguredAlternative['differences']>,
   { yard, trailer }: Figures['build'],
 ): readonly Fact[] {
   const format = createFormatter(yard.locale, yard.units);
@@ -50,6 +50,7 @@ function differenceFacts(
       label: 'People within the rating',
       value: numberChange(people, format.number(Math.abs(people), 0), 0.5),
     },
+    { label: 'Full speed, loaded', value: speedChange(speed, format) },
   ];
 }
 
@@ -57,6 +58,12 @@ function moneyChange(change: Money, locale: string): string {
   if (isZero(change)) return NO_CHANGE;
   const text = formatMoney(change, locale).replace('-', '−');
   return isNegative(change) ? text : `+${text}`;
+}
+
+function speedChange(change: number | undefined, format: Formatter): string {
+  if (change === undefined) return 'not computed';
+  const knots = change / UNIT_KINDS.speed.kn;
+  return numberChange(knots, `${format.number(Math.abs(knots), 1)}\u00A0kn`, 0.05);
 }
 
 /** "+12 kg", "−12 kg"; "no change" below what is printed. */

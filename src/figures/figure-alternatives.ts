@@ -2,9 +2,15 @@ import { type Finding, finding, hasErrors } from '../findings/index.ts';
 import { type Money, subtractMoney } from '../money/index.ts';
 import { alternativeOrder, removedInVain, resolveOrder } from '../resolve/index.ts';
 import type { Catalogue, SourcedOrder } from '../schema/index.ts';
-import { type Kilograms, kilograms } from '../units/index.ts';
+import {
+  type Kilograms,
+  kilograms,
+  type MetresPerSecond,
+  metresPerSecond,
+} from '../units/index.ts';
 import { computeFigures } from './compute-figures.ts';
 import { peopleByLoad } from './people-by-load.ts';
+import { planingSpeed } from './planing-speed.ts';
 import type { Figures } from './types.ts';
 
 /** What an alternative changes, each the alternative's less the order's own. */
@@ -15,6 +21,8 @@ export interface Differences {
   readonly massOnTrailer: Kilograms;
   /** People that may be carried within the rated load. */
   readonly people: number;
+  /** Full speed with everyone aboard; undefined where one of the two is not computed. */
+  readonly speed?: MetresPerSecond;
 }
 
 export interface FiguredAlternative {
@@ -54,7 +62,9 @@ export function figureAlternatives(
 
 /** What one boat costs, weighs and carries more than another. */
 export function differencesOf(figures: Figures, base: Figures): Differences {
+  const [fast, before] = [planingSpeed(figures), planingSpeed(base)];
   return {
+    ...(fast !== undefined && before !== undefined && { speed: metresPerSecond(fast - before) }),
     driveAway: subtractMoney(figures.price.driveAway, base.price.driveAway),
     margin: subtractMoney(figures.price.margin, base.price.margin),
     massOnTrailer: kilograms(figures.mass.onTrailer - base.mass.onTrailer),

@@ -52,7 +52,7 @@ export function surfaceAreas(
   const top = form.z.reduce((most, height) => Math.max(most, height), bottom);
   return Array.from({ length: count + 1 }, (_, index) => {
     const height = bottom + ((top - bottom) * index) / count;
-    const level = metres(Math.min(height, top - 1e-9));
+    const level = metres(Math.min(Math.max(height, bottom + 1e-9), top - 1e-9));
     const { area } = immerse(
       { hull: form, flooded: [], water: kilogramsPerCubicMetre(1000) },
       { level, trim: radians(0), heel: radians(0) },

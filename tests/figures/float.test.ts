@@ -229,11 +229,18 @@ describe('what is found of a ballast tank', () => {
     expect(codes({ options: at('75 mm') })).toEqual(['TANK_DOES_NOT_DRAIN']);
     expect(codes({ options: at('10 mm') })).toEqual([]);
   });
-  it('holds what a hand works out', () => {
+  it('holds and loses what a hand works out', () => {
     const options = tank(`${low}, permeability: 100%, outlet: { area: 200 cm2, height: 0 m }`);
     const { effect, drains } = present(figuresOf({ options }).float?.afloat?.ballast);
     expect(effect?.capacity).toBeCloseTo(1 * 0.8 * 0.08, 9);
-    expect(drains?.outcome).toBe('flows');
+    const head = 0.5 * Math.sin(4 * DEGREE);
+    const { level = NaN, trim = NaN } = effect?.flooded ?? {};
+    const full = Math.min(0.08, (level - 0.6 * Math.sin(trim)) / Math.cos(trim));
+    // Torricelli: t = 2 A (sqrt h1 - sqrt h2) / (Cd a sqrt 2g).
+    const time =
+      (2 * 0.8 * (Math.sqrt(full + head) - Math.sqrt(head))) /
+      (0.6 * 0.02 * Math.sqrt(2 * 9.80665));
+    expect(drains?.outcome === 'flows' ? drains.time : NaN).toBeCloseTo(time, 6);
   });
 });
 
