@@ -42,7 +42,7 @@ export function hoursText(
 export const chargeText = ({ hours }: ChargeFigures, format: Formatter): string =>
   hoursText(hours, format);
 
-/** "29 Ah". */
+/** A charge as text: "29 Ah", one decimal below 10. */
 export function ampereHours(value: number, format: Formatter): string {
   return `${format.number(value, value < 10 ? 1 : 0)}${NO_BREAK}Ah`;
 }

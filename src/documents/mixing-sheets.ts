@@ -25,7 +25,7 @@ function mixingTableOf(
 ): StageTable {
   const name = items.flatMap(({ parts }) => parts).find(({ code }) => code === part)?.description;
   const heading = `Mixing ${part}${name === undefined ? '' : `, ${name}`}`;
-  const columns = [text('Resin'), figure('Catalyst'), figure('or'), text('')];
+  const columns = [text('Resin'), figure('Catalyst'), figure('or'), text('Note')];
   if ('notComputed' in table) {
     const words = [`Not computed: ${table.notComputed}. Do not mix; ask.`];
     return stageTable(`mixing-${part}`, heading, { words, columns, rows: [] });

@@ -21,9 +21,13 @@ export interface StageTable {
   readonly notes: readonly string[];
 }
 
+/** A column of words. */
 export const text = (heading: string): StageColumn => ({ text: heading, kind: 'text' });
+/** A column of figures. */
 export const figure = (heading: string): StageColumn => ({ text: heading, kind: 'figure' });
+/** A column of blanks to write in. */
 export const write = (heading: string): StageColumn => ({ text: heading, kind: 'write' });
+/** A column of boxes to tick. */
 export const tick = (heading: string): StageColumn => ({ text: heading, kind: 'tick' });
 /** A row of the cells given. */
 export const row = (...cells: StageRow['cells']): StageRow => ({ cells });

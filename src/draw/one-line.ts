@@ -104,7 +104,6 @@ function boxAt(lines: readonly string[], middle: number): readonly string[] {
     ...wrapped.map((line, index) =>
       words(line, 2.5, top + 1.2 + LINE * (index + 0.75), {
         'font-size': TEXT,
-        ...(index === 0 && { 'font-weight': 700 }),
       }),
     ),
     stroke([BUS - 8, middle], [BUS, middle], { 'stroke-width': 0.7 }),
@@ -135,7 +134,6 @@ function drawRow({ kind, label, fuse, wire, device }: OneLineRow, y: number): re
           words(fuse, (FUSE.from + FUSE.to) / 2, y - 2.1, {
             'font-size': SMALL_TEXT,
             'text-anchor': 'middle',
-            'font-weight': 700,
           }),
         ]),
     words(wire, WIRE, y - 0.9, { 'font-size': SMALL_TEXT }),
@@ -177,7 +175,7 @@ function tag(label: string, y: number): readonly string[] {
       stroke: INK.line,
       'stroke-width': 0.35,
     }),
-    words(label, TAG, y + 1, { 'text-anchor': 'middle', 'font-weight': 700 }),
+    words(label, TAG, y + 1, { 'text-anchor': 'middle' }),
   ];
 }
 
@@ -190,7 +188,6 @@ function feederDown(text: string, from: number, to: number): readonly string[] {
     ...wrapText(text, (WIDTH - BUS - 8) / TEXT).map((line, index, all) =>
       words(line, BUS + 5, middle + TEXT * 0.35 + (index - (all.length - 1) / 2) * LINE, {
         'font-size': TEXT,
-        'font-weight': 700,
       }),
     ),
   ];

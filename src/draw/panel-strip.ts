@@ -21,7 +21,7 @@ const WIDTH = 180;
 const ACROSS = 6;
 const CELL = WIDTH / ACROSS;
 const HEIGHT = 18;
-const NAME = 3;
+const NAME = 3.1;
 const LINE = 3.5;
 
 /**
@@ -57,10 +57,8 @@ function drawLabel({ position, name, fuse }: PanelLabel, x: number, y: number): 
       stroke: INK.line,
       'stroke-width': 0.3,
     }),
-    words(position, x + 2, y + 5, { 'font-size': 4.4, 'font-weight': 700 }),
+    words(position, x + 2, y + 5, { 'font-size': 4.4 }),
     words(fuse, x + CELL - 2, y + 4.6, { 'font-size': SMALL_TEXT, 'text-anchor': 'end' }),
-    ...lines.map((line, index) =>
-      words(line, x + 2, y + 9 + index * LINE, { 'font-size': NAME, 'font-weight': 700 }),
-    ),
+    ...lines.map((line, index) => words(line, x + 2, y + 9 + index * LINE, { 'font-size': NAME })),
   ];
 }
