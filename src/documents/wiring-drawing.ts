@@ -1,4 +1,10 @@
-import { drawOneLine, drawPanelStrip, type OneLineRow, type PanelLabel } from '../draw/index.ts';
+import {
+  drawOneLine,
+  drawPanelStrip,
+  type OneLineInput,
+  type OneLineRow,
+  type PanelLabel,
+} from '../draw/index.ts';
 import type { ElectricsFigures, Figures, WiredCircuit } from '../figures/index.ts';
 import { createFormatter, type Formatter } from '../units/index.ts';
 import { type Picture, pictureOf } from './picture.ts';
@@ -16,15 +22,16 @@ export function oneLinePicture(
   const format = createFormatter(build.yard.locale, build.yard.units);
   const { circuits, panel, feeder } = electrics;
   const rows = (from: WiredCircuit['from']) =>
-    circuits.filter((one) => one.from === from).map((one) => loadRow(one, electrics.volts, format));
-  const apart = startingApart(electrics, format);
+    circuits
+      .filter((one) => one.from === from && one.volts === electrics.volts)
+      .map((one) => loadRow(one, format));
   const drawing = drawOneLine({
     subject: `the ${build.hull.name}`,
-    ...(apart && { apart }),
+    apart: apartRows(electrics, format),
     battery: batteryLines(electrics, format),
     atBattery: [
       ...sourceRows(electrics, format),
-      ...(apart ? [] : starterRows(electrics, format)),
+      ...(isOfBank(electrics) ? starterRows(electrics, format) : []),
       ...rows('battery'),
     ],
     ...(panel && {
@@ -78,14 +85,13 @@ function batteryLines({ bank, volts }: ElectricsFigures, format: Formatter): rea
   ];
 }
 
-function loadRow({ row, volts }: WiredCircuit, own: number, format: Formatter): OneLineRow {
+function loadRow({ row }: WiredCircuit, format: Formatter): OneLineRow {
   const { conductor, colour, fuse, circuit, label } = row;
-  const other = volts === own ? '' : `, ${plain(volts, format)} V`;
   return {
     kind: 'load',
     label,
     fuse: fuseText(fuse, format),
-    wire: `${plain(conductor.metricMm2, format)}${NO_BREAK}mm², ${colour}${other}`,
+    wire: `${plain(conductor.metricMm2, format)}${NO_BREAK}mm², ${colour}`,
     device: `${circuit.name}, ${format.current(circuit.current)}`,
   };
 }
@@ -117,15 +123,25 @@ function starterRows({ starter }: ElectricsFigures, format: Formatter): readonly
   ];
 }
 
-/** The engine's own battery with its starter, when the house lives on others. */
-function startingApart(
-  electrics: ElectricsFigures,
-  format: Formatter,
-): { readonly lines: readonly string[]; readonly row: OneLineRow } | undefined {
-  const { starter, bank } = electrics;
+/** What does not hang on the house bus: the engine's own battery, and wires of another voltage. */
+function apartRows(electrics: ElectricsFigures, format: Formatter): OneLineInput['apart'] {
+  const { starter, bank, circuits, volts } = electrics;
   const [row] = starterRows(electrics, format);
-  if (!starter || !row || 'notComputed' in bank) return undefined;
-  return bank.items.includes(starter.battery) ? undefined : { lines: [starter.battery.name], row };
+  const own =
+    starter && row && !isOfBank(electrics) ? [{ lines: [starter.battery.name], row }] : [];
+  const named = 'notComputed' in bank ? 'Batteries' : (bank.items[0]?.name ?? 'Batteries');
+  const others = circuits
+    .filter((one) => one.volts !== volts)
+    .map((one) => ({
+      lines: [`Joined for ${plain(one.volts, format)}${NO_BREAK}V`, named],
+      row: loadRow(one, format),
+    }));
+  return [...own, ...others];
+}
+
+/** True when the engine starts from the batteries that the house lives on. */
+function isOfBank({ starter, bank }: ElectricsFigures): boolean {
+  return starter !== undefined && !('notComputed' in bank) && bank.items.includes(starter.battery);
 }
 
 function feederWords(feeder: ElectricsFigures['feeder'], format: Formatter): string {

@@ -16,8 +16,8 @@ export interface OneLineRow {
 export interface OneLineInput {
   /** What is wired, for the words: "the Dunlin 430". */
   readonly subject: string;
-  /** A battery that feeds one device alone, apart from the others: the engine's. */
-  readonly apart?: { readonly lines: readonly string[]; readonly row: OneLineRow };
+  /** Batteries that feed one device alone, apart from the bus: the engine's, or those joined for another voltage. */
+  readonly apart: readonly { readonly lines: readonly string[]; readonly row: OneLineRow }[];
   readonly battery: readonly string[];
   readonly atBattery: readonly OneLineRow[];
   /** The switch panel with what feeds it; left out: the boat has none. */
@@ -54,11 +54,14 @@ const APART = 19;
 export function drawOneLine(input: OneLineInput): Drawing {
   const { apart, battery, atBattery, panel, fontCss } = input;
   const first = EDGE + PITCH / 2;
-  const top = apart ? first + APART : first;
+  const top = first + apart.length * APART;
   const batteryRows = Math.max(atBattery.length, 1);
   const lastOfBattery = top + (batteryRows - 1) * PITCH;
   const body = [
-    ...(apart ? [...boxAt(apart.lines, first + 2), ...drawRow(apart.row, first + 2)] : []),
+    ...apart.flatMap(({ lines, row }, index) => [
+      ...boxAt(lines, first + 2 + index * APART),
+      ...drawRow(row, first + 2 + index * APART),
+    ]),
     busBar(top, lastOfBattery),
     ...boxAt(battery, (top + lastOfBattery) / 2),
     ...atBattery.flatMap((row, index) => drawRow(row, top + index * PITCH)),
@@ -205,6 +208,8 @@ function altOf({ subject, apart, battery, atBattery, panel }: OneLineInput): str
   const behind = panel
     ? ` ${panel.feeder}, to ${panel.lines.join(', ')}: ${told(panel.rows)}.`
     : '';
-  const alone = apart ? ` ${apart.lines.join(', ')} alone: ${told([apart.row])}.` : '';
+  const alone = apart
+    .map(({ lines, row }) => ` ${lines.join(', ')} alone: ${told([row])}.`)
+    .join('');
   return `One-line diagram of ${subject}.${alone} At ${battery.join(', ')}: ${told(atBattery)}.${behind}`;
 }

@@ -13,6 +13,7 @@ const rows = (count: number): readonly OneLineRow[] =>
 const draw = (atBattery: number, switched: number) =>
   drawOneLine({
     subject: 'the Coot 400',
+    apart: [],
     battery: ['House battery', '100 Ah, 12 V'],
     atBattery: rows(atBattery),
     panel: { lines: ['Switch panel'], feeder: 'M1, main fuse 30 A', rows: rows(switched) },
@@ -29,11 +30,13 @@ describe('a one-line diagram', () => {
   it('tells every wire in its words and escapes what names contain', () => {
     const drawing = drawOneLine({
       subject: 'A & B',
+      apart: [{ lines: ['Joined for 24 V'], row: load('02', 'Bow motor') }],
       battery: ['Battery <1>'],
       atBattery: [load('01', 'Pump "aft"')],
       fontCss: '',
     });
     expect(drawing.alt).toContain('01, Pump "aft", fuse 5 A, 2.5 mm², red');
+    expect(drawing.alt).toContain('Joined for 24 V alone: 02, Bow motor');
     expect(drawing.svg).toContain('Battery &lt;1&gt;');
   });
 
