@@ -109,7 +109,7 @@ describe('the orders of the demonstration', () => {
 
   it('show a few of the findings that stop nothing', () => {
     const codes = new Set<string>(orders.flatMap((one) => one.findings.map(({ code }) => code)));
-    for (const code of ['ITEM_NOT_PLACED', 'PART_PRICE_OLD', 'RECORD_MASS_OFF'])
+    for (const code of ['ITEM_NOT_PLACED', 'PART_PRICE_OLD', 'MASS_OUT_OF_GATE'])
       expect(codes).toContain(code);
   });
 
