@@ -14,6 +14,7 @@ import {
   type Jurisdiction,
   type Margin,
   roadLength,
+  roadLengthMargins,
   roadWidth,
   roofMargins,
   runningGearMargins,
@@ -21,6 +22,7 @@ import {
   type TrailerShape,
   vehicleMargins,
   winchPostFor,
+  winchPostMargins,
 } from '../tow/index.ts';
 import { type Kilograms, kilograms, metres, type Metres } from '../units/index.ts';
 
@@ -39,6 +41,8 @@ export interface TrailerFigures {
     readonly canBeUsual: boolean;
     /** True when the order says where it stands. */
     readonly isSet: boolean;
+    /** Against where the trailer lets it stand; empty where the catalogue does not say. */
+    readonly margins: readonly Margin[];
   }>;
   readonly ball: Computed<BallLoad>;
   readonly usualShare: number;
@@ -47,6 +51,7 @@ export interface TrailerFigures {
   readonly gear: Computed<readonly Margin[]>;
   readonly width: Margin;
   readonly length: Computed<Metres>;
+  readonly lengths: Computed<readonly Margin[]>;
   /** Empty where the order does not say what tows her. */
   readonly vehicle: Computed<readonly Margin[]>;
   /** kN. */
@@ -79,7 +84,7 @@ export function towFigures(build: Build, mass: MassResult): TowFigures {
 const placeOf = ({ order, yard }: Build): Jurisdiction => order.tow?.place ?? yard.tow.place;
 
 function trailerFigures(build: Build, trailer: Trailer, mass: MassResult): TrailerFigures {
-  const { order, hull, outboard } = build;
+  const { order, hull } = build;
   const place = placeOf(build);
   const vehicle = order.tow?.vehicle;
   const boat: TowedBoat = {
@@ -91,7 +96,7 @@ function trailerFigures(build: Build, trailer: Trailer, mass: MassResult): Trail
   const post = 'notComputed' in shape ? shape : winchPostOf(build, trailer, shape, boat);
   const ball =
     'notComputed' in shape ? shape : 'notComputed' in post ? post : ballLoad(shape, boat, post.at);
-  const behind = outboard ? OUTBOARD_BEHIND : 0;
+  const length = lengthOf(build, trailer, post);
   return {
     trailer,
     place,
@@ -102,16 +107,25 @@ function trailerFigures(build: Build, trailer: Trailer, mass: MassResult): Trail
     brakes: brakesOf(trailer, place, ball, kilograms(boat.mass + trailer.tare), vehicle?.kerb),
     gear: gearOf(trailer, ball),
     width: roadWidth(hull.dimensions.beam, trailer.width, place),
-    length:
-      'notComputed' in post
-        ? post
-        : metres(roadLength(trailer.length, post.at, boat.bow, metres(behind))),
+    length,
+    lengths:
+      typeof length === 'object' ? length : roadLengthMargins(length, place, order.tow?.longest),
     vehicle: vehicle && !('notComputed' in ball) ? vehicleOf(trailer, ball, vehicle) : lackOf(ball),
     coupling:
       vehicle?.kerb === undefined
         ? { notComputed: 'the order does not say what the towing vehicle weighs' }
         : couplingForce(vehicle.laden ?? vehicle.kerb, trailer.rating),
   };
+}
+
+function lengthOf(
+  { hull, outboard }: Build,
+  trailer: Trailer,
+  post: TrailerFigures['winchPost'],
+): TrailerFigures['length'] {
+  if ('notComputed' in post) return post;
+  const behind = metres(outboard ? OUTBOARD_BEHIND : 0);
+  return metres(roadLength(trailer.length, post.at, hull.dimensions.length, behind));
 }
 
 function shapeOf({ tare, axle, centre }: Trailer): Computed<TrailerShape> {
@@ -133,11 +147,13 @@ function winchPostOf(
   const from = winchPost?.from ?? usual;
   const to = winchPost?.to ?? usual;
   const set = order.tow?.winchPost;
+  const at = set ?? metres(Math.min(Math.max(usual, from), to));
   return {
-    at: set ?? metres(Math.min(Math.max(usual, from), to)),
+    at,
     usual,
     canBeUsual: usual >= from && usual <= to,
     isSet: set !== undefined,
+    margins: winchPost ? winchPostMargins(at, winchPost) : [],
   };
 }
 

@@ -1,0 +1,41 @@
+import type { Figures, TrailerFigures } from '../figures/index.ts';
+import { metres } from '../units/index.ts';
+import { performancePrinter } from './performance-words.ts';
+import type { KeyFigure } from './quote-types.ts';
+import { brakeWords } from './brake-words.ts';
+
+/** What a customer who tows her asks: mass on the ball, length, brakes; nothing without a trailer. */
+export function roadFigures({ build, tow }: Figures): readonly KeyFigure[] {
+  const { trailer } = tow;
+  if (!trailer) return [];
+  const { format } = performancePrinter(build);
+  const { ball, length, width } = trailer;
+  return [
+    ...('notComputed' in ball
+      ? []
+      : [
+          {
+            label: 'Mass on the tow ball',
+            value: format.mass(ball.onBall),
+            method: `${format.percent(ball.share, 0)} of the whole, estimated from moments with fuel and loose gear aboard; weighed at handover. ${vehicleWords(trailer)}`,
+          },
+        ]),
+    ...(typeof length === 'number'
+      ? [
+          {
+            label: 'Length on the road',
+            value: format.length(length),
+            method: `From the ball to the last thing behind it, estimated; ${format.length(metres(width.value))} wide. ${brakeWords(trailer)} Estimated; confirm with the authority.`,
+          },
+        ]
+      : []),
+  ];
+}
+
+function vehicleWords({ vehicle }: TrailerFigures): string {
+  if ('notComputed' in vehicle || vehicle.length === 0)
+    return 'Check what your vehicle’s tow ball may carry.';
+  return vehicle.every(({ holds }) => holds)
+    ? 'Within what you told us that your vehicle may tow; its plate decides.'
+    : 'More than what you told us that your vehicle may tow: its plate decides.';
+}
