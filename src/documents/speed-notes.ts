@@ -10,11 +10,11 @@ export function speedNotes(
   const { efficiency, water } = build.yard.drive;
   const share = (value: typeof efficiency.low): string => format.percent(decimalToNumber(value), 0);
   const { crouch } = build.hull.performance;
-  const number = (value: number): string => format.number(value, 2);
-  const drags = drive.drags.map(
-    ({ name, area, coefficient }) =>
-      `${name} (${number(area)} m², coefficient ${number(coefficient)})`,
-  );
+  const drags = drive.drags.map(({ name, area, coefficient }) => {
+    const size =
+      area < 0.1 ? `${format.number(area * 1e4, 0)} cm²` : `${format.number(area, 2)} m²`;
+    return `${name} (${size}, coefficient ${format.number(coefficient, 2)})`;
+  });
   const leg = build.hull.performance.outboardDrag
     ? ''
     : ' The drag of the outboard’s leg is within that share.';

@@ -45,7 +45,8 @@ export function towData({ tow }: Pick<Figures, 'tow'>): Readonly<Data> {
   const data: Data = {};
   const { trailer, roof = [] } = tow;
   const left = (name: string, value: number, unit: string): void => {
-    data[`${name}.left`] = datumOf(value, unit, 'limit less value; verify on a weighbridge', 3);
+    const how = unit === 'm' ? 'by measuring' : 'on a weighbridge';
+    data[`${name}.left`] = datumOf(value, unit, `what is left of the limit; verify ${how}`, 3);
   };
   for (const one of roof) left(`tow.roof.${key(one.name)}`, one.left, one.unit);
   if (!trailer) return data;

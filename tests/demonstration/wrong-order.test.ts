@@ -60,6 +60,8 @@ const RAISED_IN: Readonly<Record<string, string>> = {
   BALL_LOAD_HIGH: 'figures/performance.test.ts',
   AXLE_OR_TYRE_OVERLOADED: 'figures/performance.test.ts',
   TRAILER_TOO_WIDE: 'figures/performance.test.ts',
+  TRAILER_TOO_LONG: 'figures/performance.test.ts',
+  WINCH_POST_OUT_OF_REACH: 'figures/performance.test.ts',
   VEHICLE_OVERLOADED: 'figures/performance.test.ts',
   ROOF_OVERLOADED: 'figures/performance.test.ts',
 };
