@@ -1,5 +1,5 @@
 import type { Figures, LimitsFigures } from '../figures/index.ts';
-import { UNIT_KINDS } from '../units/index.ts';
+import { metres, UNIT_KINDS } from '../units/index.ts';
 import { notComputed, type PerformancePrinter } from './performance-words.ts';
 import { figureColumn, flagRow, plainRow, type SectionTable, textColumn } from './section.ts';
 import { capital, NO_BREAK, withMinus } from './words.ts';
@@ -66,7 +66,7 @@ type Categories = Exclude<LimitsFigures['categories'], { readonly notComputed: s
 
 function categoryTable(categories: Categories, { format }: PerformancePrinter): SectionTable {
   const value = (number: number, unit: string): string =>
-    unit === 'm' ? `${format.number(number, 2)}${NO_BREAK}m` : `${format.number(number, 1)}${unit}`;
+    unit === 'm' ? format.dimension(metres(number)) : `${format.number(number, 1)}${unit}`;
   return {
     caption: 'Screening for a design category, loaded as ordered',
     columns: [textColumn('Category and check'), ...COLUMNS],

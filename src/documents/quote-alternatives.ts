@@ -24,7 +24,6 @@ const FOR_THE_CUSTOMER: ReadonlySet<FindingCode> = new Set([
   'POWER_OVER_METHOD',
   'STEERING_MISMATCH',
   'DOES_NOT_PLANE',
-  'MAY_PORPOISE',
   'BRAKES_MISSING',
   'BRAKES_ADVISED',
   'BALL_LOAD_LOW',
@@ -67,7 +66,7 @@ function differenceFacts(
       value: numberChange(massOnTrailer, mass, 0.5),
     },
     {
-      label: 'People within the rating',
+      label: 'People rated for',
       value: numberChange(people, format.number(Math.abs(people), 0), 0.5),
     },
     { label: 'Full speed, loaded', value: speedChange(speed, format) },

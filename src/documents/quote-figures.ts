@@ -65,7 +65,7 @@ function outboardPower({ build }: Figures, format: Formatter): KeyFigure {
     ? {
         label: 'Outboard',
         value: format.power(build.outboard.model.power),
-        method: `${most}, ${TO_CONFIRM}. ${format.mass(build.outboard.mass)} of it hang on the transom; the shop allows ${format.mass(ratings.engineMass)}.`,
+        method: `${most}, ${TO_CONFIRM}. It puts ${format.mass(build.outboard.mass)} on the transom; the shop allows ${format.mass(ratings.engineMass)} there.`,
       }
     : {
         label: 'Outboard',

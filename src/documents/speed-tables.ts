@@ -1,7 +1,8 @@
 import { type DriveLoading, type EngineRow, type Figures, reserveOf } from '../figures/index.ts';
+import { UNIT_KINDS } from '../units/index.ts';
 import { notComputed, type PerformancePrinter } from './performance-words.ts';
 import { figureColumn, flagRow, plainRow, type SectionTable, textColumn } from './section.ts';
-import { capital } from './words.ts';
+import { capital, NO_BREAK } from './words.ts';
 
 /** Speeds as ordered, by every outboard that she may carry, and what she burns. */
 export function speedTables(figures: Figures, print: PerformancePrinter): readonly SectionTable[] {
@@ -56,7 +57,8 @@ function humpText(hump: DriveLoading['hump'], print: PerformancePrinter): string
   if ('notComputed' in hump) return 'not computed';
   const { state, isClimb } = hump;
   const climb = isClimb ? ', a climb' : '';
-  return `${print.degrees(state.trim)} at ${print.knots(state.speed)}${climb}`;
+  const knots = print.format.number(state.speed / UNIT_KINDS.speed.kn, 0);
+  return `${print.degrees(state.trim)} at about ${knots}${NO_BREAK}kn${climb}`;
 }
 
 function engineTable(engines: readonly EngineRow[], print: PerformancePrinter): SectionTable {

@@ -1,6 +1,7 @@
 import type { Figures } from '../figures/index.ts';
 import { decimalToNumber, UNIT_KINDS } from '../units/index.ts';
 import { notComputed, type PerformancePrinter } from './performance-words.ts';
+import { NO_BREAK } from './words.ts';
 
 /** What the speeds are, the propeller's pitch, and what the bow motor holds her against. */
 export function speedWords(figures: Figures, print: PerformancePrinter): readonly string[] {
@@ -18,10 +19,10 @@ function propellerWords({ drive, build }: Figures, { format }: PerformancePrinte
   const { fullThrottle, gearRatio } = build.outboard.model;
   const [least, most] = fullThrottle.map((turns) => format.number(turns, 0));
   const inches = (pitch: number): string =>
-    `${format.number(pitch * 1000, 0)} mm (${format.number(pitch / UNIT_KINDS.length.in, 1)} in)`;
+    `${format.number(pitch * 1000, 0)}${NO_BREAK}mm (${format.number(pitch / UNIT_KINDS.length.in, 1)}${NO_BREAK}in)`;
   const slip = format.percent(decimalToNumber(build.yard.drive.slip), 0);
   return [
-    `Propeller: a pitch of about ${inches(propeller.middle)}, from ${inches(propeller.finest)} to ${inches(propeller.coarsest)}, puts full throttle, loaded, between ${most} and ${least} rpm, at a gear ratio of ${format.number(decimalToNumber(gearRatio), 2)} and a slip of ${slip}.`,
+    `Propeller: a pitch of about ${inches(propeller.middle)}, from ${inches(propeller.finest)} to ${inches(propeller.coarsest)}, puts full throttle, loaded, between ${most} and ${least}${NO_BREAK}rpm, at a gear ratio of ${format.number(decimalToNumber(gearRatio), 2)} and a slip of ${slip}.`,
   ];
 }
 
@@ -31,12 +32,13 @@ function bowWords({ drive, build }: Figures, { format }: PerformancePrinter) {
   const { name, thrust, needed, time } = bowMotor;
   if ('notComputed' in needed) return [`${name}: ${notComputed(needed)}.`];
   const { wind, current } = build.yard.drive.holding;
-  const knots = (speed: number): string => `${format.number(speed / UNIT_KINDS.speed.kn, 0)} kn`;
+  const knots = (speed: number): string =>
+    `${format.number(speed / UNIT_KINDS.speed.kn, 0)}${NO_BREAK}kn`;
   const hours =
     'notComputed' in time
       ? `hours on the batteries ${notComputed(time)}`
-      : `the batteries that are fitted last about ${format.number(time.hours, 1)} h at ${format.number(time.current, 0)} A`;
+      : `the batteries that are fitted last about ${format.number(time.hours, 1)}${NO_BREAK}h at ${format.number(time.current, 0)}${NO_BREAK}A`;
   return [
-    `${name}: holding her against ${knots(wind)} of wind and ${knots(current)} of current takes about ${format.number(needed.needed, 0)} N (wind ${format.number(needed.wind, 0)} N before gusts, current ${format.number(needed.current, 0)} N) of its ${format.number(thrust, 0)} N; ${hours}.`,
+    `${name}: holding her against ${knots(wind)} of wind and ${knots(current)} of current takes about ${format.number(needed.needed, 0)}${NO_BREAK}N (wind ${format.number(needed.wind, 0)}${NO_BREAK}N before gusts, current ${format.number(needed.current, 0)}${NO_BREAK}N) of its ${format.number(thrust, 0)}${NO_BREAK}N; ${hours}.`,
   ];
 }

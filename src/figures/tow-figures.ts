@@ -19,12 +19,10 @@ import {
   roofMargins,
   runningGearMargins,
   type TowedBoat,
-  type TrailerShape,
   vehicleMargins,
-  winchPostFor,
-  winchPostMargins,
 } from '../tow/index.ts';
 import { type Kilograms, kilograms, metres, type Metres } from '../units/index.ts';
+import { placeOf, shapeOf, type WinchPost, winchPostOf } from './winch-post.ts';
 
 /** How far a tilted outboard stands behind the transom, m; common practice, no source. */
 const OUTBOARD_BEHIND = 0.7;
@@ -33,17 +31,7 @@ const OUTBOARD_BEHIND = 0.7;
 export interface TrailerFigures {
   readonly trailer: Trailer;
   readonly place: Jurisdiction;
-  /** Where the winch post stands, aft of the ball, and where it would give the usual share. */
-  readonly winchPost: Computed<{
-    readonly at: Metres;
-    readonly usual: Metres;
-    /** False when the trailer does not let it stand at `usual`. */
-    readonly canBeUsual: boolean;
-    /** True when the order says where it stands. */
-    readonly isSet: boolean;
-    /** Against where the trailer lets it stand; empty where the catalogue does not say. */
-    readonly margins: readonly Margin[];
-  }>;
+  readonly winchPost: Computed<WinchPost>;
   readonly ball: Computed<BallLoad>;
   readonly usualShare: number;
   readonly share: Computed<readonly Margin[]>;
@@ -79,9 +67,6 @@ export function towFigures(build: Build, mass: MassResult): TowFigures {
     }),
   };
 }
-
-/** Whose rules are read. */
-const placeOf = ({ order, yard }: Build): Jurisdiction => order.tow?.place ?? yard.tow.place;
 
 function trailerFigures(build: Build, trailer: Trailer, mass: MassResult): TrailerFigures {
   const { order, hull } = build;
@@ -126,35 +111,6 @@ function lengthOf(
   if ('notComputed' in post) return post;
   const behind = metres(outboard ? OUTBOARD_BEHIND : 0);
   return metres(roadLength(trailer.length, post.at, hull.dimensions.length, behind));
-}
-
-function shapeOf({ tare, axle, centre }: Trailer): Computed<TrailerShape> {
-  return axle === undefined || centre === undefined
-    ? { notComputed: 'the catalogue does not say where the trailer’s axle and mass are' }
-    : { tare, axle, centre };
-}
-
-/** Where the order says; else where the usual share is on the ball, as near as the trailer lets it stand. */
-function winchPostOf(
-  { order, yard }: Build,
-  { winchPost }: Trailer,
-  shape: TrailerShape,
-  boat: TowedBoat,
-): TrailerFigures['winchPost'] {
-  const place = order.tow?.place ?? yard.tow.place;
-  const usual = winchPostFor(shape, boat, BALL_SHARES[place].usual);
-  if (typeof usual === 'object') return usual;
-  const from = winchPost?.from ?? usual;
-  const to = winchPost?.to ?? usual;
-  const set = order.tow?.winchPost;
-  const at = set ?? metres(Math.min(Math.max(usual, from), to));
-  return {
-    at,
-    usual,
-    canBeUsual: usual >= from && usual <= to,
-    isSet: set !== undefined,
-    margins: winchPost ? winchPostMargins(at, winchPost) : [],
-  };
 }
 
 function brakesOf(
