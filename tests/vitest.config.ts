@@ -7,6 +7,7 @@ export default defineConfig({
     setupFiles: ['tests/seed.ts'],
     // Dates and numbers are formatted the same on every machine.
     env: { TZ: 'UTC', LANG: 'en_AU.UTF-8' },
+    isolate: false,
     testTimeout: 10_000,
   },
 });
