@@ -1,11 +1,29 @@
 import type { Figures, TrailerFigures } from '../figures/index.ts';
-import { metres } from '../units/index.ts';
+import { kilograms, metres } from '../units/index.ts';
 import { performancePrinter } from './performance-words.ts';
 import type { KeyFigure } from './quote-types.ts';
 import { brakeWords } from './brake-words.ts';
 
-/** What a customer who tows her asks: mass on the ball, length, brakes; nothing without a trailer. */
-export function roadFigures({ build, tow }: Figures): readonly KeyFigure[] {
+/** What a customer who tows or carries her asks: mass on the ball, length, brakes, the roof. */
+export function roadFigures(figures: Figures): readonly KeyFigure[] {
+  return [...trailerFigures(figures), ...roofFigure(figures)];
+}
+
+function roofFigure({ build, tow }: Figures): readonly KeyFigure[] {
+  const [onRoof] = tow.roof ?? [];
+  if (!onRoof) return [];
+  const { format } = performancePrinter(build);
+  const holds = tow.roof?.every((margin) => margin.holds) ?? true;
+  return [
+    {
+      label: 'On a roof',
+      value: format.mass(kilograms(onRoof.value)),
+      method: `The boat without outboard, fuel and loose gear, and the rack, computed; ${holds ? 'within' : 'more than'} the ${format.mass(kilograms(onRoof.limit))} that you told us the roof may carry. Weigh her first; the vehicle’s and the rack’s papers decide.`,
+    },
+  ];
+}
+
+function trailerFigures({ build, tow }: Figures): readonly KeyFigure[] {
   const { trailer } = tow;
   if (!trailer) return [];
   const { format } = performancePrinter(build);

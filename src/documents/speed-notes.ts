@@ -2,6 +2,9 @@ import type { Figures } from '../figures/index.ts';
 import { decimalToNumber } from '../units/index.ts';
 import type { PerformancePrinter } from './performance-words.ts';
 
+const BOW_MOTOR =
+  'Bow motor: windage from the profile of the lines above the water, with a fifth more for outboard and canopy, and the people; gusts half as strong again; all from the same side (coefficients: common practice, no source). Estimated; verify by trial.';
+
 /** Methods, sources, validity and cautions of speed, fuel, propeller and bow motor. */
 export function speedNotes(
   { build, drive }: Figures,
@@ -25,6 +28,6 @@ export function speedNotes(
     `Crouch’s formula knows mass and power only; with ${format.number(drive.crouchConstant, 0)} (mph, hp, lb), the constant of a ${crouch}.`,
     'Porpoising by Celano’s regression, US Naval Academy, 1998 (from memory), with the outboard trimmed level; not computed outside its range, as for a lightly loaded hull. Verify by trial.',
     'Fuel from the engine’s consumption and its shape at part load (common practice, no source); cruise is the speed that the order names, or seven tenths of full speed. Verify by trial.',
-    'Bow motor: windage from the profile of the lines above the water, with a fifth more for outboard and canopy, and the people; gusts half as strong again; all from the same side (coefficients: common practice, no source). Estimated; verify by trial.',
+    ...(drive.bowMotor ? [BOW_MOTOR] : []),
   ];
 }

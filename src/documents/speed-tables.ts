@@ -1,6 +1,6 @@
 import { type DriveLoading, type EngineRow, type Figures, reserveOf } from '../figures/index.ts';
 import { UNIT_KINDS } from '../units/index.ts';
-import { notComputed, type PerformancePrinter } from './performance-words.ts';
+import type { PerformancePrinter } from './performance-words.ts';
 import { figureColumn, flagRow, plainRow, type SectionTable, textColumn } from './section.ts';
 import { capital, NO_BREAK } from './words.ts';
 
@@ -80,18 +80,19 @@ function engineTable(engines: readonly EngineRow[], print: PerformancePrinter): 
   };
 }
 
+/** In a narrow cell; why it is not computed stands in the table of loadings. */
+const known = <Value extends number>(
+  value: Value | { readonly notComputed: string },
+  print: (value: Value) => string,
+): string => (typeof value === 'object' ? 'not computed' : print(value));
+
 function fuelTable({ drive, build }: Figures, print: PerformancePrinter): SectionTable {
   const fuel = build.order.fuel === undefined ? 'no fuel' : print.format.volume(build.order.fuel);
   return {
     caption: `Loaded, on ${fuel} with ${print.format.percent(reserveOf(build), 0)} kept back`,
     columns: [textColumn('At'), ...['Speed', 'Fuel', 'Range'].map(figureColumn)],
     rows: drive.fuel.map(({ name, speed, flow, range }) =>
-      plainRow(
-        name,
-        ...(typeof speed === 'object'
-          ? [notComputed(speed), '', '']
-          : [print.knots(speed), print.flow(flow), print.range(range)]),
-      ),
+      plainRow(name, known(speed, print.knots), known(flow, print.flow), known(range, print.range)),
     ),
   };
 }

@@ -108,6 +108,13 @@ describe('what the customer reads of it', () => {
     expect(performanceFigures(inventedFigures())).toEqual([]);
   });
 
+  it('tells who carries her on a roof what she weighs there, and that the papers decide', () => {
+    const roof = performanceFigures(figuresOf('DC-2608')).at(-1);
+    expect(roof).toMatchObject({ label: 'On a roof' });
+    expect(roof?.method).toMatch(/within the .* papers decide/);
+    expect(towingSection(figuresOf('DC-2608'), '').words.at(-1)).toMatch(/^On a roof/);
+  });
+
   it('is a plate that nobody signed yet', () => {
     const [plate] = plateDrawing(figuresOf('DC-2601'), '');
     expect(plate?.alt).toContain('Draft: for the builder to confirm and sign');
