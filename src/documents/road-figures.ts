@@ -13,12 +13,11 @@ function roofFigure({ build, tow }: Figures): readonly KeyFigure[] {
   const [onRoof] = tow.roof ?? [];
   if (!onRoof) return [];
   const { format } = performancePrinter(build);
-  const holds = tow.roof?.every((margin) => margin.holds) ?? true;
   return [
     {
       label: 'On a roof',
       value: format.mass(kilograms(onRoof.value)),
-      method: `The boat without outboard, fuel and loose gear, and the rack, computed; ${holds ? 'within' : 'more than'} the ${format.mass(kilograms(onRoof.limit))} that you told us the roof may carry. Weigh her first; the vehicle’s and the rack’s papers decide.`,
+      method: `The boat without outboard, fuel and loose gear, and the rack, computed; ${onRoof.holds ? 'within' : 'more than'} the ${format.mass(kilograms(onRoof.limit))} that you told us the roof may carry. Weigh her first; the vehicle’s and the rack’s papers decide.`,
     },
   ];
 }

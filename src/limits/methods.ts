@@ -2,7 +2,7 @@ import { type Kilograms, kilograms, type Watts } from '../units/index.ts';
 import { australianPeople } from './australian-plate.ts';
 import { type Binding, bindingLimit } from './binding.ts';
 import { powerCapacity } from './cfr-183-power.ts';
-import { personsCapacity, weightCapacity } from './cfr-183-weight.ts';
+import { type PersonsCapacity, personsCapacity, weightCapacity } from './cfr-183-weight.ts';
 import { isoPeople } from './iso-load.ts';
 import { isoPower } from './iso-power.ts';
 import { HORSEPOWER } from './pounds.ts';
@@ -25,6 +25,8 @@ export interface Rating {
   readonly loadMeans: string;
   readonly power: Computed<Watts>;
   readonly people: Computed<number>;
+  /** Most that the people may weigh, where the method wants that on the plate and could find it. */
+  readonly peopleLoad?: Kilograms;
   /** Of the people; undefined where the method could not count them. */
   readonly binding: Binding | undefined;
   /** What else the method asks for before its figures stand. */
@@ -43,6 +45,7 @@ interface Method {
   readonly load: (boat: RatedBoat) => Computed<Kilograms>;
   readonly power: (boat: RatedBoat) => Computed<Watts>;
   readonly people: (boat: RatedBoat) => Computed<readonly PeopleLimit[]>;
+  readonly peopleLoad?: (boat: RatedBoat) => Computed<Kilograms>;
   readonly besides?: (boat: RatedBoat) => readonly string[];
 }
 
@@ -56,6 +59,11 @@ function markedHorsepower({ hull, engine }: RatedBoat): Computed<number> {
   const capacity = powerCapacity(hull);
   if ('notComputed' in capacity) return capacity;
   return Math.min(capacity.horsepower, engine.power / HORSEPOWER);
+}
+
+function personsByLaw(boat: RatedBoat): Computed<PersonsCapacity> {
+  const marked = markedHorsepower(boat);
+  return typeof marked === 'object' ? marked : personsCapacity(boat, marked);
 }
 
 /** What is left of the freeboard displacement after the boat, her engine and her fixed fuel. */
@@ -89,15 +97,16 @@ const METHODS: Readonly<Record<MethodId, Method>> = {
       return 'notComputed' in power ? power : power.power;
     },
     people: (boat) => {
-      const marked = markedHorsepower(boat);
-      if (typeof marked === 'object') return marked;
-      const persons = personsCapacity(boat, marked);
+      const persons = personsByLaw(boat);
       if ('notComputed' in persons) return persons;
       return [seats(boat), { name: 'the buoyancy', people: persons.people }];
     },
+    peopleLoad: (boat) => {
+      const persons = personsByLaw(boat);
+      return 'notComputed' in persons ? persons : persons.mass;
+    },
     besides: (boat) => {
-      const marked = markedHorsepower(boat);
-      const persons = typeof marked === 'object' ? marked : personsCapacity(boat, marked);
+      const persons = personsByLaw(boat);
       const lacks = !('notComputed' in persons) && persons.needsSideTest && !boat.sideTest;
       return lacks ? [SIDE_TEST] : [];
     },
@@ -160,6 +169,7 @@ export function rateBoat(boat: RatedBoat, methods: readonly MethodId[]): readonl
   return methods.map((id) => {
     const method = METHODS[id];
     const limits = method.people(boat);
+    const peopleLoad = method.peopleLoad?.(boat);
     const binding = 'notComputed' in limits ? undefined : bindingLimit(limits);
     return {
       method: id,
@@ -172,6 +182,7 @@ export function rateBoat(boat: RatedBoat, methods: readonly MethodId[]): readonl
       loadMeans: method.loadMeans,
       power: method.power(boat),
       people: 'notComputed' in limits ? limits : (binding?.people ?? 0),
+      ...(typeof peopleLoad === 'number' && { peopleLoad }),
       binding,
       besides: method.besides?.(boat) ?? [],
     };

@@ -53,6 +53,13 @@ describe('a boat rated by several methods', () => {
     expect(rating?.people).toBe(2);
   });
 
+  it('gives what the people may weigh where the law wants that on the plate', () => {
+    const [law, iso] = rateBoat(boatOf(), ['cfr-183', 'iso']);
+    // (3,200 - 230) kg / 5 = 1,309.6 lb, less 459 lb for a motor of 37 kW (49.6 hp): 850.6 lb.
+    expect((law?.peopleLoad ?? 0) / POUND).toBeCloseTo(850.6, 0);
+    expect(iso?.peopleLoad).toBeUndefined();
+  });
+
   it('names the buoyancy when that binds', () => {
     const [rating] = rateBoat(boatOf({ seats: 9 }), ['cfr-183']);
     expect(rating?.binding?.words).toBe('the buoyancy binds, not the seat count (9)');
