@@ -24,7 +24,9 @@ export type Equilibrium =
     };
 
 /**
- * Level, trim and heel at which weight and buoyancy balance, found together; better than 1e-6 m and 1e-6 rad.
+ * Level, trim and heel at which weight and buoyancy balance, found together; better than 1e-6 m and 1e-6 rad where
+ * her GM there is more than 1e-7 m to either side of nothing. Nearer to neutral than that, moments that rounding cannot tell
+ * from none leave the heel open to about 1e-5 rad, and a boat with no GM at any heel rests wherever she is.
  *
  * @param openings - where water comes aboard, besides the sheer, which always counts
  * @param start - a plane near the answer, if one is known
