@@ -1,7 +1,13 @@
 import type { FiguredAlternative, Figures } from '../figures/index.ts';
 import { FINDING_CODES } from '../findings/index.ts';
 import type { Money } from '../money/index.ts';
-import { createFormatter, decimalToNumber } from '../units/index.ts';
+import {
+  createFormatter,
+  decimalToNumber,
+  type Formatter,
+  type MetresPerSecond,
+  UNIT_KINDS,
+} from '../units/index.ts';
 import { figureColumn, plainRow, type Section, section, textColumn } from './section.ts';
 import { signedMass, signedMoney } from './words.ts';
 
@@ -19,9 +25,15 @@ export function alternativesSection(
         caption: 'What each changes, against the order',
         columns: [
           textColumn('Alternative'),
-          ...['Drive-away', 'Margin', 'Margin share', 'Mass on the road', 'People'].map(
-            figureColumn,
-          ),
+          ...[
+            'Drive-away',
+            'Margin',
+            'Margin share',
+            'Mass on the road',
+            'People',
+            'Speed',
+            'On the ball',
+          ].map(figureColumn),
           textColumn('Findings'),
         ],
         rows: alternatives.map(({ name, figures, differences, findings }) => {
@@ -33,6 +45,8 @@ export function alternativesSection(
             share ? format.percent(decimalToNumber(share), 1) : '',
             differences ? signedMass(differences.massOnTrailer, format) : '',
             differences ? format.number(differences.people, 0) : '',
+            speedText(differences?.speed, format),
+            differences?.onBall === undefined ? '' : signedMass(differences.onBall, format),
             findings
               .map(({ code, received }) => `${FINDING_CODES[code].means}: ${received}`)
               .join('; '),
@@ -41,4 +55,10 @@ export function alternativesSection(
       },
     ],
   });
+}
+
+function speedText(speed: MetresPerSecond | undefined, format: Formatter): string {
+  if (speed === undefined) return '';
+  const knots = speed / UNIT_KINDS.speed.kn;
+  return `${knots < 0 ? '−' : '+'}${format.number(Math.abs(knots), 1)}\u00A0kn`;
 }

@@ -5,6 +5,7 @@ import { daysNote, type PlannedDays } from './build-sheet-days.ts';
 import { shopFindings } from './build-sheet-findings.ts';
 import { massMethod, targetMasses } from './build-sheet-masses.ts';
 import { placingList } from './build-sheet-placing.ts';
+import { performanceFacts } from './build-sheet-performance.ts';
 import { hoursByStage, stageSheets, stagesLeftOut } from './build-sheet-stages.ts';
 import type { BuildSheetView } from './build-sheet-types.ts';
 import type { DocumentHead } from './head.ts';
@@ -35,7 +36,7 @@ export function buildSheetView(
     boat: boatName(build),
     halt: halt(build),
     use: sentence(order.boat.use),
-    facts: facts(build),
+    facts: [...facts(build), ...performanceFacts(figures)],
     note: order.note === undefined ? '' : sentence(order.note),
     variations: agreedVariations(variations, yard.locale),
     findings: shopFindings(figures.findings),

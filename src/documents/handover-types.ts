@@ -66,6 +66,8 @@ export interface HandoverView {
   };
   readonly identity: readonly HandoverField[];
   readonly pictures: readonly CaptionedPicture[];
+  /** A draft of the capacity plate; empty where nothing could be estimated. */
+  readonly plate: HandoverView['pictures'];
   readonly fitted: readonly FittedGroup[];
   /** Serial numbers that were recorded under other names than those of the items. */
   readonly otherSerials: readonly HandoverField[];

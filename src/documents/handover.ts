@@ -7,6 +7,7 @@ import { fittedItems } from './handover-fitted.ts';
 import { carryFigures, handoverMasses, handoverMassMethod, trialRuns } from './handover-masses.ts';
 import type { HandoverField, HandoverView } from './handover-types.ts';
 import type { DocumentHead } from './head.ts';
+import { plateDrawing } from './plate-drawing.ts';
 import { drawBoat } from './quote-drawing.ts';
 import type { QuoteOptions } from './quote.ts';
 import { shopHead } from './shop-head.ts';
@@ -28,6 +29,7 @@ export function handoverView(figures: Figures, { fontCss }: QuoteOptions): Hando
     standing,
     identity: identity(build),
     pictures: drawn.pictures,
+    plate: plateDrawing(figures, fontCss),
     ...fittedItems(build, drawn.numbers),
     masses: handoverMasses(figures),
     massMethod: handoverMassMethod(figures),

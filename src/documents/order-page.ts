@@ -4,8 +4,11 @@ import { costingSection, sensitivitySection } from './costing-section.ts';
 import { driftSection } from './drift-section.ts';
 import { floatSection } from './float-section.ts';
 import type { PageHead } from './head.ts';
+import { limitsSection } from './limits-section.ts';
 import { planSection } from './plan-section.ts';
 import type { Section } from './section.ts';
+import { speedSection } from './speed-section.ts';
+import { towingSection } from './towing-section.ts';
 import { variationsSection } from './variations-section.ts';
 import { boatName } from './words.ts';
 
@@ -42,6 +45,9 @@ export function orderPageView(state: OrderState, fontCss: string): OrderPageView
       sensitivitySection(figures),
       ...(alternatives.length > 0 ? [alternativesSection(alternatives, quoted)] : []),
       floatSection(figures, fontCss),
+      speedSection(figures, fontCss),
+      limitsSection(figures),
+      towingSection(figures, fontCss),
       driftSection(issued, drift, yard),
       variationsSection(variations, quoted, issued),
       planSection(state, yard),

@@ -20,6 +20,14 @@ const FOR_THE_CUSTOMER: ReadonlySet<FindingCode> = new Set([
   'SHAFT_LENGTH',
   'TRAILER_OVERLOADED',
   'TRAILER_LENGTH',
+  'PEOPLE_OVER_METHOD',
+  'POWER_OVER_METHOD',
+  'STEERING_MISMATCH',
+  'DOES_NOT_PLANE',
+  'BRAKES_MISSING',
+  'AXLE_OR_TYRE_OVERLOADED',
+  'VEHICLE_OVERLOADED',
+  'ROOF_OVERLOADED',
 ]);
 
 /** What each alternative changes, as the customer sees it: price, mass, people and what stands in its way. */
@@ -35,7 +43,13 @@ export function quoteAlternatives(
 }
 
 function differenceFacts(
-  { driveAway, massOnTrailer, people, speed }: NonNullable<FiguredAlternative['differences']>,
+  {
+    driveAway,
+    massOnTrailer,
+    people,
+    speed,
+    onBall,
+  }: NonNullable<FiguredAlternative['differences']>,
   { yard, trailer }: Figures['build'],
 ): readonly Fact[] {
   const format = createFormatter(yard.locale, yard.units);
@@ -51,6 +65,14 @@ function differenceFacts(
       value: numberChange(people, format.number(Math.abs(people), 0), 0.5),
     },
     { label: 'Full speed, loaded', value: speedChange(speed, format) },
+    ...(onBall === undefined
+      ? []
+      : [
+          {
+            label: 'Mass on the tow ball',
+            value: numberChange(onBall, format.mass(kilograms(Math.abs(onBall))), 0.5),
+          },
+        ]),
   ];
 }
 

@@ -1,8 +1,10 @@
 import type { Figures } from '../figures/index.ts';
 import { createFormatter, type Formatter } from '../units/index.ts';
 import { floatKeyFigures } from './float-customer.ts';
+import { performanceFigures } from './performance-figures.ts';
 import { percentText } from './quote-price.ts';
 import type { KeyFigure } from './quote-types.ts';
+import { capital } from './words.ts';
 
 const TO_CONFIRM = 'to be confirmed by test under local rules';
 
@@ -23,6 +25,7 @@ export function keyFigures(figures: Figures): readonly KeyFigure[] {
     outboardPower(figures, format),
     people(figures, format),
     load(figures, format),
+    ...performanceFigures(figures),
     ...floatKeyFigures(figures, format),
   ];
 }
@@ -88,5 +91,3 @@ function load({ build, mass }: Figures, format: Formatter): KeyFigure {
     method: `People at ${format.mass(personMass)} and ${format.mass(gearPerPerson)} of gear each, fuel and fitted items. The shop rates this hull for up to ${format.mass(ratings.load)}, ${TO_CONFIRM}.`,
   };
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -48,3 +48,6 @@ export const withMinus = (text: string): string => text.replace('-', '−');
 export function signedMass(change: Kilograms, format: Formatter): string {
   return `${change < 0 ? '−' : '+'}${format.mass(kilograms(Math.abs(change)))}`;
 }
+
+/** With a capital letter. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,8 +1,16 @@
 export { type ArrangementInput, drawArrangement } from './arrangement.ts';
 export { type BodyPlanInput, drawBodyPlan } from './body-plan.ts';
+export { type CapacityPlateInput, drawCapacityPlate, type PlateFact } from './capacity-plate.ts';
 export type { CrossWater } from './cross-waters.ts';
 export { drawMassBars, type MassBar, type MassBarsInput } from './mass-bars.ts';
+export { drawOnTrailer, type OnTrailerInput } from './on-trailer.ts';
 export { drawPlacing, type PlacingInput } from './placing.ts';
+export {
+  drawPowerCurve,
+  type PowerCurveInput,
+  type PowerLine,
+  type SpeedAndPower,
+} from './power-curve.ts';
 export { drawRighting, type RightingInput, type RightingMark } from './righting.ts';
 export {
   drawPlanChart,

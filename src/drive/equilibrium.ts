@@ -5,8 +5,10 @@ import { findRoot } from './solve.ts';
 import type { Computed, PlaningState } from './types.ts';
 
 const DEGREE = Math.PI / 180;
+/** A moment below this is none, N·m. */
+const BALANCED = 1e-7;
 /** Trims that are looked through for balance: beyond the method's range on both sides, so that it can say so. */
-const TRIMS = Array.from({ length: 30 }, (_, index) => (0.5 + index * 0.5) * DEGREE);
+const TRIMS = Array.from({ length: 15 }, (_, index) => (0.5 + (index * 14.5) / 14) * DEGREE);
 
 /**
  * The trim at which weight, pressure, friction and thrust are in balance at a speed, and the state there.
@@ -23,14 +25,25 @@ export function runAt(running: Running, speed: MetresPerSecond): Computed<Planin
   };
   const first = planeAt(running, speed, radians(4 * DEGREE));
   if ('notComputed' in first) return first;
-  const moments = TRIMS.map((trim) => [trim, at(trim)] as const);
-  const index = moments.findIndex(
-    ([, moment], place) => moment >= 0 && (moments[place - 1]?.[1] ?? 0) < 0,
-  );
-  const [low, high] = [moments[index - 1], moments[index]];
+  const [low, high] = bracket(at);
   if (!low || !high) return { notComputed: 'no trim from 0.5° to 15° balances the moments' };
-  const state = planeAt(running, speed, radians(findRoot(at, low, high)));
+  const state = planeAt(running, speed, radians(findRoot(at, low, high, BALANCED)));
   if ('notComputed' in state) return state;
   const why = notPlaning({ ...state, hull: running.hull });
   return why === undefined ? state : { notComputed: why };
 }
+
+/** The first two neighbouring trims between which the moment turns from bow-down to bow-up. */
+function bracket(
+  at: (trim: number) => number,
+): readonly [TrimMoment, TrimMoment] | readonly [undefined, undefined] {
+  let before: TrimMoment | undefined;
+  for (const trim of TRIMS) {
+    const here = [trim, at(trim)] as const;
+    if (before && before[1] < 0 && here[1] >= 0) return [before, here];
+    before = here;
+  }
+  return [undefined, undefined];
+}
+
+type TrimMoment = readonly [trim: number, moment: number];

@@ -1,35 +1,39 @@
 import { type Radians, radians } from '../units/index.ts';
-import { interpolate } from './interpolate.ts';
-import { LOADINGS, PORPOISING_TRIMS } from './porpoising-table.ts';
 import type { Computed } from './types.ts';
 
+/** Deadrise in degrees, and √(CLβ/2), that the regression is taken to hold for (from memory, rounded). */
+const DEADRISES = { least: 5, greatest: 25 };
+const LOADINGS = { least: 0.13, greatest: 0.36 };
+/** A trillionth of slack for what arithmetic leaves behind. */
+const SLACK = 1e-12;
+
 /**
- * The trim above which a planing hull begins to porpoise.
+ * The trim above which a planing hull begins to porpoise,
+ * τ = 0.1197 β^0.7651 exp(15.7132 √(CLβ/2) β^-0.2629), τ and β in degrees.
  *
- * @param lift - CL of the hull on the square of its beam
+ * @param lift - CLβ of the hull on the square of its beam
  * @param deadrise - β
- * @returns the trim; `notComputed` outside the chart, as a very lightly loaded hull is
- * @validity 0.13 <= √(CL/2) <= 0.35, 0° <= β <= 20°; a prismatic hull; the limit is read off a chart to some 0.3°
- * @source Savitsky 1964, figure 18 (porpoising limits for prismatic planing hulls), points as read off by others to
- * 0.1°, straight lines between them; the figure itself was not at hand
+ * @returns the trim; `notComputed` outside the range of the regression, as a very lightly loaded hull is
+ * @validity 5° <= β <= 25°, 0.13 <= √(CLβ/2) <= 0.36; a prismatic hull in calm water
+ * @source Celano, The prediction of porpoising inception for modern planing craft, US Naval Academy, Trident Scholar
+ * report, 1998: regression through model tests (formula from memory)
  */
 export function porpoisingTrim(lift: number, deadrise: Radians): Computed<Radians> {
   const loading = Math.sqrt(lift / 2);
-  const columns = PORPOISING_TRIMS.map(([degrees, trims]) => {
-    const points = LOADINGS.map((one, index) => [one, trims[index] ?? Number.NaN] as const);
-    return [degrees, interpolate(points, loading)] as const;
-  });
-  const limits = columns.flatMap(([degrees, trim]) =>
-    trim === undefined ? [] : [[degrees, trim] as const],
-  );
-  if (limits.length === 0) {
+  const degrees = (deadrise * 180) / Math.PI;
+  if (!isWithin(loading, LOADINGS)) {
     return {
-      notComputed: 'the square root of CL/2 is outside 0.13 to 0.35, the range of the chart',
+      notComputed: 'the square root of CL/2 is outside 0.13 to 0.36, the range of the regression',
     };
   }
-  const limit = interpolate(limits, (deadrise * 180) / Math.PI);
-  if (limit === undefined) {
-    return { notComputed: 'the deadrise is outside 0° to 20°, the range of the chart' };
+  if (!isWithin(degrees, DEADRISES)) {
+    return { notComputed: 'the deadrise is outside 5° to 25°, the range of the regression' };
   }
+  const limit = 0.1197 * degrees ** 0.7651 * Math.exp(15.7132 * loading * degrees ** -0.2629);
   return radians((limit * Math.PI) / 180);
 }
+
+const isWithin = (
+  value: number,
+  { least, greatest }: { readonly least: number; readonly greatest: number },
+): boolean => value >= least - SLACK && value <= greatest + SLACK;

@@ -7,13 +7,15 @@ const MOST_STEPS = 100;
  * @param at - continuous between low and high
  * @param atLow - the function's value at `low`
  * @param atHigh - its value at `high`, of the other sign
- * @returns the root, to about 1e-13 of the interval
+ * @param close - a value this near to zero is zero
+ * @returns the root, to about 1e-13 of the interval, or where the value is close enough
  * @source the regula falsi with the Illinois correction: M. Dowell and P. Jarratt, BIT 11 (1971)
  */
 export function findRoot(
   at: (value: number) => number,
   [low, atLow]: readonly [number, number],
   [high, atHigh]: readonly [number, number],
+  close = 1e-14,
 ): number {
   let [a, fa, b, fb] = [low, atLow, high, atHigh];
   const narrow = Math.abs(high - low) * 1e-13;
@@ -23,7 +25,7 @@ export function findRoot(
     if (fc * fb < 0) [a, fa] = [b, fb];
     else fa /= 2;
     [b, fb] = [c, fc];
-    if (Math.abs(fc) < 1e-14) break;
+    if (Math.abs(fc) < close) break;
   }
   return b;
 }

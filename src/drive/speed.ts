@@ -14,7 +14,10 @@ import type { Band, Computed, PlaningState } from './types.ts';
 export const OUTBOARD_EFFICIENCY: Band<number> = { low: 0.45, likely: 0.52, high: 0.6 };
 
 /** Speeds that are looked through, m/s: about 6 to 70 knots. */
-export const SPEEDS = Array.from({ length: 67 }, (_, index) => 3 + index * 0.5);
+export const SPEEDS = Array.from({ length: 34 }, (_, index) => 3 + index);
+
+/** Power that is off by less than this is not off, W. */
+const BALANCED = 1e-4;
 
 export interface Driven {
   readonly running: Running;
@@ -59,7 +62,7 @@ export function speedFor({
     const [from, to] = [SPEEDS[index], SPEEDS[index + 1]];
     const [below, above] = [needed[index], needed[index + 1]];
     if (!from || !to || below === undefined || above === undefined) return undefined;
-    return findRoot(off, [from, below - power * share], [to, above - power * share]);
+    return findRoot(off, [from, below - power * share], [to, above - power * share], BALANCED);
   };
   const [low, likely, high] = [efficiency.low, efficiency.likely, efficiency.high].map(fastest);
   if (low === undefined || likely === undefined || high === undefined) {

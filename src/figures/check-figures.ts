@@ -11,6 +11,9 @@ import {
 } from '../money/index.ts';
 import type { Stage } from '../schema/index.ts';
 import { createFormatter, decimalToNumber, type Kilograms, kilograms } from '../units/index.ts';
+import { checkDrive } from './check-drive.ts';
+import { checkLimits } from './check-limits.ts';
+import { checkTow } from './check-tow.ts';
 import { checkFloat } from './check-float.ts';
 import type { Figures } from './types.ts';
 
@@ -51,6 +54,9 @@ export function checkFigures(figures: Omit<Figures, 'findings'>): readonly Findi
     ...findings,
     ...checkMoney(figures),
     ...checkRecordedMasses(figures),
+    ...checkDrive(figures),
+    ...checkLimits(figures),
+    ...checkTow(figures),
     ...checkFloat(figures),
   ];
 }

@@ -6,9 +6,12 @@ import { STAGES } from '../schema/index.ts';
 import { trailerLoad } from '../tow/index.ts';
 import { multiplyDecimals, ONE, sumDecimals } from '../units/index.ts';
 import { checkFigures } from './check-figures.ts';
+import { driveFigures } from './drive-figures.ts';
 import { floatFigures } from './float-figures.ts';
 import { fuelOf, massInput } from './inputs.ts';
+import { limitsFigures } from './limits-figures.ts';
 import { learningOf, priceInput, whatIfOf } from './price-input.ts';
+import { towFigures } from './tow-figures.ts';
 import type { Figures } from './types.ts';
 
 /**
@@ -21,6 +24,7 @@ export function computeFigures(build: Build, findings: readonly Finding[]): Figu
   const priced = priceInput(build);
   const price = priceOrder(priced);
   const mass = weighBoat(massInput(build, fuelOf(build)));
+  const float = floatFigures(build, mass);
   const load =
     build.trailer &&
     trailerLoad({ boat: mass.towedBoat, tare: build.trailer.tare, rating: build.trailer.rating });
@@ -30,7 +34,10 @@ export function computeFigures(build: Build, findings: readonly Finding[]): Figu
     sensitivity: sensitivity(priced, price, whatIfOf(build)),
     mass,
     ...(load && { trailerLoad: load }),
-    float: floatFigures(build, mass),
+    float,
+    drive: driveFigures(build, mass, float),
+    limits: limitsFigures(build, mass, float),
+    tow: towFigures(build, mass),
     stageHours: hoursByStage(build),
   };
   return { ...figures, findings: [...findings, ...checkFigures(figures)] };

@@ -11,7 +11,6 @@ import {
 import { notRemoved, onlyOf } from './change-findings.ts';
 import { computeFigures } from './compute-figures.ts';
 import { peopleByLoad } from './people-by-load.ts';
-import { planingSpeed } from './planing-speed.ts';
 import type { Figures } from './types.ts';
 
 /** What an alternative changes, each the alternative's less the order's own. */
@@ -22,8 +21,10 @@ export interface Differences {
   readonly massOnTrailer: Kilograms;
   /** People that may be carried within the rated load. */
   readonly people: number;
-  /** Full speed with everyone aboard; undefined where one of the two is not computed. */
+  /** Likely speed, loaded; missing where one of the two is not computed. */
   readonly speed?: MetresPerSecond;
+  /** On the ball; missing where one of the two has no trailer, or is not computed. */
+  readonly onBall?: Kilograms;
 }
 
 export interface FiguredAlternative {
@@ -67,12 +68,27 @@ export function figureAlternatives(
 
 /** What one boat costs, weighs and carries more than another. */
 export function differencesOf(figures: Figures, base: Figures): Differences {
-  const [fast, before] = [planingSpeed(figures), planingSpeed(base)];
+  const [speed, speedBefore] = [likelySpeed(figures), likelySpeed(base)];
+  const [ball, ballBefore] = [onBall(figures), onBall(base)];
   return {
-    ...(fast !== undefined && before !== undefined && { speed: metresPerSecond(fast - before) }),
     driveAway: subtractMoney(figures.price.driveAway, base.price.driveAway),
     margin: subtractMoney(figures.price.margin, base.price.margin),
     massOnTrailer: kilograms(figures.mass.onTrailer - base.mass.onTrailer),
     people: peopleByLoad(figures) - peopleByLoad(base),
+    ...(speed !== undefined &&
+      speedBefore !== undefined && {
+        speed: metresPerSecond(speed - speedBefore),
+      }),
+    ...(ball !== undefined && ballBefore !== undefined && { onBall: kilograms(ball - ballBefore) }),
   };
+}
+
+function likelySpeed({ drive }: Figures): MetresPerSecond | undefined {
+  const loaded = drive.loadings.find(({ loading }) => loading.name === 'loaded');
+  return loaded && 'speed' in loaded.speed ? loaded.speed.speed.likely : undefined;
+}
+
+function onBall({ tow }: Figures): Kilograms | undefined {
+  const ball = tow.trailer?.ball;
+  return ball && 'onBall' in ball ? ball.onBall : undefined;
 }

@@ -1,5 +1,7 @@
 import { decimalToShortText } from '../units/index.ts';
 import type { Point3 } from '../units/index.ts';
+import { driveData } from './drive-data.ts';
+import { limitsData, towData } from './limits-tow-data.ts';
 import { floatData } from './float-data.ts';
 import { priceData } from './price-data.ts';
 import type { FigureDatum, Figures } from './types.ts';
@@ -11,6 +13,10 @@ export function figuresData(figures: Figures): Readonly<Record<string, FigureDat
   return {
     ...priceData(figures),
     ...massData(figures),
+    ...workData(figures),
+    ...driveData(figures),
+    ...limitsData(figures),
+    ...towData(figures),
     ...floatData(figures),
     ...workData(figures),
   };

@@ -135,7 +135,7 @@ function fluidsOf(build: Build): readonly Fluid[] {
 }
 
 /** A place for each of the people: those of the hull, then along the centreline. */
-function seatsFor({ hull, outboard }: Build, people: number): readonly Point3[] {
+export function seatsFor({ hull, outboard }: Build, people: number): readonly Point3[] {
   const { dimensions, seats } = hull;
   const helm = outboard?.model.steering === 'tiller' ? [hull.tillerSeat] : seats.slice(0, 1);
   const given = [...helm, ...seats.slice(1)]

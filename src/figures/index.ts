@@ -11,3 +11,7 @@ export { conditionOf } from './float-figures.ts';
 export type { Afloat, Ballast, FloatFigures, Move, Swamped } from './float-types.ts';
 export type { FigureDatum, Figures } from './types.ts';
 export { peopleByLoad } from './people-by-load.ts';
+export type { DriveFigures, DriveLoading, EngineRow, SpeedBand } from './drive-figures.ts';
+export { type FuelUse, reserveOf } from './fuel-use.ts';
+export type { LimitsFigures } from './limits-figures.ts';
+export type { TowFigures, TrailerFigures } from './tow-figures.ts';

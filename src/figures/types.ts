@@ -4,6 +4,9 @@ import type { Price, Sensitivity } from '../price/index.ts';
 import type { Build } from '../resolve/index.ts';
 import type { TrailerLoad } from '../tow/index.ts';
 import type { Decimal } from '../units/index.ts';
+import type { DriveFigures } from './drive-figures.ts';
+import type { LimitsFigures } from './limits-figures.ts';
+import type { TowFigures } from './tow-figures.ts';
 import type { FloatFigures } from './float-types.ts';
 
 /** Everything computed for one order. */
@@ -14,7 +17,10 @@ export interface Figures {
   readonly sensitivity: Sensitivity;
   readonly mass: MassResult;
   readonly trailerLoad?: TrailerLoad;
-  readonly float?: FloatFigures;
+  readonly drive: DriveFigures;
+  readonly limits: LimitsFigures;
+  readonly tow: TowFigures;
+  readonly float: FloatFigures;
   /** Hours of every stage that has work, in the order of the build. */
   readonly stageHours: readonly { readonly stage: string; readonly hours: Decimal }[];
   readonly findings: readonly Finding[];

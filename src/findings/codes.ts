@@ -1,5 +1,6 @@
 import type { CodeFacts } from './code-facts.ts';
 import { FLOAT_CODES } from './codes-float.ts';
+import { PERFORMANCE_CODES } from './codes-performance.ts';
 
 /** Every finding that a check can raise. A code never changes its meaning. */
 export const FINDING_CODES = {
@@ -244,6 +245,7 @@ export const FINDING_CODES = {
     mend: 'Weigh again; then look for what was added, left out or laid up too heavy',
   },
   ...FLOAT_CODES,
+  ...PERFORMANCE_CODES,
   MARGIN_BELOW_FLOOR: {
     severity: 'warning',
     means: "The order's margin is under the least that the shop set for itself",

@@ -76,7 +76,7 @@ export function screenCategories(input: ScreenInput): readonly Screening[] {
         'm',
       ),
       atMost('heel with everyone at one side', heel, offsetHeelAllowed(input.length), '°'),
-      atLeast('freeboard then', input.offsetFreeboard, OFFSET_FREEBOARD, 'm'),
+      atLeast('freeboard with everyone at one side', input.offsetFreeboard, OFFSET_FREEBOARD, 'm'),
     ];
     return { category, checks, passes: checks.every(({ holds }) => holds) };
   });

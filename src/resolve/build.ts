@@ -1,7 +1,16 @@
 import type { Place } from '../findings/index.ts';
 import type { Currency, Money } from '../money/index.ts';
 import type { FloatFacts } from './float-facts.ts';
-import type { Hull, Order, Outboard, Shaft, Stage, Trailer, Yard } from '../schema/index.ts';
+import type {
+  Hull,
+  Option,
+  Order,
+  Outboard,
+  Shaft,
+  Stage,
+  Trailer,
+  Yard,
+} from '../schema/index.ts';
 import type { Amperes, Decimal, IsoDate, Kilograms, Point3 } from '../units/index.ts';
 
 export interface BuildPart {
@@ -52,6 +61,8 @@ export interface BuildItem {
   /** Of all that are ordered, before tax. */
   readonly fixedPrice?: Money;
   readonly serial: boolean;
+  /** What an option has to do with helm and bow motor. */
+  readonly performance?: Pick<Option, 'helm' | 'bowMotor' | 'holdingBattery'>;
   /** What it does to how she floats, beside its mass. */
   readonly float?: FloatFacts;
   readonly place: Place;
@@ -87,6 +98,8 @@ export interface Build {
   readonly hull: Hull;
   readonly outboard?: { readonly model: Outboard; readonly shaft: Shaft; readonly mass: Kilograms };
   readonly trailer?: Trailer;
+  /** Outboards of the catalogue, to hold this one against. */
+  readonly outboards: readonly Outboard[];
   readonly items: readonly BuildItem[];
   /** Where the fuel is, boat axes. */
   readonly tank: Point3;

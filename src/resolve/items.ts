@@ -113,10 +113,19 @@ export function optionItem(
     group: option.group,
     notes,
     serial: value.serial,
+    performance: performanceOf(value),
     float: floatFacts(value, shop.hull),
     ...priced(value.price, ordered.quantity, shop.currency),
     place,
   };
+}
+
+function performanceOf({
+  helm,
+  bowMotor,
+  holdingBattery,
+}: Option): NonNullable<BuildItem['performance']> {
+  return { helm, bowMotor, holdingBattery };
 }
 
 /** A one-off item of the order itself. */

@@ -134,6 +134,7 @@ function assemble(
     hull,
     ...fittedOutboard(order, entries.outboard),
     ...(entries.trailer && { trailer: entries.trailer.value }),
+    outboards: [...catalogue.outboards.values()].map((one) => one.value),
     items,
     tank: placeInHull(hull.tank, hull.dimensions),
     charges: [...catalogue.charges.values()]

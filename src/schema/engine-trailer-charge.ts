@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { amount, count, id, partCode, quantity, text } from './fields.ts';
+import { outboardPerformance, trailerPerformance } from './performance.ts';
 import { hoursUse, partUse } from './shared.ts';
 
 export const SHAFTS = ['short', 'long', 'extra-long'] as const;
@@ -33,6 +34,7 @@ const outboard = z.strictObject({
     min: 0,
     max: 0.2,
   }).optional(),
+  ...outboardPerformance,
   requires: z
     .array(z.union([id('An option.', 'options'), z.array(id('An option.', 'options')).min(2)]))
     .default([])
@@ -68,6 +70,7 @@ const trailer = z.strictObject({
   brakes: z
     .enum(['none', 'over-run', 'electric', 'hydraulic'])
     .meta({ description: 'How it is braked.' }),
+  ...trailerPerformance,
   class: id('Margin class.', 'marginClasses'),
   parts: z.array(partUse).default([]).meta({ description: 'Parts beside the trailer itself.' }),
   hours: z.array(hoursUse).min(1).meta({ description: 'Work it takes, stage by stage.' }),

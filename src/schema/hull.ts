@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { amount, count, id, quantity, text } from './fields.ts';
+import { hullPerformance } from './performance.ts';
 import { hullFloat } from './float.ts';
 import { hullPlan } from './hull-plan.ts';
 import { hoursUse, partUse, position } from './shared.ts';
@@ -67,6 +68,7 @@ export const hullSchema = z
     tank: position.prefault({ x: '20 % length', y: '0 % beam', z: '35 % depth' }).meta({
       description: 'Where the fuel is. Left out: a fifth of the length forward of the transom.',
     }),
+    ...hullPerformance,
     shaft: z
       .enum(['short', 'long', 'extra-long'])
       .meta({ description: 'Outboard shaft that the transom suits.' }),

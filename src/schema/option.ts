@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { amount, count, id, text } from './fields.ts';
+import { optionPerformance } from './performance.ts';
 import { optionFloat } from './float.ts';
 import { itemFacts, quantityLimits } from './shared.ts';
 
@@ -30,6 +31,7 @@ export const optionSchema = z
       'Fixed list price of one before tax. Left out: worked out from cost and margin.',
       { min: 0, max: 1_000_000 },
     ).optional(),
+    ...optionPerformance,
     ...optionFloat,
     serial: z
       .boolean()

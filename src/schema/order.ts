@@ -3,6 +3,7 @@ import { count, date, decimal, id, quantity, text } from './fields.ts';
 import { orderFloat } from './float.ts';
 import { alternative, extra, optionLine, orderedOutboard, variation } from './order-items.ts';
 import { orderMoney } from './order-money.ts';
+import { orderPerformance } from './performance.ts';
 import { orderPlan } from './order-plan.ts';
 import { stage } from './shared.ts';
 
@@ -120,6 +121,7 @@ export const orderSchema = z
       max: 1,
     }).optional(),
     trailer: id('A trailer of the catalogue.', 'trailers').optional(),
+    ...orderPerformance,
     leaveOutCharges: z
       .array(
         z.strictObject({

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { currencyOf } from '../money/index.ts';
 import { amount, count, id, type IssueParams, percent, quantity, text } from './fields.ts';
+import { yardPerformance } from './performance.ts';
 import { yardFloat } from './float.ts';
 import { STAGES, stage } from './shared.ts';
 import { stagePlan, yardPlan } from './yard-plan.ts';
@@ -98,6 +99,7 @@ export const yardSchema = z
       .default([])
       .meta({ description: 'Options that are sold together for less.' }),
     whatIf,
+    ...yardPerformance,
     margins: z
       .record(id('Class of item.'), percent('Margin on the selling price.', { min: 0, max: 0.95 }))
       .meta({ description: 'Margin on the selling price (not markup on cost) by class of item.' }),

@@ -28,6 +28,7 @@ export const UNIT_KINDS = {
   angle: { rad: 1, deg: Math.PI / 180, '°': Math.PI / 180 },
   speed: { 'm/s': 1, kn: 1852 / 3600, 'km/h': 1 / 3.6, mph: (5280 * FOOT) / 3600 },
   density: { 'kg/m3': 1, 'kg/m³': 1, 'lb/ft3': POUND / FOOT ** 3 },
+  force: { N: 1, kN: 1000, lbf: POUND * GRAVITY },
   duration: { s: 1, min: 60, h: 3600, d: 86400 },
 } as const satisfies Readonly<Record<string, Readonly<Record<string, number>>>>;
 

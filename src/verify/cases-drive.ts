@@ -8,6 +8,7 @@ import {
   fuelFlow,
   fuelRange,
   ittc57,
+  porpoisingTrim,
   SEA_WATER,
   turnsFor,
 } from '../drive/index.ts';
@@ -17,6 +18,7 @@ import {
   kilogramsPerCubicMetre,
   metres,
   metresPerSecond,
+  radians,
   squareMetres,
   UNIT_KINDS,
   watts,
@@ -83,6 +85,23 @@ export const DRIVE_CASES: readonly PublishedCase[] = [
     'kn',
     0.13,
     () => crouch(CROUCH_CONSTANTS.runabout) / KNOT,
+  ),
+  ...(
+    [
+      [0.2, 20, 4.948],
+      [0.25, 10, 5.95],
+    ] as const
+  ).map(([loading, deadrise, trim]) =>
+    drive(
+      `Porpoising limit at a deadrise of ${deadrise}°, √(CL/2) of ${loading}`,
+      'Celano 1998, regression of the critical trim (from memory), worked by hand',
+      trim,
+      '°',
+      2e-3,
+      () =>
+        number(porpoisingTrim(2 * loading ** 2, radians((deadrise * Math.PI) / 180))) *
+        (180 / Math.PI),
+    ),
   ),
   drive(
     '85 kW at full throttle, 0.32 kg/(kW·h), 0.74 kg/L',

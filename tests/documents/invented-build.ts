@@ -60,6 +60,7 @@ function inventedBuild(wanted: Invented): Build {
     yard: inventedYard(wanted),
     currency: currency as NonNullable<typeof currency>,
     hull: inventedHull(),
+    outboards: [],
     items: (wanted.items ?? ITEMS).map(buildItem),
     tank: point(0.8),
     charges: (wanted.charges ?? ['168.00', '95.50']).map((amount, index) => ({
@@ -177,6 +178,7 @@ function inventedHull(): Build['hull'] {
       deadrise: '12',
       deckArea: '3.4',
     },
+    performance: { chine: 'round' },
     lines: [0, 2, 4].map((x) => ({
       x: String(x),
       points: [

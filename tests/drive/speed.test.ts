@@ -134,23 +134,36 @@ describe('the curve of power', () => {
 
 describe('the porpoising limit', () => {
   const lift = (root: number) => 2 * root ** 2;
+  const limit = (root: number, degrees: number): unknown =>
+    porpoisingTrim(lift(root), radians(degrees * DEGREE));
 
-  it('is read off the chart at its points', () => {
-    expect(porpoisingTrim(lift(0.2), radians(10 * DEGREE))).toBeCloseTo(5 * DEGREE, 9);
+  it('is what a hand works out from the regression', () => {
+    // 20°, 0.2: 0.1197 x 9.8952 = 1.18446; 20^-0.2629 = 0.45494; exp(3.14264 x 0.45494) = 4.1773; 4.948°.
+    expect(Number(limit(0.2, 20)) / DEGREE).toBeCloseTo(4.948, 2);
+    // 10°, 0.25: 0.1197 x 5.8224 = 0.69694; 10^-0.2629 = 0.54588; exp(3.9283 x 0.54588) = 8.5378; 5.950°.
+    expect(Number(limit(0.25, 10)) / DEGREE).toBeCloseTo(5.95, 2);
   });
 
-  it('rises with deadrise and loading', () => {
-    const low = porpoisingTrim(lift(0.2), radians(5 * DEGREE));
-    expect(Number(porpoisingTrim(lift(0.2), radians(15 * DEGREE)))).toBeGreaterThan(Number(low));
-    expect(Number(porpoisingTrim(lift(0.25), radians(5 * DEGREE)))).toBeGreaterThan(Number(low));
+  it('rises with loading everywhere, and with deadrise on a lightly loaded hull', () => {
+    for (const degrees of [5, 10, 15, 20, 25]) {
+      const trims = [0.13, 0.18, 0.24, 0.3, 0.36].map((root) => Number(limit(root, degrees)));
+      expect(trims).toEqual(trims.toSorted((one, other) => one - other));
+    }
+    const light = [5, 10, 15, 20, 25].map((degrees) => Number(limit(0.15, degrees)));
+    expect(light).toEqual(light.toSorted((one, other) => one - other));
   });
 
-  it('is computed just inside the chart and not just outside it', () => {
-    const inside = (root: number, degrees: number) =>
-      typeof porpoisingTrim(lift(root), radians(degrees * DEGREE)) === 'number';
-    expect([inside(0.1301, 10), inside(0.1299, 10)]).toEqual([true, false]);
-    expect([inside(0.3499, 10), inside(0.3501, 10)]).toEqual([true, false]);
-    expect([inside(0.2, 20), inside(0.2, 20.1)]).toEqual([true, false]);
+  it('is computed just inside the regression’s range and not just outside it', () => {
+    const inside = (root: number, degrees: number) => typeof limit(root, degrees) === 'number';
+    expect([inside(0.13, 10), inside(0.1299, 10)]).toEqual([true, false]);
+    expect([inside(0.36, 10), inside(0.3601, 10)]).toEqual([true, false]);
+    expect([inside(0.2, 5), inside(0.2, 4.99)]).toEqual([true, false]);
+    expect([inside(0.2, 25), inside(0.2, 25.01)]).toEqual([true, false]);
+  });
+
+  it('gives a reason for what is no hull', () => {
+    for (const bad of [Number.NaN, -1, Number.POSITIVE_INFINITY])
+      expect(porpoisingTrim(bad, radians(0.2))).toHaveProperty('notComputed');
   });
 });
 

@@ -64,10 +64,9 @@ describe('an alternative of an order', () => {
     expect(oars?.figures?.build.items.map(({ key }) => key)).not.toContain('option:seat');
     // 450 kg less fuel 14.8 and seat 9 is 4 people of 90 kg; less 120 kg of deck it is 3.
     expect(deck?.differences?.people).toBe(-1);
-    // Heavier is slower; without an outboard there is no speed to compare.
-    expect(deck?.differences?.speed).toBeLessThan(0);
-    expect(oars?.differences).toBeDefined();
-    expect(oars?.differences?.speed).toBeUndefined();
+    // The method of the speed is not for a hull without chines.
+    expect(deck?.differences).toBeDefined();
+    expect(deck?.differences?.speed).toBeUndefined();
     expect(deck?.differences && moneyToText(deck.differences.driveAway)).toBe('550.00');
   });
 

@@ -43,6 +43,7 @@ ${each('50')}overhead: 38
 margins:
   hull: 28%
   fit-out: 35%
+limits: { categories: [] }
 marginFloor: 20%
 wastage:
   fabric: 10%
@@ -72,7 +73,7 @@ dimensions:
   length: 4 m
   beam: 1.7 m
   depth: 650 mm
-  transomBeam: 1.5 m
+  transomBeam: 1.6 m
   transomHeight: 510 mm
   deadrise: 12 deg
   deckArea: 4 m2
@@ -91,6 +92,7 @@ crowd:
   side: { x: 30 % length, y: 8 % beam, z: 40 % depth }
   aft: { x: 25 % length, z: 40 % depth }
 trimBand: { least: -8 deg, most: 8 deg }
+performance: { leastFreeboard: 0.05 m }
 shaft: long
 class: hull
 shell:

@@ -1,0 +1,95 @@
+import type { CodeFacts } from './code-facts.ts';
+
+/** What a check of speed, limits and towing can find. */
+export const PERFORMANCE_CODES = {
+  DOES_NOT_PLANE: {
+    severity: 'warning',
+    means: 'The outboard is too weak to lift the boat onto the plane, loaded as ordered',
+    mend: 'Choose a stronger outboard, carry less, or tell the customer',
+  },
+  MAY_PORPOISE: {
+    severity: 'warning',
+    means: 'At full throttle the boat may begin to porpoise',
+    mend: 'Trim the outboard in, move mass forward, and look for it on the trial',
+  },
+  BOW_MOTOR_WEAK: {
+    severity: 'warning',
+    means: 'The bow motor cannot hold the boat against the wind and current that the yard names',
+    mend: 'Choose a stronger motor, or tell the customer in how much wind it holds',
+  },
+  SPEED_METHODS_DIFFER: {
+    severity: 'note',
+    means: 'Two methods differ by more than a fifth on the speed',
+    mend: 'Take the speed for a guess until the trial',
+  },
+  OUTSIDE_METHOD_RANGE: {
+    severity: 'note',
+    means: 'A speed is estimated outside the range that its method was made for',
+    mend: 'Take the speed for a guess until the trial',
+  },
+  PEOPLE_OVER_METHOD: {
+    severity: 'error',
+    means: 'More people are ordered for than a method that the yard goes by allows',
+    mend: 'Lower the number of people or take something out; or prove more by a test and take the method out of the yard file',
+  },
+  POWER_OVER_METHOD: {
+    severity: 'error',
+    means: 'The outboard has more power than a method that the yard goes by allows',
+    mend: 'Choose a smaller outboard; or prove more by a test and take the method out of the yard file',
+  },
+  STEERING_MISMATCH: {
+    severity: 'warning',
+    means: 'Outboard, steering and control do not go together',
+    mend: 'Choose steering and control that suit the outboard',
+  },
+  CATEGORY_NOT_SCREENED: {
+    severity: 'warning',
+    means: 'Loaded as ordered, the boat does not stand up to the screening for a design category',
+    mend: 'Lower the number of people or take something out; have her stability tested before anything is said of a category',
+  },
+  NOT_REQUIRED_BY_LAW: {
+    severity: 'note',
+    means: 'A method that the yard goes by does not cover this boat',
+    mend: 'Go by another method as well',
+  },
+  BRAKES_MISSING: {
+    severity: 'error',
+    means: 'The trailer lacks brakes that the rules ask for at this mass',
+    mend: 'Choose a trailer with such brakes',
+  },
+  BRAKES_ADVISED: {
+    severity: 'warning',
+    means: 'The rules let the trailer do without brakes that a stricter reading asks for',
+    mend: 'Choose a trailer with brakes, or ask the authority',
+  },
+  BALL_LOAD_LOW: {
+    severity: 'warning',
+    means: 'Too little of the mass is on the tow ball: the trailer may sway',
+    mend: 'Move the winch post forward',
+  },
+  BALL_LOAD_HIGH: {
+    severity: 'warning',
+    means: 'Too much of the mass is on the tow ball',
+    mend: 'Move the winch post aft',
+  },
+  AXLE_OR_TYRE_OVERLOADED: {
+    severity: 'error',
+    means: 'An axle or a tyre of the trailer carries more than it is rated for',
+    mend: 'Choose a stronger trailer, or take something out of the boat',
+  },
+  TRAILER_TOO_WIDE: {
+    severity: 'warning',
+    means: 'Boat or trailer is wider than the road allows',
+    mend: 'Ask the authority for a permit, or choose a narrower trailer',
+  },
+  VEHICLE_OVERLOADED: {
+    severity: 'error',
+    means: 'The towing vehicle is asked for more than its maker allows',
+    mend: 'Take something out of the boat, choose a lighter trailer, or tow with another vehicle',
+  },
+  ROOF_OVERLOADED: {
+    severity: 'error',
+    means: 'The boat is heavier than the roof or its bars may carry',
+    mend: 'Take something out of the boat, or put her on a trailer',
+  },
+} as const satisfies Readonly<Record<string, CodeFacts>>;
