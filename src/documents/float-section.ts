@@ -6,7 +6,6 @@ import {
   adviceSentence,
   conditionName,
   conditionSentence,
-  degreesText,
   trimByEnd,
   FLOAT_METHOD,
   offsetSentence,
@@ -99,10 +98,8 @@ function conditionTables(
           (state) => [
             format.dimension(state.draughtAft),
             format.dimension(state.draughtFore),
-            state.trims === 'level' ? 'level' : `${degreesText(state.trim, format)} ${state.trims}`,
-            state.leans === 'upright'
-              ? 'upright'
-              : `${degreesText(state.heel, format)} ${state.leans}`,
+            state.trims === 'level' ? 'level' : `${format.degrees(state.trim)} ${state.trims}`,
+            state.leans === 'upright' ? 'upright' : `${format.degrees(state.heel)} ${state.leans}`,
             format.number(condition.people, 0),
             format.mass(condition.load.mass),
           ],

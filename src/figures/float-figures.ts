@@ -1,4 +1,5 @@
 import {
+  capacityOf,
   compareDeclared,
   type Condition,
   type ConditionName,
@@ -22,8 +23,11 @@ import type { Afloat, FloatFigures } from './float-types.ts';
 /** How the boat of an order floats: her conditions, how far she leans, and what is left of her when swamped. */
 export function floatFigures(build: Build, mass: MassResult): FloatFigures {
   const { problems, body } = floatingHull(build);
-  const { length, beam, depth } = build.hull.dimensions;
-  const all = [...problems, ...compareDeclared(hullLines(build), { length, beam, depth })];
+  const { dimensions, enclosedVolume: volume } = build.hull;
+  const { length, beam, depth } = dimensions;
+  const declared = { length, beam, depth, ...(volume !== undefined && { volume }) };
+  const differ = compareDeclared(hullLines(build), declared, body && capacityOf(body));
+  const all = [...problems, ...differ];
   return { problems: all, ...(body && { afloat: afloat(build, mass, body) }) };
 }
 

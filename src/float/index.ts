@@ -1,5 +1,6 @@
 export { type BallastEffect, ballastEffect, type BallastState } from './ballast.ts';
 export { buildHull, type BuiltHull } from './build-hull.ts';
+export { capacityOf } from './capacity.ts';
 export { compareDeclared } from './check-lines.ts';
 export {
   type Condition,

@@ -34,6 +34,12 @@ export const hullFloat = {
       description:
         'The stem from the keel up, as pairs of distance and height. Left out: straight from the last section to the length.',
     }),
+  enclosedVolume: quantity(
+    'volume',
+    'm3',
+    'Volume that the moulding encloses up to the sheer, transom and stem among it, from elsewhere than the lines here: the designer’s, or measured. Left out: the lines are not held against one.',
+    { min: 0.05, max: 60 },
+  ).optional(),
   openings: z.array(namedPlace).default([]).meta({
     description:
       'Where water comes aboard first, beside the sheer. Left out: the middle of the transom where the outboard clamps on.',

@@ -94,6 +94,25 @@ describe('what is found of her lines', () => {
   });
 });
 
+describe('what is found of her volume', () => {
+  // The box of 4 m by 1.6 m by 0.6 m encloses 3.84 m3.
+  const declared = (volume: number): readonly [string, string] => [
+    'shaft: long\nclass: hull',
+    `enclosedVolume: ${volume} m3\nshaft: long\nclass: hull`,
+  ];
+  it('LINES_DIFFER: further than 2 % from the declared volume, either way', () => {
+    for (const [outside, inside] of [
+      [3.84 / 1.021, 3.84 / 1.019],
+      [3.84 / 0.979, 3.84 / 0.981],
+    ] as const) {
+      const { findings } = figuresOf({ hull: [declared(outside)] });
+      expect(findings.map(({ code }) => code)).toEqual(['LINES_DIFFER']);
+      expect(findings[0]?.received).toContain('volume 3.840 m³');
+      expect(codes({ hull: [declared(inside)] })).toEqual([]);
+    }
+  });
+});
+
 describe('what is found of her loaded as ordered', () => {
   const opening = (height: string): readonly [string, string] => [
     'shaft: long\nclass: hull',
@@ -166,7 +185,7 @@ describe('what is found of her loaded as ordered', () => {
     const hull = [['most: 8 deg', 'most: -3 deg']] as const;
     const now = figuresOf({ options, hull });
     const told = now.findings.find(({ code }) => code === 'TRIM_OUT_OF_BAND');
-    expect(told?.mend).toMatch(/^Place Seat forward: that gains \d\.\d degrees$/);
+    expect(told?.mend).toMatch(/^Place Seat forward: that gains \d\.\d\u00A0degrees$/);
     const [move] = now.float?.afloat?.trim.moves ?? [];
     const moved = figuresOf({
       hull,

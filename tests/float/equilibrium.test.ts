@@ -6,7 +6,6 @@ import {
   freeboards,
   heightAbove,
   hydrostatics,
-  type Load,
   metacentricHeight,
   type WaterPlane,
   withMasses,
