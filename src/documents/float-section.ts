@@ -1,6 +1,7 @@
 import { type Afloat, conditionOf, type Figures } from '../figures/index.ts';
 import { createFormatter, type Formatter } from '../units/index.ts';
 import { BALLAST_METHOD, ballastSentences } from './float-ballast-words.ts';
+import { growthSentences, growthTable } from './float-growth.ts';
 import { heeledPicture, rightingPicture, waterlinesPicture } from './float-pictures.ts';
 import {
   adviceSentence,
@@ -44,11 +45,13 @@ export function floatSection(figures: Figures, fontCss: string): Section {
       ...toldConditions(figures, afloat).map((condition) => conditionSentence(condition, figures)),
       offsetSentence(figures, afloat),
       ...ballastSentences(figures, afloat),
+      ...growthSentences(figures, afloat),
       ...(swamped ? [] : ['Whether she floats swamped: not computed: the hull says no foam.']),
     ]),
     tables: [
       ...conditionTables(figures, afloat, format),
       trimTable(afloat, format),
+      growthTable(afloat.growth, format),
       ...(swamped ? [swampedTable(swamped, format)] : []),
     ],
     pictures: [

@@ -1,5 +1,5 @@
 import { type Afloat, conditionOf, type Figures } from '../figures/index.ts';
-import { createFormatter, type Formatter, type Metres } from '../units/index.ts';
+import { createFormatter, type Formatter, kilograms, type Metres } from '../units/index.ts';
 import { countOf } from './words.ts';
 
 type Condition = Afloat['conditions'][number];
@@ -33,6 +33,7 @@ export const CONDITION_NAMES: Readonly<Record<Condition['name'], string>> = {
   'with engine': 'With outboard, tanks empty',
   'performance test': 'As for the trial',
   'fully loaded': 'Fully loaded',
+  grown: 'Fully loaded, grown',
   'people to one side': 'Everyone to one side',
   'people aft': 'Everyone aft',
   'ballast flooded at rest': 'Trial, ballast flooded',
@@ -132,6 +133,8 @@ function situationOf(condition: Condition, { build, float }: Figures, format: Fo
       return `For the trial, with ${crew} ${seats},`;
     case 'fully loaded':
       return `Fully loaded, with ${crew} ${seats} and their gear${build.order.fuel ? ', tanks full' : ''},`;
+    case 'grown':
+      return `Fully loaded, once she has put on the ${format.mass(float?.afloat?.growth.allowed ?? kilograms(0))} that the shop allows for,`;
     case 'people to one side':
       return `With ${crew} gone to ${side}`;
     case 'people aft':

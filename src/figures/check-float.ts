@@ -1,7 +1,8 @@
 import { type Finding, finding, type FindingCode } from '../findings/index.ts';
 import type { Condition, LinesProblem } from '../float/index.ts';
 import { createFormatter, cubicMetres, type Formatter } from '../units/index.ts';
-import { conditionOf } from './float-figures.ts';
+import { conditionOf } from './float-conditions.ts';
+import { checkGrowth } from './check-growth.ts';
 import type { Afloat, Ballast } from './float-types.ts';
 import type { Figures } from './types.ts';
 
@@ -29,6 +30,7 @@ export function checkFloat(figures: Computed): readonly Finding[] {
     ...checkCrowd(figures, afloat, format),
     ...(afloat.ballast ? checkBallast(figures, afloat.ballast, format) : []),
     ...checkFoam(figures, afloat, format),
+    ...checkGrowth(figures, afloat),
   ];
 }
 

@@ -1,4 +1,5 @@
 import type { Condition } from '../float/index.ts';
+import { growthData } from './float-growth-data.ts';
 import type { Afloat, Ballast, Swamped } from './float-types.ts';
 import type { FigureDatum, Figures } from './types.ts';
 
@@ -31,6 +32,7 @@ export function floatData({ float }: Figures): Data {
     ...(afloat.ballast ? ballastData(afloat.ballast) : {}),
     ...(afloat.swamped ? swampedData(afloat.swamped) : {}),
     ...moveData(afloat),
+    ...growthData(afloat.growth),
   };
 }
 

@@ -2,7 +2,6 @@ import {
   capacityOf,
   compareDeclared,
   type Condition,
-  type ConditionName,
   type ConditionsInput,
   type FloatingBody,
   floatConditions,
@@ -15,6 +14,8 @@ import type { MassResult } from '../mass/index.ts';
 import type { Build } from '../resolve/index.ts';
 import { kilograms } from '../units/index.ts';
 import { ballastFigures } from './float-ballast.ts';
+import { conditionOf } from './float-conditions.ts';
+import { growthFigures } from './float-growth.ts';
 import { ballastTank, conditionsInput, floatingHull, hullLines } from './float-input.ts';
 import { swampedFigures } from './float-swamped.ts';
 import { effectsOnTrim, trimAdvice } from './float-trim.ts';
@@ -29,14 +30,6 @@ export function floatFigures(build: Build, mass: MassResult): FloatFigures {
   const differ = compareDeclared(hullLines(build), declared, body && capacityOf(body));
   const all = [...problems, ...differ];
   return { problems: all, ...(body && { afloat: afloat(build, mass, body) }) };
-}
-
-/** A condition by its name; undefined when the order does not have it. */
-export function conditionOf(
-  { conditions }: Pick<Afloat, 'conditions'>,
-  name: ConditionName,
-): Condition | undefined {
-  return conditions.find((one) => one.name === name);
 }
 
 function afloat(build: Build, mass: MassResult, body: FloatingBody): Afloat {
@@ -55,6 +48,7 @@ function afloat(build: Build, mass: MassResult, body: FloatingBody): Afloat {
     ...(deepest && { deepest: deepest.draught }),
     ...(curve && { curve: { ...curve, side } }),
     offset: offset(build, input, full),
+    growth: growthFigures(build, mass, input, conditions),
     ...(tank && { ballast: ballastFigures(build, body, tank, test, input.openings) }),
     ...(swamped && { swamped }),
     trimEffects: effectsOnTrim(build, body, full),

@@ -2,6 +2,7 @@ import type {
   BallastEffect,
   Condition,
   FlowTime,
+  GrowthMargin,
   HandbookFlotation,
   LinesProblem,
   OffsetLoad,
@@ -27,6 +28,7 @@ export interface Afloat {
   /** Righting arms, fully loaded, to the side that she would lean to; missing when she does not float so. */
   readonly curve?: RightingCurve & { readonly side: 'starboard' | 'port' };
   readonly offset: OffsetLoad & { readonly people: number; readonly heelLimit?: Radians };
+  readonly growth: GrowthFigures;
   readonly ballast?: Ballast;
   /** Missing when the hull does not say what foam she has. */
   readonly swamped?: Swamped;
@@ -78,4 +80,32 @@ export interface Move {
   readonly item: Movable;
   readonly to: PlaceTried;
   readonly gain: Radians;
+}
+
+/** What she puts on over her life, fully loaded. */
+export interface GrowthFigures {
+  /** What the yard allows for; 0 when it allows for none. */
+  readonly allowed: Kilograms;
+  /** The completed boat that it is a share of. */
+  readonly boat: Kilograms;
+  /** Missing when she does not float. */
+  readonly effect?: GrowthEffect;
+  readonly limits: readonly GrowthRow[];
+  /** The limit that is met first; missing when none is. */
+  readonly first?: { readonly name: string; readonly growth: Kilograms };
+}
+
+export interface GrowthRow {
+  readonly name: string;
+  readonly margin: GrowthMargin;
+}
+
+/** What a growth of so much changes: m and rad, less than zero when it takes away. */
+export interface GrowthEffect {
+  readonly mass: Kilograms;
+  readonly draughtAft: number;
+  readonly draughtFore: number;
+  readonly trim: number;
+  readonly freeboard: number;
+  readonly metacentricHeight?: number;
 }

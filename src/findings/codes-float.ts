@@ -63,6 +63,11 @@ export const FLOAT_CODES = {
     means: 'A ballast tank does not empty by itself under way',
     mend: 'Lower the outlet, or give the tank a vent',
   },
+  GROWTH_OVER_LIMIT: {
+    severity: 'warning',
+    means: 'What the shop allows its boats to put on over their lives takes her past a limit',
+    mend: 'Leave her more room, or tell the customer how much she may put on',
+  },
   FOAM_SHORT: {
     severity: 'warning',
     means: 'The buoyancy foam is less than the method for swamped boats asks for',

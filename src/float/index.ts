@@ -23,6 +23,7 @@ export { type Equilibrium, findEquilibrium } from './equilibrium.ts';
 export { type FloatingState, stateOf } from './floating-state.ts';
 export { type FreeSurface, freeSurfaceMoment } from './free-surface.ts';
 export { type Freeboard, type Freeboards, freeboards } from './freeboard.ts';
+export { type GrowthInput, type GrowthLimit, type GrowthMargin, growthUntil } from './growth.ts';
 export { type Hydrostatics, hydrostatics, momentToTrim } from './hydrostatics.ts';
 export { type Immersed, immerse } from './immerse.ts';
 export { type MetacentricHeight, metacentricHeight } from './metacentric-height.ts';

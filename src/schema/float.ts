@@ -142,6 +142,19 @@ export const optionFloat = {
 /** The water and the screens of a yard. */
 export const yardFloat = {
   water: density('Density of the water that the boats float in.').prefault('1025 kg/m3'),
+  massGrowth: z
+    .strictObject({
+      share: percent('Share of the completed boat’s mass, without engine, fuel and people.', {
+        min: 0,
+        max: 0.5,
+      }).prefault('0%'),
+      rise: length('How far her centre of mass rises with it.', 0, 0.5).prefault('0 mm'),
+    })
+    .prefault({})
+    .meta({
+      description:
+        'What boats put on over their lives beyond the contingency: paint, repairs, water in fittings, gear that stays aboard. Left out: none.',
+    }),
   offsetLoad: z
     .strictObject({
       basis: text('Where the limits come from: a method and its edition, or the shop’s own.'),

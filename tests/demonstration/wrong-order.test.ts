@@ -27,6 +27,7 @@ const RAISED_IN: Readonly<Record<string, string>> = {
   FLOAT_SWAMPED: 'figures/float.test.ts',
   FLOTATION_RULE_NOT_APPLICABLE: 'figures/float.test.ts',
   FOAM_SHORT: 'figures/float.test.ts',
+  GROWTH_OVER_LIMIT: 'figures/growth.test.ts',
   LINES_DIFFER: 'figures/float.test.ts',
   LINES_ODD: 'figures/float.test.ts',
   LINES_UNSOUND: 'figures/float.test.ts',
