@@ -48,12 +48,10 @@ const LOST = -0.1;
  */
 export function growthUntil(input: GrowthInput, limit: GrowthLimit): GrowthMargin {
   const { body, load, at, openings, most } = input;
-  let near: WaterPlane | undefined;
   const slack = (growth: number): number => {
     const grown = withMasses(load, [{ mass: kilograms(growth), at }]);
-    const result = findEquilibrium(body, grown, openings, near);
+    const result = findEquilibrium(body, grown, openings);
     if (result.outcome !== 'floats') return LOST;
-    near = result.plane;
     return slackOf(limit, result.plane, input);
   };
   const now = slack(0);
