@@ -100,6 +100,13 @@ export function adviceSentence(figures: Figures, afloat: Afloat): string | undef
   return `With ${what}, ${where} and ${people} at their seats she ${trimWords(full.state, format)}; place ${one} ${to.name}, and she ${after}.`;
 }
 
+/** Places that were left out of the advice because something stands there; undefined when there are none. */
+export function takenSentence({ trim: { taken } }: Afloat): string | undefined {
+  if (taken.length === 0) return undefined;
+  const told = taken.map(({ item, place, by }) => `${item} ${place} (${by})`);
+  return `Not tried, because something stands there: ${told.join('; ')}.`;
+}
+
 /** Everyone to one side, in a sentence with its caution. */
 export function offsetSentence({ build }: Figures, { offset }: Afloat): string {
   const format = createFormatter(build.yard.locale, build.yard.units);

@@ -3,7 +3,6 @@ import type {
   Condition,
   FlowTime,
   GrowthMargin,
-  HandbookFlotation,
   LinesProblem,
   OffsetLoad,
   PlaceTried,
@@ -11,7 +10,8 @@ import type {
   SwampedBalance,
   TrimEffect,
 } from '../float/index.ts';
-import type { CubicMetres, Kilograms, Metres, Radians, NotComputed } from '../units/index.ts';
+import type { Computed, Flotation } from '../limits/index.ts';
+import type { CubicMetres, Kilograms, Metres, Radians } from '../units/index.ts';
 
 /** How the boat of one order floats. */
 export interface FloatFigures {
@@ -53,8 +53,12 @@ export interface Ballast {
 
 export interface Swamped {
   readonly foam: CubicMetres;
-  readonly rule: HandbookFlotation | NotComputed;
+  readonly rule: Computed<Flotation>;
   readonly balance: SwampedBalance;
+  /** What the balance counts beside boat, outboard and people: kilograms under water, below zero when it lifts. */
+  readonly counted: readonly { readonly name: string; readonly weight: Kilograms }[];
+  /** What nobody told, and so the balance leaves out. */
+  readonly uncounted: readonly string[];
 }
 
 export interface TrimAdvice {
@@ -63,6 +67,8 @@ export interface TrimAdvice {
   readonly outside?: Radians;
   /** Moves of one movable item that bring her nearer to the band, the best first. */
   readonly moves: readonly Move[];
+  /** Places that were not tried because something stands there; none while she lies in the band. */
+  readonly taken: readonly { readonly item: string; readonly place: string; readonly by: string }[];
   /** What can be moved, and where it is. */
   readonly movable: readonly Movable[];
 }

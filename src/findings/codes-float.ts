@@ -14,7 +14,8 @@ export const FLOAT_CODES = {
   },
   LINES_DIFFER: {
     severity: 'warning',
-    means: 'The lines of a hull differ by more than 2 % from the dimensions or the volume that are declared',
+    means:
+      'The lines of a hull differ by more than 2 % from the dimensions or the volume that are declared',
     mend: 'Measure again, then correct the lines or what is declared',
   },
   FLOAT_SWAMPED: {

@@ -10,7 +10,6 @@ export {
   floatConditions,
   type Fluid,
 } from './conditions.ts';
-export { HANDBOOK_WEIGHT_SHARES } from './constants.ts';
 export {
   type DrainInput,
   drainTime,
@@ -30,14 +29,8 @@ export { type MetacentricHeight, metacentricHeight } from './metacentric-height.
 export { type OffsetLoad, offsetLoad, type OffsetLoadInput } from './offset-load.ts';
 export { armAt, type RightingArm, type RightingCurve, rightingCurve } from './righting-curve.ts';
 export { rollPeriod, type RollInput } from './roll-period.ts';
-export {
-  type HandbookFlotation,
-  handbookFlotation,
-  type HandbookInput,
-  type SwampedBalance,
-  swampedBalance,
-  type SwampedPart,
-} from './swamped.ts';
+export { type SwampedBalance, swampedBalance, type SwampedPart, weightSwamped } from './swamped.ts';
+export { clash, sideBySide, type Size, type Space } from './space.ts';
 export { surfaceAreas, tankForm, type TankSpace } from './tank-form.ts';
 export {
   type BestPlace,

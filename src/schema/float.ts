@@ -86,6 +86,16 @@ export const hullFloat = {
     })
     .optional()
     .meta({ description: 'Buoyancy foam. Left out: whether she floats swamped is not computed.' }),
+  core: z
+    .strictObject({
+      volume: quantity('volume', 'L', 'Of the core in the shell.', { min: 0, max: 10 }),
+      density: density('Of the core, without the resin that it takes up.').prefault('80 kg/m3'),
+    })
+    .optional()
+    .meta({
+      description:
+        'Light core in the shell, in whose mass it is counted; it lifts when she is swamped. Left out: no lift is counted.',
+    }),
 };
 
 /** What an option does to how she floats. */
@@ -131,6 +141,17 @@ export const optionFloat = {
     description:
       'Other places that it may go to; the figures say which brings the trim nearest to what the hull likes.',
   }),
+  size: z
+    .strictObject({
+      length: length('Along the boat.', 0.01, 8),
+      breadth: length('Across the boat.', 0.01, 4),
+      height: length('Up.', 0.01, 3),
+    })
+    .optional()
+    .meta({
+      description:
+        'Room that one takes up, with its middle at the item’s place; several stand side by side across the boat. Nothing is proposed for a place where something of known size stands. Left out: it stands in nobody’s way.',
+    }),
   density: density(
     'Of the material, for when she is swamped; lighter than water is a credit.',
   ).prefault('1500 kg/m3'),
@@ -142,6 +163,9 @@ export const optionFloat = {
 /** The water and the screens of a yard. */
 export const yardFloat = {
   water: density('Density of the water that the boats float in.').prefault('1025 kg/m3'),
+  gearDensity: density(
+    'Of loose gear, for when she is swamped. Left out: such that it weighs a quarter under water, as the US Coast Guard Boatbuilder’s Handbook counts it.',
+  ).prefault('1333 kg/m3'),
   massGrowth: z
     .strictObject({
       share: percent('Share of the completed boat’s mass, without engine, fuel and people.', {

@@ -216,11 +216,34 @@ describe('what is found of foam', () => {
   ];
   const needed = (): number => {
     const { rule } = present(figuresOf({ hull: [foam(1)] }).float?.afloat?.swamped);
-    return 'notComputed' in rule ? Number.NaN : rule.total * 1000;
+    return 'notComputed' in rule ? Number.NaN : rule.foam.total * 1000;
   };
   it('FOAM_SHORT: less than the method asks for, not just enough', () => {
     expect(codes({ hull: [foam(needed() - 0.1)] })).toEqual(['FOAM_SHORT']);
     expect(codes({ hull: [foam(needed() + 0.1)] })).toEqual([]);
+  });
+  it('lifts with the core of the shell and the fuel, and carries the loose gear', () => {
+    const swamped = (more = '', order = ORDER) => {
+      const [from, to] = foam(1);
+      return present(figuresOf({ order, hull: [[from, `${more}${to}`]] }).float?.afloat?.swamped);
+    };
+    const plain = swamped();
+    const cored = swamped('core: { volume: 50 L, density: 80 kg/m3 }\n');
+    // 50 L displace 51.25 kg; 4 kg of the shell are core, no longer laminate of 1500 kg/m3.
+    expect(cored.balance.reserve - plain.balance.reserve).toBeCloseTo(
+      0.05 * (1025 - 80) + 4 * (1 - 1025 / 1500),
+      9,
+    );
+    expect(plain.uncounted.join()).toContain('core');
+    expect(cored.uncounted).toEqual([]);
+    expect(cored.rule).toEqual(plain.rule);
+    const weights = Object.fromEntries(plain.counted.map(({ name, weight }) => [name, weight]));
+    // 20 L of fuel at 740 kg/m3, and 30 kg of gear at 1333 kg/m3.
+    expect(weights['fuel, in its closed tank']).toBeCloseTo(14.8 * (1 - 1025 / 740), 9);
+    expect(weights['loose gear']).toBeCloseTo(30 * (1 - 1025 / 1333), 9);
+    const dry = swamped('', ORDER.replace('fuel: 20 L', 'fuel: 0 L'));
+    expect(dry.counted.map(({ name }) => name)).toEqual(['loose gear']);
+    expect(plain.balance.reserve - dry.balance.reserve).toBeCloseTo(14.8 * (1025 / 740 - 1), 9);
   });
   it('FLOTATION_RULE_NOT_APPLICABLE: 20 ft and longer, not shorter', () => {
     const long = (length: number) => ({
