@@ -32,7 +32,8 @@ export type Equilibrium =
  * @param start - a plane near the answer, if one is known
  * @returns `no upright equilibrium` when she comes to rest with more than 45 degrees of heel or 30 of trim, or
  * not at all; `swamped` when she is too heavy, or rests with an opening under water
- * @validity still water, no motion; the hull is closed at the sheer while it is searched
+ * @validity still water, no motion; the hull is closed at the sheer while it is searched. Of several leans that she
+ * could rest at it finds the first from where it starts, unless that one ends within 3 degrees
  * @source derived: minimum of potential energy
  */
 export function findEquilibrium(

@@ -8,10 +8,10 @@ import type { FloatingBody, Load, WaterPlane } from './types.ts';
 const SMALL = 1e-8;
 /** What rounding leaves of force and moments, over the mass and the mass times the hull's length and beam. */
 const ROUNDING = 2e-15;
-const MOST_STEPS = 80;
+const MOST_STEPS = 160;
 const MOST_HALVINGS = 30;
-/** The longest single step in level, trim and heel, m and rad. */
-const LONGEST: Triple = [0.3, 0.15, 0.2];
+/** The longest single step in level, trim and heel, m and rad: short in heel, so that a lean she would rest at is not stepped over. */
+const LONGEST: Triple = [0.3, 0.15, 0.05];
 /** A lean that a boat which balances on a ridge is pushed by, so that she falls to one side; and the step, m and rad, from there that counts as none. */
 const PUSH = 0.02;
 const HARDLY_MOVES = 1e-4;
@@ -31,7 +31,7 @@ export interface Settled {
  *
  * Newton's method on the potential energy of boat and water, with its exact second derivatives. Where these
  * are not those of a bowl they are stiffened until they are, and a step that does not lower the energy is
- * halved; so the search only ever goes down, and ends after at most 80 steps. It ends where the next step, which
+ * halved; so the search only ever goes down, and ends after at most 160 steps. It ends where the next step, which
  * is what is out of balance over her stiffness, is too small to matter, or where what is out of balance is no more
  * than rounding. Where she stands still without being stable she is pushed once, to the side that her weight lies
  * on; if she stands still again she is neutral there, and that counts as rest.

@@ -85,20 +85,41 @@ describe('what is found of her loaded as ordered', () => {
       'FLOAT_NOT_UPRIGHT',
     );
   });
-  it('FLOAT_LOLLS: GM just below zero, not just above', () => {
-    const at = (height: number) => weighted(`{ x: 1.8 m, z: ${height.toFixed(3)} m }`, '150 kg');
-    const lowest = (height: number): number => {
-      const afloat = present(figuresOf({ order: at(height) }).float?.afloat);
-      const gm = (['fully loaded', 'with engine', 'performance test'] as const).map(
-        (name) => conditionOf(afloat, name)?.state?.metacentricHeight?.byForm ?? -1,
-      );
-      return Math.min(...gm);
+  it('FLOAT_LOLLS: GM just below zero fully loaded, not just above; stiff in every other condition', () => {
+    // Only fully loaded is the gear aboard: 3 x 60 kg of it, over the middle of the box, as high as the test wants.
+    const yard = YARD.replace('gearPerPerson: 10 kg', 'gearPerPerson: 60 kg');
+    const at = (height: number) =>
+      figuresOf({
+        yard,
+        hull: [
+          [
+            'shaft: long\nclass: hull',
+            `gearAt: { x: 2 m, z: ${height.toFixed(4)} m }\nshaft: long\nclass: hull`,
+          ],
+          ['load: 450 kg', 'load: 900 kg'],
+        ],
+      });
+    const height = (
+      z: number,
+      name: 'fully loaded' | 'with engine' | 'performance test',
+    ): number => {
+      const found = conditionOf(present(at(z).float?.afloat), name);
+      return present(found?.state?.metacentricHeight).byForm;
     };
-    // GM falls in a straight line as the weight rises: the height at which it is nothing follows from two.
-    const [low, high] = [lowest(1), lowest(2)];
-    const none = 1 + low / (low - high);
-    expect(codes({ order: at(none + 0.003) })).toContain('FLOAT_LOLLS');
-    expect(codes({ order: at(none - 0.003) })).not.toContain('FLOAT_LOLLS');
+    // Upright the gear's height changes nothing but GM, by its share of all mass for each metre.
+    const { mass } = present(conditionOf(present(at(1).float?.afloat), 'fully loaded')).load;
+    const none = 1 + height(1, 'fully loaded') / (180 / mass);
+    const lolls = (figures: Figures) =>
+      figures.findings.filter(({ code }) => code.startsWith('FLOAT_'));
+    const [above, below] = [at(none + 0.02), at(none - 0.02)];
+    expect(lolls(above).map(({ code, received }) => [code, received])).toEqual([
+      ['FLOAT_LOLLS', expect.stringMatching(/^fully loaded: GM/)],
+    ]);
+    expect(lolls(below)).toEqual([]);
+    for (const name of ['with engine', 'performance test'] as const) {
+      expect(height(none + 0.02, name)).toBeGreaterThan(0.3);
+    }
+    expect(height(none - 0.02, 'fully loaded')).toBeCloseTo((0.02 * 180) / mass, 3);
   });
   it('LIST_AT_REST: more than a degree, not less', () => {
     const heel = (y: number) => {

@@ -10,7 +10,7 @@ import {
   type WaterPlane,
   withMasses,
 } from '../../src/float/index.ts';
-import { kilograms } from '../../src/units/index.ts';
+import { kilograms, metres, radians } from '../../src/units/index.ts';
 import { at, box, DEGREE, type DemonstrationHull, demonstrationHulls, loadAt } from './boats.ts';
 
 const HULLS = demonstrationHulls();
@@ -104,6 +104,18 @@ describe('a boat at rest', () => {
       expect(heel(-1e-11)).toBeCloseTo(0 - loll, 5);
     },
   );
+
+  it('rests at the first lean that carries her, though further over she would turn right over', () => {
+    const shallow = box(4, 1.6, 0.6);
+    const draught = 570 / (1025 * 4 * 1.6);
+    const radius = 1.6 ** 2 / (12 * draught);
+    const high = loadAt(570, 2, 0, draught / 2 + radius + 0.006);
+    const { heel } = planeOf(findEquilibrium(shallow, high));
+    // Wall-sided: tan(heel) = sqrt(-2 GM / BM), before the bilge comes out at 6.2 degrees.
+    expect(heel).toBeCloseTo(Math.atan(Math.sqrt(0.012 / radius)), 5);
+    const from = { level: metres(0.2), trim: radians(0), heel: radians(0.5) };
+    expect(findEquilibrium(shallow, high, [], from).outcome).toBe('no upright equilibrium');
+  });
 
   it('has her centre of mass lower over the water when she is heavier', () => {
     fc.assert(

@@ -62,7 +62,7 @@ describe('growth until a limit', () => {
 
   it('ends where she no longer floats upright, when the limit itself is never met', () => {
     const high = grown({ at: at(2.5, 0, 3), most: kilograms(4000) });
-    const growth = until(high, freeboard(0.01));
+    const growth = until(high, { kind: 'trim', least: radians(-1), most: radians(1) });
     const rest = (more: number) =>
       findEquilibrium(
         BARGE,
