@@ -29,7 +29,7 @@ export function growthData({
         `float.growth.limit.${index + 1}`,
         margin.outcome === 'met'
           ? datumOf(margin.growth, 'kg', `until ${name}`, 1)
-          : datumOf({ notComputed: margin.outcome }, 'kg', `until ${name}`, 1),
+          : { value: margin.outcome, unit: 'text', method: `until ${name}` },
       ]),
     ),
     ...(first && {
