@@ -3,6 +3,7 @@ import type { ShopFinding } from './build-sheet-types.ts';
 
 /** What is about money or the offer is the office's: the shop floor's sheet leaves it out. */
 const FOR_THE_OFFICE: ReadonlySet<FindingCode> = new Set([
+  'KIT_DIFFERS',
   'MARGIN_BELOW_FLOOR',
   'PART_PRICE_OLD',
   'PART_PRICE_LATER',

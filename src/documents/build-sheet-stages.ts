@@ -12,6 +12,7 @@ import { STAGE_CAUTIONS } from './build-sheet-cautions.ts';
 import { daysText, type PlannedDays } from './build-sheet-days.ts';
 import { partsOfStage } from './build-sheet-parts.ts';
 import { placedItem } from './build-sheet-placing.ts';
+import { picturesOfStage, tablesOfStage } from './stage-tables.ts';
 import type { BuildSheetView, StageHours, StageItem, StageSheet } from './build-sheet-types.ts';
 import { hoursText, printedHours, STAGE_NAMES } from './build-sheet-words.ts';
 import { sentence } from './words.ts';
@@ -23,12 +24,11 @@ const ALWAYS: ReadonlySet<Stage> = new Set(['release', 'water-trial', 'handover'
  * Every stage that this boat goes through, in the order of the build, with what it takes.
  *
  * @param numbers - the number of an item in the drawing, by its key
- * @param days - the days of each stage that is planned
  */
 export function stageSheets(
   figures: Figures,
   numbers: ReadonlyMap<string, string>,
-  days: PlannedDays | undefined,
+  { planned, fontCss }: { readonly planned?: PlannedDays; readonly fontCss: string },
 ): readonly StageSheet[] {
   const { build } = figures;
   const format = createFormatter(build.yard.locale, build.yard.units);
@@ -42,12 +42,14 @@ export function stageSheets(
       name: STAGE_NAMES[stage],
       does: sentence(facts.does),
       planned: hours.amount > 0n ? hoursText(hours, format) : '',
-      days: daysText(stage, days, build.yard.locale),
+      days: daysText(stage, planned, build.yard.locale),
       cautions: STAGE_CAUTIONS[stage] ?? [],
       parts,
       traced: parts.some((part) => part.traced),
       itemsHeading: stage === 'water-trial' ? 'Try' : 'Fit',
       items: itemsOfStage(figures, stage, numbers, format),
+      tables: tablesOfStage(figures, stage),
+      pictures: picturesOfStage(figures, stage, fontCss),
       checks: facts.checks,
       measures: facts.measures,
     };

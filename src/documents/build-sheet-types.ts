@@ -1,5 +1,6 @@
 import type { DocumentHead } from './head.ts';
 import type { CaptionedPicture } from './picture.ts';
+import type { StageTable } from './stage-table.ts';
 
 /** A mass to aim at. */
 export interface TargetMass {
@@ -77,6 +78,9 @@ export interface StageSheet {
   /** What is done with the items: "Fit", or "Try" on the water. */
   readonly itemsHeading: string;
   readonly items: readonly StageItem[];
+  /** What the trade works by: lay-up, cut list, mixing, plan of the infusion, wiring, weigh gate. */
+  readonly tables: readonly StageTable[];
+  readonly pictures: readonly CaptionedPicture[];
   readonly checks: readonly string[];
   readonly measures: readonly string[];
 }

@@ -48,7 +48,7 @@ export function buildSheetView(
     pictures: drawn.pictures.slice(0, 1),
     furtherPictures: drawn.pictures.slice(1),
     placing: placingList(build, drawn.numbers, createFormatter(yard.locale, yard.units)),
-    stages: stageSheets(figures, drawn.numbers, planned),
+    stages: stageSheets(figures, drawn.numbers, { fontCss, ...(planned && { planned }) }),
   };
 }
 

@@ -75,6 +75,20 @@ export interface HandoverView {
   readonly massMethod: string;
   readonly carries: readonly KeyFigure[];
   readonly basis: string;
+  /** What she draws and how long her batteries last; absent without electrics. */
+  readonly energy:
+    | {
+        readonly rows: readonly {
+          readonly name: string;
+          readonly current: string;
+          readonly time: string;
+          readonly aDay: string;
+        }[];
+        readonly total: string;
+        readonly figures: readonly KeyFigure[];
+        readonly method: string;
+      }
+    | undefined;
   /** How she floats; absent when it was not computed. */
   readonly floats:
     | {

@@ -3,6 +3,7 @@ import type { Build } from '../resolve/index.ts';
 import { createFormatter, formatDate } from '../units/index.ts';
 import { handoverFloat } from './float-customer.ts';
 import { handoverCautions } from './handover-cautions.ts';
+import { handoverEnergy } from './handover-energy.ts';
 import { fittedItems } from './handover-fitted.ts';
 import { carryFigures, handoverMasses, handoverMassMethod, trialRuns } from './handover-masses.ts';
 import type { HandoverField, HandoverView } from './handover-types.ts';
@@ -36,6 +37,7 @@ export function handoverView(figures: Figures, { fontCss }: QuoteOptions): Hando
     carries: carryFigures(figures),
     basis: sentence(hull.ratings.basis),
     floats: handoverFloat(figures),
+    energy: handoverEnergy(figures),
     trials: trialRuns(figures),
     checklist: yard.handoverChecks,
     care: yard.care.map(sentence),

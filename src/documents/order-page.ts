@@ -2,7 +2,9 @@ import type { OrderState } from '../plan/index.ts';
 import { alternativesSection } from './alternatives-section.ts';
 import { costingSection, sensitivitySection } from './costing-section.ts';
 import { driftSection } from './drift-section.ts';
+import { electricsSection } from './electrics-section.ts';
 import { floatSection } from './float-section.ts';
+import { laminateSection } from './laminate-section.ts';
 import type { PageHead } from './head.ts';
 import { limitsSection } from './limits-section.ts';
 import { planSection } from './plan-section.ts';
@@ -48,6 +50,8 @@ export function orderPageView(state: OrderState, fontCss: string): OrderPageView
       speedSection(figures, fontCss),
       limitsSection(figures),
       towingSection(figures, fontCss),
+      laminateSection(figures),
+      electricsSection(figures, fontCss),
       driftSection(issued, drift, yard),
       variationsSection(variations, quoted, issued),
       planSection(state, yard),

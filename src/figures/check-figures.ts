@@ -9,15 +9,17 @@ import {
   subtractMoney,
   zeroMoney,
 } from '../money/index.ts';
-import type { Stage } from '../schema/index.ts';
-import { createFormatter, decimalToNumber, type Kilograms, kilograms } from '../units/index.ts';
+import { createFormatter, decimalToNumber } from '../units/index.ts';
+import { checkElectrics } from './check-electrics.ts';
 import { checkDrive } from './check-drive.ts';
+import { checkGates } from './check-gates.ts';
+import { checkLaminate } from './check-laminate.ts';
 import { checkLimits } from './check-limits.ts';
 import { checkTow } from './check-tow.ts';
 import { checkFloat } from './check-float.ts';
 import type { Figures } from './types.ts';
 
-/** Findings that need computed figures: load, trailer, margin, and what was weighed against what was computed. */
+/** Findings that need computed figures: load, trailer, margin, and those of the rooms. */
 export function checkFigures(figures: Omit<Figures, 'findings'>): readonly Finding[] {
   const { build, mass, price, trailerLoad } = figures;
   const { yard, hull, trailer } = build;
@@ -53,10 +55,12 @@ export function checkFigures(figures: Omit<Figures, 'findings'>): readonly Findi
   return [
     ...findings,
     ...checkMoney(figures),
-    ...checkRecordedMasses(figures),
     ...checkDrive(figures),
     ...checkLimits(figures),
     ...checkTow(figures),
+    ...checkGates(figures),
+    ...checkLaminate(figures),
+    ...checkElectrics(figures),
     ...checkFloat(figures),
   ];
 }
@@ -84,28 +88,4 @@ function checkMoney({ build, price }: Omit<Figures, 'findings'>): readonly Findi
     );
   }
   return findings;
-}
-
-/** What was weighed at release, after fit-out, with the engine and on the trailer, against the computed masses and the contingency. */
-function checkRecordedMasses({ build, mass }: Omit<Figures, 'findings'>): readonly Finding[] {
-  const { order, yard } = build;
-  const format = createFormatter(yard.locale, yard.units);
-  const tolerance = decimalToNumber(yard.massContingency);
-  const computed: Partial<Record<Stage, Kilograms>> = {
-    release: mass.bareHull.mass,
-    wiring: mass.completed.mass,
-    engine: mass.ready.mass,
-    ...(build.trailer && { trailer: kilograms(mass.ready.mass + build.trailer.tare) }),
-  };
-  return (order.record?.masses ?? []).flatMap((weighed, index) => {
-    const expected = computed[weighed.stage];
-    if (expected === undefined || Math.abs(weighed.mass - expected) <= tolerance * expected)
-      return [];
-    return [
-      finding('RECORD_MASS_OFF', build.place(['record', 'masses', index, 'mass']), {
-        received: `${format.mass(weighed.mass)} weighed after ${weighed.stage}`,
-        expected: `${format.mass(expected)}, within ${format.percent(tolerance, 0)}`,
-      }),
-    ];
-  });
 }

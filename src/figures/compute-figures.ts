@@ -7,8 +7,11 @@ import { trailerLoad } from '../tow/index.ts';
 import { multiplyDecimals, ONE, sumDecimals } from '../units/index.ts';
 import { checkFigures } from './check-figures.ts';
 import { driveFigures } from './drive-figures.ts';
+import { electricsFigures } from './electrics-figures.ts';
 import { floatFigures } from './float-figures.ts';
+import { gateFigures } from './gate-figures.ts';
 import { fuelOf, massInput } from './inputs.ts';
+import { laminateFigures } from './laminate-figures.ts';
 import { limitsFigures } from './limits-figures.ts';
 import { learningOf, priceInput, whatIfOf } from './price-input.ts';
 import { towFigures } from './tow-figures.ts';
@@ -38,6 +41,9 @@ export function computeFigures(build: Build, findings: readonly Finding[]): Figu
     drive: driveFigures(build, mass, float),
     limits: limitsFigures(build, mass, float),
     tow: towFigures(build, mass),
+    laminate: laminateFigures(build),
+    electrics: electricsFigures(build),
+    gates: gateFigures(build),
     stageHours: hoursByStage(build),
   };
   return { ...figures, findings: [...findings, ...checkFigures(figures)] };

@@ -2,6 +2,8 @@ import { decimalToShortText } from '../units/index.ts';
 import type { Point3 } from '../units/index.ts';
 import { driveData } from './drive-data.ts';
 import { limitsData, towData } from './limits-tow-data.ts';
+import { electricsData } from './electrics-data.ts';
+import { laminateData } from './laminate-data.ts';
 import { floatData } from './float-data.ts';
 import { priceData } from './price-data.ts';
 import type { FigureDatum, Figures } from './types.ts';
@@ -13,12 +15,13 @@ export function figuresData(figures: Figures): Readonly<Record<string, FigureDat
   return {
     ...priceData(figures),
     ...massData(figures),
-    ...workData(figures),
     ...driveData(figures),
     ...limitsData(figures),
     ...towData(figures),
-    ...floatData(figures),
     ...workData(figures),
+    ...laminateData(figures),
+    ...electricsData(figures),
+    ...floatData(figures),
   };
 }
 

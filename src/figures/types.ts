@@ -3,10 +3,13 @@ import type { MassResult } from '../mass/index.ts';
 import type { Price, Sensitivity } from '../price/index.ts';
 import type { Build } from '../resolve/index.ts';
 import type { TrailerLoad } from '../tow/index.ts';
-import type { Decimal } from '../units/index.ts';
+import type { Decimal, NotComputed } from '../units/index.ts';
 import type { DriveFigures } from './drive-figures.ts';
 import type { LimitsFigures } from './limits-figures.ts';
 import type { TowFigures } from './tow-figures.ts';
+import type { ElectricsFigures } from './electrics-figures.ts';
+import type { Gate } from './gate-figures.ts';
+import type { LaminateFigures } from './laminate-figures.ts';
 import type { FloatFigures } from './float-types.ts';
 
 /** Everything computed for one order. */
@@ -21,6 +24,10 @@ export interface Figures {
   readonly limits: LimitsFigures;
   readonly tow: TowFigures;
   readonly float: FloatFigures;
+  readonly laminate: LaminateFigures | NotComputed;
+  readonly electrics: ElectricsFigures | NotComputed;
+  /** What she must weigh after each stage that adds to her. */
+  readonly gates: readonly Gate[];
   /** Hours of every stage that has work, in the order of the build. */
   readonly stageHours: readonly { readonly stage: string; readonly hours: Decimal }[];
   readonly findings: readonly Finding[];

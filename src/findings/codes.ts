@@ -1,6 +1,7 @@
 import type { CodeFacts } from './code-facts.ts';
 import { FLOAT_CODES } from './codes-float.ts';
 import { PERFORMANCE_CODES } from './codes-performance.ts';
+import { WORKSHOP_CODES } from './codes-workshop.ts';
 
 /** Every finding that a check can raise. A code never changes its meaning. */
 export const FINDING_CODES = {
@@ -239,11 +240,7 @@ export const FINDING_CODES = {
     means: 'The quote that was sent last says another price than the order would have today',
     mend: 'Look at what changed on the order’s costing page; to send the new price, issue a revision',
   },
-  RECORD_MASS_OFF: {
-    severity: 'warning',
-    means: 'A measured mass is further from the computed one than the contingency',
-    mend: 'Weigh again; then look for what was added, left out or laid up too heavy',
-  },
+  ...WORKSHOP_CODES,
   ...FLOAT_CODES,
   ...PERFORMANCE_CODES,
   MARGIN_BELOW_FLOOR: {

@@ -6,10 +6,14 @@ import {
   type GroupedOption,
   hullSchema,
   type Hull,
+  type Material,
+  materialFileSchema,
   optionFileSchema,
   type Outboard,
   outboardFileSchema,
   type Sourced,
+  type StockFile,
+  stockFileSchema,
   type Trailer,
   trailerFileSchema,
   type Yard,
@@ -45,8 +49,20 @@ export function readCatalogue(reading: Reading): ReadCatalogue {
     reading,
     readList(reading, broken, 'catalogue/charges.yaml', 'charges', chargeFileSchema),
   );
+  const materials = readMaterials(reading);
+  const stock = readStock(reading);
   const lists = readPartLists(reading, broken, yard?.value);
-  const catalogue = yard && { yard, hulls, options, outboards, trailers, charges, ...lists };
+  const catalogue = yard && {
+    yard,
+    hulls,
+    options,
+    outboards,
+    trailers,
+    charges,
+    materials,
+    ...(stock && { stock }),
+    ...lists,
+  };
   return { catalogue, brokenIds: broken };
 }
 
@@ -76,6 +92,36 @@ function readYard(reading: Reading): Sourced<Yard> | undefined {
   const text = readSource(reading, file);
   if (text === undefined) return undefined;
   const { sourced, findings } = readChecked<Yard>(yardSchema, text, file);
+  reading.findings.push(...findings);
+  return sourced;
+}
+
+/** The text of a file that a workspace may do without. */
+function optionalSource(reading: Reading, name: string): string | undefined {
+  const file = eitherEnding(reading, name);
+  return filesIn({ ...reading, findings: [] }, 'catalogue', YAML_FILE).includes(file)
+    ? readSource(reading, file)
+    : undefined;
+}
+
+function readMaterials(reading: Reading): ReadonlyMap<string, Sourced<Material>> {
+  const name = 'catalogue/materials.yaml';
+  const text = optionalSource(reading, name);
+  if (text === undefined) return new Map();
+  const file = eitherEnding(reading, name);
+  const { sourced, source, findings } = readChecked(materialFileSchema, text, file);
+  const entries = sourced ? entriesOf(sourced.value.materials, source, 'materials') : [];
+  const named = byUniqueName(entries, 'part', ({ value }) => value.part, reading.sources);
+  reading.findings.push(...findings, ...named.findings);
+  return named.byName;
+}
+
+function readStock(reading: Reading): Sourced<StockFile> | undefined {
+  const name = 'catalogue/stock.yaml';
+  const text = optionalSource(reading, name);
+  if (text === undefined) return undefined;
+  const file = eitherEnding(reading, name);
+  const { sourced, findings } = readChecked<StockFile>(stockFileSchema, text, file);
   reading.findings.push(...findings);
   return sourced;
 }

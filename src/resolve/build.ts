@@ -1,8 +1,8 @@
 import type { Place } from '../findings/index.ts';
 import type { Currency, Money } from '../money/index.ts';
-import type { FloatFacts } from './float-facts.ts';
 import type {
   Hull,
+  Material,
   Option,
   Order,
   Outboard,
@@ -11,6 +11,7 @@ import type {
   Trailer,
   Yard,
 } from '../schema/index.ts';
+import type { FloatFacts } from './float-facts.ts';
 import type { Amperes, Decimal, IsoDate, Kilograms, Point3 } from '../units/index.ts';
 
 export interface BuildPart {
@@ -33,6 +34,9 @@ export interface BuildHours {
   readonly stage: Stage;
   readonly hours: Decimal;
 }
+
+/** What the wiring needs to know of an item. */
+export type ElectricFacts = Pick<Option, 'circuit' | 'battery' | 'charger' | 'pump' | 'panel'>;
 
 export type ItemKind = 'shell' | 'structure' | 'option' | 'extra' | 'outboard' | 'trailer';
 
@@ -58,6 +62,7 @@ export interface BuildItem {
   /** False when nobody gave a position and the middle of the boat stands in for it. */
   readonly placed: boolean;
   readonly current: Amperes;
+  readonly electrics?: ElectricFacts;
   /** Of all that are ordered, before tax. */
   readonly fixedPrice?: Money;
   readonly serial: boolean;
@@ -103,6 +108,10 @@ export interface Build {
   readonly items: readonly BuildItem[];
   /** Where the fuel is, boat axes. */
   readonly tank: Point3;
+  /** Facts of materials by part code. */
+  readonly materials: ReadonlyMap<string, Material>;
+  /** What the shelf holds, by part code; undefined when nobody counts it. */
+  readonly stock?: { readonly counted: IsoDate; readonly held: ReadonlyMap<string, number> };
   readonly charges: readonly BuildCharge[];
   readonly packages: readonly BuildPackage[];
   /** The day whose prices and rates it has. */

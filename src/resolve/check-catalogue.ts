@@ -1,6 +1,7 @@
 import { type Finding, finding, type Place } from '../findings/index.ts';
 import type { Catalogue, Sourced } from '../schema/index.ts';
 import { unknownId } from './check-compatibility.ts';
+import { checkMaterials } from './check-materials.ts';
 import { checkMoulds } from './check-plan.ts';
 
 type Path = readonly (string | number)[];
@@ -59,6 +60,7 @@ export function checkCatalogue(
     ),
     ...checkMoulds(catalogue, broken),
     ...checkPackages(catalogue, broken),
+    ...checkMaterials(catalogue, broken),
     ...checkCircles(catalogue),
   ];
 }

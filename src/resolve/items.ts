@@ -19,7 +19,7 @@ import type {
   Trailer,
 } from '../schema/index.ts';
 import { amperes, type Decimal, kilograms, metres, type Point3, ZERO } from '../units/index.ts';
-import type { BuildItem } from './build.ts';
+import type { BuildItem, ElectricFacts } from './build.ts';
 import { floatFacts } from './float-facts.ts';
 import { massOfParts, resolveHours, resolveParts } from './parts.ts';
 import { middleOf, placeInHull } from './scale.ts';
@@ -114,6 +114,7 @@ export function optionItem(
     notes,
     serial: value.serial,
     performance: performanceOf(value),
+    electrics: electricFacts(value),
     float: floatFacts(value, shop.hull),
     ...priced(value.price, ordered.quantity, shop.currency),
     place,
@@ -127,6 +128,13 @@ function performanceOf({
 }: Option): NonNullable<BuildItem['performance']> {
   return { helm, bowMotor, holdingBattery };
 }
+const electricFacts = ({ circuit, battery, charger, pump, panel }: Option): ElectricFacts => ({
+  circuit,
+  battery,
+  charger,
+  pump,
+  panel,
+});
 
 /** A one-off item of the order itself. */
 export function extraItem(extra: Extra, index: number, place: Place, shop: Workshop): BuildItem {
@@ -137,6 +145,7 @@ export function extraItem(extra: Extra, index: number, place: Place, shop: Works
     group: GROUPS.extras,
     notes: extra.note === undefined ? [] : [extra.note],
     serial: false,
+    ...(extra.circuit && { electrics: { circuit: extra.circuit } }),
     ...(extra.cost && { otherCost: times(extra.cost, extra.quantity, shop.currency) }),
     ...priced(extra.price, extra.quantity, shop.currency),
     place,

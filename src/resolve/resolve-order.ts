@@ -1,7 +1,7 @@
 import { type Finding, finding, hasErrors } from '../findings/index.ts';
 import { currencyOf, moneyOf } from '../money/index.ts';
-import type { Catalogue, SourcedOrder } from '../schema/index.ts';
-import { createFormatter } from '../units/index.ts';
+import type { Catalogue, SourcedOrder, StockFile } from '../schema/index.ts';
+import { createFormatter, decimalToNumber } from '../units/index.ts';
 import type { Build, BuildItem } from './build.ts';
 import { checkCompatibility } from './check-compatibility.ts';
 import { checkExtras, checkLeftOut, checkOutboard } from './check-entries.ts';
@@ -140,10 +140,19 @@ function assemble(
     charges: [...catalogue.charges.values()]
       .filter(({ value: charge }) => applies[charge.when] && !left.has(charge.id))
       .map(({ value: { id, name, amount } }) => ({ id, name, amount: moneyOf(amount, currency) })),
+    materials: new Map([...catalogue.materials].map(([part, { value: one }]) => [part, one])),
+    ...(catalogue.stock && { stock: stockOf(catalogue.stock.value) }),
     packages: buildPackages(entries.packages),
     pricedOn: pricedOn(order),
     exchange: exchangeOn(pricedOn(order), catalogue.yard.value),
     place: (path) => order.place(path),
+  };
+}
+
+function stockOf({ counted, stock }: StockFile): NonNullable<Build['stock']> {
+  return {
+    counted,
+    held: new Map(stock.map(({ part, quantity }) => [part, decimalToNumber(quantity)])),
   };
 }
 

@@ -1,6 +1,7 @@
 import type { Place } from '../findings/index.ts';
 import type { Charge, Outboard, Trailer } from './engine-trailer-charge.ts';
 import type { Hull } from './hull.ts';
+import type { Material, StockFile } from './materials.ts';
 import type { Option } from './option.ts';
 import type { Order } from './order.ts';
 import type { Part } from './part.ts';
@@ -31,6 +32,10 @@ export interface Catalogue {
   readonly options: ReadonlyMap<string, GroupedOption>;
   readonly outboards: ReadonlyMap<string, Sourced<Outboard>>;
   readonly trailers: ReadonlyMap<string, Sourced<Trailer>>;
+  /** Facts of materials by part code. */
+  readonly materials: ReadonlyMap<string, Sourced<Material>>;
+  /** What the shop holds; undefined when it keeps no file of it. */
+  readonly stock?: Sourced<StockFile>;
   readonly charges: ReadonlyMap<string, Sourced<Charge>>;
   /** The newest row of each. */
   readonly parts: ReadonlyMap<string, ListedPart>;

@@ -7,6 +7,7 @@ import {
 } from './engine-trailer-charge.ts';
 import { isNameList, NAMES_FROM, type NameList } from './fields.ts';
 import { hullSchema } from './hull.ts';
+import { materialFileSchema, stockFileSchema } from './materials.ts';
 import { optionFileSchema } from './option.ts';
 import { orderSchema } from './order.ts';
 import { yardSchema } from './yard.ts';
@@ -26,6 +27,8 @@ const SCHEMAS = {
   outboards: outboardFileSchema,
   trailers: trailerFileSchema,
   charges: chargeFileSchema,
+  materials: materialFileSchema,
+  stock: stockFileSchema,
 } as const;
 
 /**

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { amount, count, id, partCode, quantity, text } from './fields.ts';
 import { outboardPerformance, trailerPerformance } from './performance.ts';
+import { outboardElectrics } from './option-electrics.ts';
 import { hoursUse, partUse } from './shared.ts';
 
 export const SHAFTS = ['short', 'long', 'extra-long'] as const;
@@ -30,6 +31,7 @@ const outboard = z.strictObject({
     min: 0,
     max: 200,
   }).optional(),
+  ...outboardElectrics,
   fuel: quantity('volume', 'L', 'Portable tank that comes with it.', {
     min: 0,
     max: 0.2,

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { amount, count, id, quantity, text } from './fields.ts';
 import { hullPerformance } from './performance.ts';
+import { hullLaminate } from './hull-laminate.ts';
 import { hullFloat } from './float.ts';
 import { hullPlan } from './hull-plan.ts';
 import { hoursUse, partUse, position } from './shared.ts';
@@ -94,6 +95,7 @@ export const hullSchema = z
       .meta({
         description: 'Gunwales, floor, frames and fittings that every boat of this hull has.',
       }),
+    ...hullLaminate,
     moulds: amount('Charged to each boat for the wear of the moulds.', { min: 0, max: 100_000 }),
     mould: z
       .strictObject({

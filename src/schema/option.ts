@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { amount, count, id, text } from './fields.ts';
 import { optionPerformance } from './performance.ts';
+import { optionElectrics } from './option-electrics.ts';
 import { optionFloat } from './float.ts';
 import { itemFacts, quantityLimits } from './shared.ts';
 
@@ -8,6 +9,7 @@ export const optionSchema = z
   .strictObject({
     id: id('Name that orders point at.'),
     ...itemFacts,
+    ...optionElectrics,
     fits: z
       .array(id('A hull.', 'hulls'))
       .optional()

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { SHAFTS } from './engine-trailer-charge.ts';
 import { amount, count, date, id, text } from './fields.ts';
+import { circuitSchema } from './option-electrics.ts';
 import { itemFacts, position } from './shared.ts';
 
 /** The facts of an option as ordered, whether it was written as a name alone or with more to say. */
@@ -23,6 +24,7 @@ export const optionLine = z
 export const extra = z
   .strictObject({
     ...itemFacts,
+    circuit: circuitSchema.optional(),
     quantity: count('How many.', { min: 1, max: 100 }).default(1),
     cost: amount('What one costs the shop in materials, before tax.', {
       min: 0,

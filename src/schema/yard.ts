@@ -16,6 +16,7 @@ import {
   trade,
   whatIf,
 } from './yard-money.ts';
+import { yardWorkshop } from './yard-workshop.ts';
 
 const shop = z
   .strictObject({
@@ -146,6 +147,7 @@ export const yardSchema = z
     stages: z
       .record(z.enum(STAGES), stageFacts)
       .meta({ description: 'What every stage does and checks.' }),
+    ...yardWorkshop,
     suppliers: z
       .record(id('Supplier: the name of its price list file.'), supplier)
       .meta({ description: 'Suppliers.' }),

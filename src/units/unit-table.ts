@@ -11,7 +11,7 @@ const GRAVITY = 9.80665;
 
 export const UNIT_KINDS = {
   length: { m: 1, mm: 0.001, cm: 0.01, km: 1000, ft: FOOT, in: FOOT / 12 },
-  area: { m2: 1, 'm²': 1, cm2: 1e-4, ft2: FOOT ** 2, 'ft²': FOOT ** 2 },
+  area: { m2: 1, 'm²': 1, cm2: 1e-4, mm2: 1e-6, ft2: FOOT ** 2, 'ft²': FOOT ** 2 },
   volume: {
     m3: 1,
     'm³': 1,
@@ -30,6 +30,11 @@ export const UNIT_KINDS = {
   density: { 'kg/m3': 1, 'kg/m³': 1, 'lb/ft3': POUND / FOOT ** 3 },
   force: { N: 1, kN: 1000, lbf: POUND * GRAVITY },
   duration: { s: 1, min: 60, h: 3600, d: 86400 },
+  'areal mass': { 'kg/m2': 1, 'kg/m²': 1, 'g/m2': 0.001, 'g/m²': 0.001 },
+  pressure: { Pa: 1, kPa: 1000, MPa: 1e6, mbar: 100, bar: 1e5 },
+  viscosity: { 'Pa.s': 1, 'mPa.s': 0.001 },
+  charge: { Ah: 3600 },
+  flow: { 'L/s': 0.001, 'L/h': 0.001 / 3600, 'L/min': 0.001 / 60 },
 } as const satisfies Readonly<Record<string, Readonly<Record<string, number>>>>;
 
 export type UnitKind = keyof typeof UNIT_KINDS;

@@ -54,7 +54,7 @@ export const SPOTS: Readonly<Record<string, readonly string[]>> = {
     '11:10 TRAILER_LENGTH',
     '11:10 TRAILER_OVERLOADED',
     '12:11 MARGIN_BELOW_FLOOR',
-    '14:36 RECORD_MASS_OFF',
+    '14:36 MASS_OUT_OF_GATE',
   ],
   'orders/wrong-names.yaml': [
     '3:9 STATUS_NEEDS',

@@ -14,7 +14,7 @@ beforeAll(async () => {
   const figures = fittedFigures({
     items: { 'House battery': { serial: true, placed: false } },
     order: { record: { serials: [{ item: 'Sounder', serial: 'S-1' }] } },
-    findings: [finding('RECORD_MASS_OFF', place, { received: '80 kg', expected: '70 kg' })],
+    findings: [finding('MASS_OUT_OF_GATE', place, { received: '80 kg', expected: '70 kg' })],
     yard: { handoverChecks: ['Bungs in'], care: ['Rinse her'] },
   });
   const rendered = await renderPages([

@@ -197,29 +197,35 @@ describe('where things go', () => {
 });
 
 describe('the masses to aim at', () => {
-  it('stand in a band of the contingency, with what was weighed', () => {
+  it('are those of the weigh gates, with what was weighed', () => {
     const by = { date: '2026-05-06', by: 'Laminator' };
     const record = { masses: [{ stage: 'release', mass: '21', ...by }] };
     const figures = fittedFigures({
       order: { record },
-      items: { 'Coot 400 hull shell': { mass: kilograms(100) } },
+      items: {
+        'Coot 400 hull shell': { mass: kilograms(100) },
+        'House battery': { hours: [work('wiring', '2')] },
+      },
     });
     const { masses } = breakable(buildSheetView(figures, { fontCss: '' }));
     expect(masses.map(({ condition }) => condition)).toEqual([
       'Bare shell',
+      'Fitted out',
       'Completed',
       'Ready to launch',
+      'On the trailer',
     ]);
+    // 5 % of 100 kg and half a kilogram of the scale: 5.02 kg.
     expect(masses[0]).toMatchObject({
       target: '100 kg',
-      band: '96 kg to 104 kg',
+      band: '95 kg to 105 kg',
       measured: '21 kg',
     });
-    expect(masses[1]).toMatchObject({
+    expect(masses[2]).toMatchObject({
       target: `${Math.round(figures.mass.completed.mass)} kg`,
       measured: '',
     });
-    expect(masses[2]?.contains).toMatch(/outboard \(.* kg\) and 25 L of fuel/);
+    expect(masses[3]?.contains).toMatch(/outboard \(.* kg\) and 25 L of fuel/);
   });
 });
 
@@ -237,7 +243,7 @@ describe('what the sheet tells before work begins', () => {
   it('is the gravest finding first, one entry a code', () => {
     const findings: readonly Finding[] = [
       finding('ITEM_NOT_PLACED', place, { received: 'Rack' }),
-      finding('RECORD_MASS_OFF', place, { received: '80 kg', expected: '70 kg' }),
+      finding('MASS_OUT_OF_GATE', place, { received: '80 kg', expected: '70 kg' }),
       finding('ITEM_NOT_PLACED', place, { received: 'Hook' }),
     ];
     const told = sheet({ findings }).findings;

@@ -63,6 +63,7 @@ function inventedBuild(wanted: Invented): Build {
     outboards: [],
     items: (wanted.items ?? ITEMS).map(buildItem),
     tank: point(0.8),
+    materials: new Map(),
     charges: (wanted.charges ?? ['168.00', '95.50']).map((amount, index) => ({
       id: `charge-${index}`,
       name: `Charge ${index + 1}`,

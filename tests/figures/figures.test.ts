@@ -82,6 +82,6 @@ describe('what the figures find', () => {
     const weighed = (mass: string) =>
       `${ORDER}record:\n  masses: [{ stage: release, mass: ${mass}, date: 2026-03-20, by: A. }]\n`;
     expect(codes(weighed('84 kg'))).toEqual([]);
-    expect(codes(weighed('84.1 kg'))).toEqual(['RECORD_MASS_OFF']);
+    expect(codes(weighed('84.1 kg'))).toEqual(['MASS_OUT_OF_GATE']);
   });
 });

@@ -36,9 +36,17 @@ function* nodesOf(value: unknown, path = ''): Generator<readonly [string, Node]>
 
 const parsed = (from?: Catalogue): ReadonlyMap<string, Node> =>
   new Map([...emitJsonSchemas(from)].map(([name, text]) => [name, JSON.parse(text) as Node]));
-const NAMES = ['order', 'yard', 'hull', 'options', 'outboards', 'trailers', 'charges'].map(
-  (name) => `${name}.schema.json`,
-);
+const NAMES = [
+  'order',
+  'yard',
+  'hull',
+  'options',
+  'outboards',
+  'trailers',
+  'charges',
+  'materials',
+  'stock',
+].map((name) => `${name}.schema.json`);
 /** The values that an editor offers at a place, by the keys that lead there. */
 const offered = (schema: Node | undefined, place: string): unknown =>
   [...nodesOf(schema)].find(([path]) => path === place)?.[1]['enum'];

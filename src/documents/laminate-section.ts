@@ -1,0 +1,156 @@
+import { type Figures, type LaminateFigures, LAMINATE_BASIS } from '../figures/index.ts';
+import { createFormatter, formatDate, type Formatter } from '../units/index.ts';
+import {
+  figureColumn,
+  flagRow,
+  plainRow,
+  type Section,
+  section,
+  type SectionTable,
+  sumRow,
+  textColumn,
+} from './section.ts';
+
+/** The lay-up of the hull: masses by panel, the bottom's screening, the kit against list and shelf, and the infusion. */
+export function laminateSection({ build, laminate }: Figures): Section {
+  const heading = 'Laminate';
+  if ('notComputed' in laminate) {
+    return section('laminate', heading, { words: [`Not computed: ${laminate.notComputed}.`] });
+  }
+  const format = createFormatter(build.yard.locale, build.yard.units);
+  const { hull, stock, yard } = build;
+  const shell = format.mass(hull.shell.mass);
+  return section('laminate', heading, {
+    words: [
+      `The lay-up weighs ${format.mass(laminate.mass.total)}; the file says ${shell} for the shell, with paste and fastenings.`,
+      ...infusionWords(laminate, format),
+    ],
+    tables: [
+      panelTable(laminate, format),
+      ...screeningTable(laminate, format),
+      kitTable(laminate, format),
+    ],
+    notes: [
+      ...(stock
+        ? [
+            `Shelf as counted on ${formatDate(stock.counted, yard.locale)}; the same shelf stands against every order.`,
+          ]
+        : []),
+      ...[LAMINATE_BASIS.layUp, LAMINATE_BASIS.strength, LAMINATE_BASIS.screening].map(
+        ({ method, validity, caution }) => `${method} ${validity} ${caution}`,
+      ),
+    ],
+  });
+}
+
+function infusionWords({ infusion }: LaminateFigures, format: Formatter): readonly string[] {
+  if (!infusion) return [];
+  const { plan, asLaid } = infusion;
+  if ('notComputed' in plan) return [`Infusion not computed: ${plan.notComputed}.`];
+  const minutes = (seconds: number): string => `${format.number(seconds / 60, 0)} min`;
+  const lines = asLaid?.feedLines ?? plan.feedLines;
+  return [
+    `Infusion: ${lines} feed ${lines === 1 ? 'line' : 'lines'}, full in ${minutes(asLaid?.fillSeconds ?? plan.fillSeconds)} of ${minutes(plan.limitSeconds)} allowed, ${format.mass(plan.resin)} of resin with mesh and hoses. ${LAMINATE_BASIS.infusion.caution}`,
+  ];
+}
+
+function panelTable({ mass, sections }: LaminateFigures, format: Formatter): SectionTable {
+  const row = ({ panel, layUp, total }: (typeof mass.panels)[number]) => {
+    const strip = sections.get(panel.name);
+    const stiffness =
+      strip && 'stiffness' in strip
+        ? format.number(strip.stiffness, strip.stiffness < 10 ? 1 : 0)
+        : 'not computed';
+    return plainRow(
+      panel.name,
+      format.area(panel.area),
+      format.number(layUp.thickness * 1000, 1),
+      layUp.fibreFraction === undefined ? '' : format.percent(layUp.fibreFraction, 0),
+      stiffness,
+      format.mass(total),
+    );
+  };
+  return {
+    caption: 'Panels of the shell',
+    columns: [
+      textColumn('Panel'),
+      figureColumn('Area'),
+      figureColumn('Thickness, mm'),
+      figureColumn('Fibre by mass'),
+      figureColumn('Stiffness, N m²/m'),
+      figureColumn('Mass'),
+    ],
+    rows: [
+      ...mass.panels.map(row),
+      sumRow('Together', '', '', '', '', format.mass(mass.total)),
+      plainRow('of it resin', '', '', '', '', format.mass(mass.resin)),
+      plainRow('of it fibre', '', '', '', '', format.mass(mass.fibre)),
+      plainRow('of it core', '', '', '', '', format.mass(mass.core)),
+      plainRow('of it gelcoat', '', '', '', '', format.mass(mass.gelcoat)),
+    ],
+  };
+}
+
+function screeningTable(
+  { screening }: LaminateFigures,
+  format: Formatter,
+): readonly SectionTable[] {
+  if (!screening) return [];
+  const columns = [
+    textColumn('Of the bottom panel'),
+    figureColumn('Needed'),
+    figureColumn('There is'),
+    figureColumn('Used'),
+  ];
+  const caption = 'Bottom pressure against the panel, a screening';
+  if ('notComputed' in screening) {
+    return [
+      { caption, columns, rows: [plainRow(`Not computed: ${screening.notComputed}`, '', '', '')] },
+    ];
+  }
+  const { rows, pressure } = screening;
+  const kilopascals = format.number(pressure.design / 1000, 1);
+  return [
+    {
+      caption: `${caption}: ${kilopascals} kPa`,
+      columns,
+      rows: rows.map(({ what, needed, available, unit, use }) => {
+        const inMm = unit === 'm';
+        const print = (value: number): string =>
+          inMm
+            ? `${format.number(value * 1000, 1)} mm`
+            : `${format.number(value, 0)} ${UNITS[unit]}`;
+        const make = use > 1 ? flagRow : plainRow;
+        return make(what, print(needed), print(available), format.percent(use, 0));
+      }),
+    },
+  ];
+}
+
+const UNITS = { 'N.m/m': 'N m/m', 'N/m': 'N/m', m: 'm' } as const;
+
+function kitTable({ kit }: LaminateFigures, format: Formatter): SectionTable {
+  return {
+    caption: 'Kit: by the lay-up, by the list that the price comes from, and what to order',
+    columns: [
+      textColumn('Material'),
+      figureColumn('In the boat'),
+      figureColumn('By the list'),
+      figureColumn('With wastage'),
+      figureColumn('On the shelf'),
+      figureColumn('To order'),
+    ],
+    rows: kit.lines.map((line) => {
+      const unit = line.unit === 'm2' ? 'm²' : line.unit;
+      const print = (value: number): string => `${format.number(value, 1)} ${unit}`;
+      return plainRow(
+        `${line.part} ${line.description}`,
+        print(line.inBoat),
+        line.listed === undefined ? 'not listed' : print(line.listed),
+        print(line.needed),
+        print(line.fromStock),
+        print(line.ordered),
+      );
+    }),
+  };
+}

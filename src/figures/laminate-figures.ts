@@ -1,0 +1,81 @@
+import {
+  type LaminateMass,
+  type NotComputed,
+  type Panel,
+  screenBottom,
+  type Screening,
+  type Section,
+  sectionOf,
+  weighLaminate,
+} from '../laminate/index.ts';
+import type { Build } from '../resolve/index.ts';
+import type { Hull } from '../schema/index.ts';
+import { type Kilograms, kilograms, metres, UNIT_KINDS } from '../units/index.ts';
+import { type InfusionFigures, infusionOf } from './infusion-figures.ts';
+import { type KitFigures, kitFigures } from './kit-figures.ts';
+import { breadthAt, panelsOf, type ResolvedPanel } from './laminate-input.ts';
+import { type MixingFigures, mixingOf } from './mixing-figures.ts';
+
+type Laminate = NonNullable<Hull['laminate']>;
+
+/** What is computed of the lay-up of a hull. */
+export interface LaminateFigures {
+  readonly panels: readonly ResolvedPanel[];
+  readonly mass: LaminateMass;
+  /** Strength and stiffness of each panel's lay-up, by the panel's name. */
+  readonly sections: ReadonlyMap<string, Section | NotComputed>;
+  /** The bottom panel against bottom pressure; undefined when the hull names none. */
+  readonly screening?: Screening | NotComputed;
+  readonly kit: KitFigures;
+  readonly infusion?: InfusionFigures;
+  readonly mixing: readonly MixingFigures[];
+}
+
+/** The lay-up of the order's hull, or why nothing of it is computed. */
+export function laminateFigures(build: Build): LaminateFigures | NotComputed {
+  const { laminate } = build.hull;
+  if (!laminate) return { notComputed: `the file of the ${build.hull.name} has no lay-up` };
+  const panels = panelsOf(build, laminate);
+  const infusion = laminate.infusion && infusionOf(build, laminate, panels);
+  const screening = screeningOf(build, laminate, panels);
+  const lines = infusion && 'feedLines' in infusion.plan ? infusion.plan.feedLines : 1;
+  return {
+    panels,
+    mass: weighLaminate(panels),
+    sections: new Map(panels.map(({ name, layers }) => [name, sectionOf(layers)])),
+    ...(screening && { screening }),
+    kit: kitFigures(build, laminate, panels, laminate.infusion?.feedLines ?? lines),
+    ...(infusion && { infusion }),
+    mixing: mixingOf(build, laminate, panels),
+  };
+}
+
+function screeningOf(
+  { hull }: Build,
+  { bottom, panels: written }: Laminate,
+  panels: readonly Panel[],
+): Screening | NotComputed | undefined {
+  if (!bottom) return undefined;
+  const panel = panels.find(({ name }) => name === bottom.panel);
+  const strip = written.find(({ name }) => name === bottom.panel)?.strip;
+  if (!panel || !strip) return { notComputed: 'the bottom panel must be a strip of the lines' };
+  const section = sectionOf(panel.layers);
+  if ('notComputed' in section) return section;
+  return screenBottom(
+    {
+      waterline: bottom.waterline,
+      chineBeam: metres(breadthAt(hull, strip[1])),
+      loadedMass: mostMass(hull),
+      speedKnots: bottom.speed / UNIT_KINDS.speed.kn,
+      deadrise: hull.dimensions.deadrise,
+      category: bottom.category,
+    },
+    bottom,
+    section,
+    panel.layers.some(({ kind }) => kind === 'core'),
+  );
+}
+
+/** The boat as heavy as her ratings allow: shell, structure, rated load and heaviest engine. */
+const mostMass = ({ shell, structure, ratings }: Hull): Kilograms =>
+  kilograms(shell.mass + structure.mass + ratings.load + ratings.engineMass);

@@ -1,0 +1,121 @@
+import { describe, expect, it } from 'vitest';
+import { electricsSection } from '../../src/documents/electrics-section.ts';
+import { type BuildSheetView, buildSheetView, handoverView } from '../../src/documents/index.ts';
+import { laminateSection } from '../../src/documents/laminate-section.ts';
+import type { Figures } from '../../src/figures/index.ts';
+import { figuresOf, orders } from '../demonstration/workspace.ts';
+import { breakable } from './fitted-build.ts';
+
+const figured = orders.flatMap(({ figures }) => figures ?? []);
+const byNumber = figured.map((figures) => [figures.build.order.number, figures] as const);
+const sheetOf = (figures: Figures): BuildSheetView =>
+  breakable(buildSheetView(figures, { fontCss: '' }));
+const tablesOf = (view: BuildSheetView, stage: string) =>
+  view.stages.find(({ id }) => id === stage)?.tables ?? [];
+
+describe.each(byNumber)('the tables of the build sheet %s', (_, figures) => {
+  const view = sheetOf(figures);
+  const tables = view.stages.flatMap((stage) => stage.tables);
+
+  it('have one cell a column and an id of their own', () => {
+    for (const { id, columns, rows } of tables) {
+      for (const { cells } of rows) expect(cells.length, id).toBe(columns.length);
+    }
+    const ids = tables.map(({ id }) => id);
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+
+  it('carry what each trade works by', () => {
+    const heads = (stage: string) => tablesOf(view, stage).map(({ heading }) => heading);
+    expect(heads('laminate').slice(0, 3)).toEqual([
+      'Lay-up, from the mould inwards',
+      'Cut from the rolls',
+      'Core',
+    ]);
+    expect(heads('infusion')).toContain('Leak-down test, before any resin is mixed');
+    expect(heads('gelcoat').join()).toMatch(/^Mixing TC-0201/);
+    expect(heads('release')).toEqual(['Weigh gate']);
+  });
+
+  it('say nothing that is missing', () => {
+    expect(JSON.stringify(view.stages)).not.toMatch(/NaN|Infinity|undefined|\[object/);
+  });
+});
+
+const wired = figuresOf(
+  'dunlin-430',
+  `options: [battery-start, switch-panel-6, bilge-pump, nav-lights]
+outboard: { model: outboard-18, shaft: long }
+`,
+);
+
+describe('a weigh gate', () => {
+  it('stands at the end of its stage, with what to do outside the band', () => {
+    const release = tablesOf(sheetOf(wired), 'release').at(-1);
+    expect(release?.words.join(' ')).toMatch(
+      /Lighter: look for a missing layer.*Heavier: look for/,
+    );
+    expect(release?.columns.at(-1)).toEqual({ text: 'Weighed', kind: 'write' });
+  });
+});
+
+describe('the wiring stage', () => {
+  const view = sheetOf(wired);
+  const schedule = tablesOf(view, 'wiring').find(({ id }) => id === 'wiring-schedule');
+
+  it('lists feeder, switched wires and wires from the battery with area, fuse and colour', () => {
+    const cells = schedule?.rows.map(({ cells: [label, name, from] }) => [label, name, from]);
+    expect(cells).toEqual([
+      ['M1', 'Feeder of the switch panel', 'battery to A'],
+      ['01', 'Navigation lights', '1'],
+      ['02', 'Bilge pump, automatic', 'at battery'],
+    ]);
+    expect(schedule?.rows[1]?.cells.slice(4, 7)).toEqual(['2.5 (16)', '1 A', 'dark grey']);
+  });
+
+  it('says how near to the battery the main fuse sits, and which cable starts the engine', () => {
+    const words = schedule?.words.join(' ') ?? '';
+    expect(words).toContain('Main fuse M1, 30 A: within 178 mm of the battery');
+    expect(words).toMatch(/Starter cable from Starting battery, 70 Ah, .* 16 mm² \(/);
+    expect(schedule?.notes.join(' ')).toContain('verify by measuring the drop under load');
+  });
+
+  it('draws the one-line diagram and the labels of the panel, told in words', () => {
+    const alts = view.stages.flatMap(({ pictures }) => pictures.map(({ alt }) => alt));
+    expect(alts[0]).toMatch(/^One-line diagram of the Dunlin 430\..*fuse 1 A.*dark grey/s);
+    expect(alts[1]).toContain('1 Navigation lights 1 A; 2 to spare');
+  });
+});
+
+describe('the handover pack', () => {
+  it('has a day’s use that adds up, the hours of autonomy, and how far to trust them', () => {
+    const { energy } = breakable(handoverView(wired, { fontCss: '' }));
+    // Lights 0.7 A x 4 h and pump 3.8 A x 0.1 h: 3.2 Ah; half of 70 Ah lasts 11.0 days.
+    expect(energy?.rows.map(({ aDay }) => aDay)).toEqual(['2.8 Ah', '0.4 Ah']);
+    expect(energy?.total).toBe('3.2 Ah');
+    expect(energy?.figures.map(({ value }) => value).slice(0, 2)).toEqual([
+      '35 Ah',
+      '11.0 days, 264 hours',
+    ]);
+    expect(energy?.method).toContain('verify by a discharge test');
+  });
+
+  it('says nothing of electrics that there are not', () => {
+    expect(handoverView(figuresOf('teal-370'), { fontCss: '' }).energy).toBeUndefined();
+  });
+});
+
+describe('the yard’s sections', () => {
+  it.each(byNumber)('hold lay-up and wiring of %s, or say why not', (_, figures) => {
+    const laminate = laminateSection(figures);
+    expect(laminate.tables.map(({ caption }) => caption.split(',')[0])).toHaveLength(3);
+    expect(laminate.notes.join(' ')).toContain('verify by');
+    const electrics = electricsSection(figures, '');
+    const none = 'notComputed' in figures.electrics;
+    expect(electrics.pictures).toHaveLength(none ? 0 : 1);
+    expect(electrics.words[0]).toMatch(none ? /^Not computed: nothing electrical/ : /^A day draws/);
+    for (const { columns, rows } of [...laminate.tables, ...electrics.tables]) {
+      for (const { cells } of rows) expect(cells).toHaveLength(columns.length);
+    }
+  });
+});

@@ -1,0 +1,156 @@
+import { describe, expect, it } from 'vitest';
+import { computeFigures, type Figures, type LaminateFigures } from '../../src/figures/index.ts';
+import type { Build } from '../../src/resolve/index.ts';
+import type { Hull, Material } from '../../src/schema/index.ts';
+import { kilograms, metres, parseDecimal, ZERO } from '../../src/units/index.ts';
+import { catalogue, figuresOf, orders } from '../demonstration/workspace.ts';
+
+const HULLS = [...catalogue.hulls.keys()];
+const decimal = (text: string) => parseDecimal(text) ?? ZERO;
+
+function laminateOf({ laminate }: Figures): LaminateFigures {
+  if ('notComputed' in laminate) throw new Error(laminate.notComputed);
+  return laminate;
+}
+
+/** What a test cannot go on without. */
+function present<T>(value: T | undefined): T {
+  if (value === undefined) throw new Error('not there');
+  return value;
+}
+
+const { build } = figuresOf('dunlin-430');
+type Laminate = NonNullable<Hull['laminate']>;
+const written: Laminate = present(build.hull.laminate);
+
+/** Codes that a changed build is told. */
+const told = (changed: Partial<Build>): readonly string[] =>
+  computeFigures({ ...build, ...changed }, []).findings.map(({ code }) => code);
+const withLaminate = (more: Partial<Laminate>): Partial<Build> => ({
+  hull: { ...build.hull, laminate: { ...written, ...more } },
+});
+const withHull = (more: Partial<Hull>): Partial<Build> => ({ hull: { ...build.hull, ...more } });
+const withMaterial = (part: string, more: Partial<Material>): Partial<Build> => {
+  const before = present(build.materials.get(part));
+  return { materials: new Map([...build.materials, [part, { ...before, ...more } as Material]]) };
+};
+
+describe.each(HULLS)('the kit of the %s', (hull) => {
+  const { kit, panels, mass } = laminateOf(figuresOf(hull));
+
+  it('takes of every material what the Build lists for her shell, within 2 %', () => {
+    expect(kit.lines.length).toBeGreaterThan(8);
+    for (const { part, inBoat, listed } of kit.lines) {
+      const share = inBoat / (listed ?? Number.NaN);
+      expect(Math.abs(share - 1), part).toBeLessThan(0.02);
+    }
+  });
+
+  it('lies in the boat with the mass that her panels weigh', () => {
+    const each = new Map([...catalogue.parts].map(([code, { value }]) => [code, value.mass]));
+    const weighed = kit.lines.reduce(
+      (sum, { part, inBoat }) => sum + inBoat * (each.get(part) ?? Number.NaN),
+      0,
+    );
+    expect(weighed / mass.total).toBeGreaterThan(0.999);
+    expect(weighed / mass.total).toBeLessThan(1.001);
+  });
+
+  it('is cut from rolls that hold all of every panel’s fabric', () => {
+    expect(panels.every(({ missing }) => missing.length === 0)).toBe(true);
+    for (const { part, list } of kit.cuts) {
+      const line = kit.lines.find((one) => one.part === part);
+      expect(list.refused).toEqual([]);
+      expect(list.cutArea, part).toBeGreaterThan(line?.inBoat ?? Number.POSITIVE_INFINITY);
+    }
+  });
+});
+
+describe('what the lay-up is told', () => {
+  it('is nothing for the hulls of the demonstration', () => {
+    const codes = new Set(orders.flatMap(({ findings }) => findings.map(({ code }) => code)));
+    for (const code of ['LAYUP_MASS_OFF', 'KIT_DIFFERS', 'PANEL_SCREENING_OVER'] as const) {
+      expect(codes.has(code), code).toBe(false);
+    }
+  });
+
+  it('is LAYUP_IMPOSSIBLE when a layer’s fibre is more than a layer can hold, and not at 80 %', () => {
+    expect(told(withMaterial('TC-0450-UD', { share: decimal('0.81') }))).toContain(
+      'LAYUP_IMPOSSIBLE',
+    );
+    expect(told(withMaterial('TC-0450-UD', { share: decimal('0.8') }))).not.toContain(
+      'LAYUP_IMPOSSIBLE',
+    );
+  });
+
+  it('is LAYUP_IMPOSSIBLE when nothing is known of a layer', () => {
+    const materials = new Map(build.materials);
+    materials.delete('TC-0412');
+    expect(told({ materials })).toContain('LAYUP_IMPOSSIBLE');
+  });
+
+  it('is LAYUP_MASS_OFF beyond 5 % of the shell’s mass', () => {
+    const { total } = laminateOf(figuresOf('dunlin-430')).mass;
+    const shell = (share: number) => ({
+      ...build.hull.shell,
+      mass: kilograms(total / share),
+    });
+    expect(told(withHull({ shell: shell(1.051) }))).toContain('LAYUP_MASS_OFF');
+    expect(told(withHull({ shell: shell(1.049) }))).not.toContain('LAYUP_MASS_OFF');
+  });
+
+  it('is KIT_DIFFERS beyond 3 % of a listed quantity', () => {
+    const line = laminateOf(figuresOf('dunlin-430')).kit.lines.find(
+      ({ part }) => part === 'TC-0412',
+    );
+    const listed = (share: number): Partial<Build> => ({
+      items: build.items.map((item) => ({
+        ...item,
+        parts: item.parts.map((part) =>
+          part.code === 'TC-0412'
+            ? { ...part, quantity: decimal(((line?.inBoat ?? 0) / share).toFixed(6)) }
+            : part,
+        ),
+      })),
+    });
+    expect(told(listed(1.031))).toContain('KIT_DIFFERS');
+    expect(told(listed(1.029))).not.toContain('KIT_DIFFERS');
+  });
+
+  it('is PANEL_SCREENING_OVER when the span is wide enough, and not before', () => {
+    const bottom = present(written.bottom);
+    const span = (short: number) =>
+      told(withLaminate({ bottom: { ...bottom, short: metres(short) } }));
+    expect(span(0.505)).not.toContain('PANEL_SCREENING_OVER');
+    expect(span(0.525)).toContain('PANEL_SCREENING_OVER');
+  });
+
+  it('is INFUSION_TOO_SLOW when one feed line is too few for a wide shell', () => {
+    const infusion = present(written.infusion);
+    const wide = { ...infusion, girth: metres(5) };
+    expect(told(withLaminate({ infusion: { ...wide, feedLines: 1 } }))).toContain(
+      'INFUSION_TOO_SLOW',
+    );
+    expect(told(withLaminate({ infusion: { ...wide, feedLines: 2 } }))).not.toContain(
+      'INFUSION_TOO_SLOW',
+    );
+  });
+
+  it('is CATALYST_OUT_OF_RANGE just outside what the maker allows', () => {
+    const mixing = build.materials.get('TC-0102');
+    if (mixing?.kind !== 'resin') throw new Error('a resin');
+    const usual = present(mixing.mixing);
+    const share = (text: string) =>
+      told(withMaterial('TC-0102', { mixing: { ...usual, share: decimal(text) } }));
+    expect(share('0.0251')).toContain('CATALYST_OUT_OF_RANGE');
+    expect(share('0.025')).not.toContain('CATALYST_OUT_OF_RANGE');
+    expect(share('0.0099')).toContain('CATALYST_OUT_OF_RANGE');
+    expect(share('0.01')).not.toContain('CATALYST_OUT_OF_RANGE');
+  });
+
+  it('is nothing, and nothing is computed, for a hull without a lay-up', () => {
+    const { laminate: _, ...hull } = build.hull;
+    const figures = computeFigures({ ...build, hull }, []);
+    expect(figures.laminate).toEqual({ notComputed: 'the file of the Dunlin 430 has no lay-up' });
+  });
+});
