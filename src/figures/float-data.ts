@@ -132,7 +132,7 @@ function swampedData({ foam, rule, balance, counted }: Swamped): Data {
         }),
     ...Object.fromEntries(
       counted.map(({ name, weight }) => [
-        `float.swamped.weighs.${name.replaceAll(/\W+/g, '-')}`,
+        `float.swamped.weighs.${name.replaceAll(/[^A-Za-z0-9]+/g, '-')}`,
         datum(weight, 'kg', 'Archimedes, under water', 2),
       ]),
     ),

@@ -16,6 +16,7 @@ import {
 } from '../units/index.ts';
 import type { Swamped } from './float-types.ts';
 import { fuelOf } from './inputs.ts';
+import { panelsOf } from './laminate-input.ts';
 
 /** Of glassfibre laminate, and of whatever nobody gave a density: common practice, no source. */
 const LAMINATE = kilogramsPerCubicMetre(1500);
@@ -27,7 +28,7 @@ const LOW_TRANSOM = metres(20 * UNIT_KINDS.length.in);
 /**
  * Whether foam carries her when she is swamped; undefined when the hull does not say what foam she has.
  *
- * The balance counts the core of her shell where the hull file has it, the fuel that is ordered, in a closed tank, and
+ * The balance counts the core of her shell where the hull file has a lay-up, the fuel that is ordered, in a closed tank, and
  * the loose gear. The rule counts neither core nor fuel, on the safe side, and gear in its own way; the engine's
  * battery counts in its table and again where an option brings it.
  */
@@ -36,15 +37,16 @@ export function swampedFigures(build: Build, mass: MassResult): Swamped | undefi
   const { foam } = hull;
   if (!foam) return undefined;
   const fitted = { density: foam.density, fitted: foam.volume };
-  const counted = countedParts(build);
-  const boat = boatParts(build, mass, coreOf(build)?.mass);
+  const core = coreOf(build);
+  const boat = boatParts(build, mass, sumMass(core));
+  const counted = [...core, ...contentsOf(build)];
   const aboard = [...boat, ...counted, ...outboardOf(build), ...peopleOf(build)];
   return {
     foam: foam.volume,
     rule: ruleFor(build, boatParts(build, mass), fitted),
     balance: swampedBalance(aboard, fitted, yard.water),
     counted: counted.map((part) => ({ name: part.name, weight: weightSwamped(part, yard.water) })),
-    uncounted: hull.core ? [] : ['the core of the shell, which the hull file does not tell'],
+    uncounted: core.length > 0 ? [] : ['a core in the shell, which no lay-up of the hull tells of'],
   };
 }
 
@@ -101,36 +103,43 @@ function partOf({ name, mass, kind, float }: BuildItem, core: Kilograms): BoatPa
   };
 }
 
-/** What is told apart: core and fuel lift, gear weighs. */
-function countedParts(build: Build): readonly SwampedPart[] {
+/** Fuel, which lifts, and the loose gear. */
+function contentsOf(build: Build): readonly SwampedPart[] {
   const { yard, order } = build;
-  const core = coreOf(build);
   const fuel = fuelOf(build);
   const gear = kilograms(order.boat.people * yard.gearPerPerson);
+  const part = (name: string, mass: Kilograms, density: SwampedPart['density']): SwampedPart => ({
+    name,
+    mass,
+    density,
+    submerged: true,
+  });
   return [
-    ...(core ? [core] : []),
-    ...(fuel
-      ? [
-          {
-            name: 'fuel, in its closed tank',
-            mass: fuel.mass,
-            density: yard.fuelDensity,
-            submerged: true,
-          },
-        ]
-      : []),
-    ...(gear > 0
-      ? [{ name: 'loose gear', mass: gear, density: yard.gearDensity, submerged: true }]
-      : []),
+    ...(fuel ? [part('fuel, in its closed tank', fuel.mass, yard.fuelDensity)] : []),
+    ...(gear > 0 ? [part('loose gear', gear, yard.gearDensity)] : []),
   ];
 }
 
-function coreOf({ hull: { core } }: Build): SwampedPart | undefined {
-  if (!core) return undefined;
-  const { volume, density } = core;
-  const mass = kilograms(volume * density);
-  return { name: 'the core of the shell', mass, density, submerged: true };
+/** The cores in the lay-up of the shell, one part for each of their names in the parts list. */
+function coreOf(build: Build): readonly SwampedPart[] {
+  const { laminate } = build.hull;
+  if (!laminate) return [];
+  const layers = panelsOf(build, laminate).flatMap(({ area, layers: all }) =>
+    all.flatMap((layer) => (layer.kind === 'core' ? [{ area, ...layer }] : [])),
+  );
+  return [...new Set(layers.map(({ name }) => name))].flatMap((name) => {
+    const same = layers.filter((layer) => layer.name === name);
+    const mass = same.reduce(
+      (sum, { area, thickness, density }) => sum + area * thickness * density,
+      0,
+    );
+    const density = kilogramsPerCubicMetre(same[0]?.density ?? 0);
+    return [{ name: `the shell’s core, ${name}`, mass: kilograms(mass), density, submerged: true }];
+  });
 }
+
+const sumMass = (parts: readonly SwampedPart[]): Kilograms =>
+  kilograms(parts.reduce((sum, { mass }) => sum + mass, 0));
 
 /** What it weighs in the water counts whole; 0.85 x 1.05 of the dry mass when its maker gives none (ABYC S-30, note 1, second hand). */
 function outboardOf({ outboard }: Build): readonly SwampedPart[] {

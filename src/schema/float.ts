@@ -86,16 +86,6 @@ export const hullFloat = {
     })
     .optional()
     .meta({ description: 'Buoyancy foam. Left out: whether she floats swamped is not computed.' }),
-  core: z
-    .strictObject({
-      volume: quantity('volume', 'L', 'Of the core in the shell.', { min: 0, max: 10 }),
-      density: density('Of the core, without the resin that it takes up.').prefault('80 kg/m3'),
-    })
-    .optional()
-    .meta({
-      description:
-        'Light core in the shell, in whose mass it is counted; it lifts when she is swamped. Left out: no lift is counted.',
-    }),
 };
 
 /** What an option does to how she floats. */
