@@ -1,16 +1,16 @@
 import type { Afloat, Figures } from '../figures/index.ts';
 import { createFormatter, type Formatter, metres } from '../units/index.ts';
 import { flagRow, figureColumn, plainRow, type SectionTable, textColumn } from './section.ts';
+import { capital, NO_BREAK } from './words.ts';
 
 type Growth = Afloat['growth'];
 
-/** A tenth of a degree is the least that prints; a change of trim is told in hundredths. */
 const DEGREE = Math.PI / 180;
 
 /** What ten kilograms more of the boat change, and how much she may put on; nothing when she does not float. */
 export function growthSentences(
   { build }: Figures,
-  { growth: { effect, first, allowed } }: Afloat,
+  { growth: { effect, first, allowed, limits } }: Afloat,
 ): readonly string[] {
   const format = createFormatter(build.yard.locale, build.yard.units);
   if (!effect) return [];
@@ -22,8 +22,9 @@ export function growthSentences(
     ...(metacentricHeight === undefined ? [] : [`GM by ${signedSize(metacentricHeight, format)}`]),
   ];
   const told = `Each ${format.mass(mass)} that she puts on over her life changes, fully loaded, ${list(changes)}.`;
+  const isPast = limits.some(({ margin }) => margin.outcome === 'already past');
   const room = first
-    ? `She may put on ${format.mass(first.growth)} before she meets ${first.name}`
+    ? `${isPast ? 'Past the limits that are marked below as ordered, she' : 'She'} may put on ${format.mass(first.growth)} before she meets ${first.name}`
     : 'None of the limits below is met by growth';
   const counted = allowed > 0 ? `; the shop allows for ${format.mass(allowed)}.` : '.';
   return [told, `${room}${counted}`];
@@ -42,14 +43,15 @@ export function growthTable(
       figureColumn('Share of the completed boat'),
     ],
     rows: limits.map(({ name, margin }) => {
-      if (margin.outcome === 'already past') return flagRow(name, 'past it as ordered', '–');
+      if (margin.outcome === 'already past')
+        return flagRow(capital(name), 'past it as ordered', '–');
       if (margin.outcome === 'not met') {
-        return plainRow(name, `not by ${format.mass(boat)}`, '–');
+        return plainRow(capital(name), `more than ${format.mass(boat)}`, '–');
       }
       const { growth } = margin;
       const isShort = name === first?.name && growth < allowed;
       return (isShort ? flagRow : plainRow)(
-        name,
+        capital(name),
         format.mass(growth),
         format.percent(growth / boat, 0),
       );
@@ -62,8 +64,8 @@ function signedSize(change: number, format: Formatter): string {
   const sign = change < 0 ? '−' : '+';
   const size = metres(Math.abs(change));
   return format.system === 'metric'
-    ? `${sign}${format.number(size * 1000, 1)}\u00A0mm`
-    : `${sign}${format.number(size / 0.0254, 2)}\u00A0in`;
+    ? `${sign}${format.number(size * 1000, 1)}${NO_BREAK}mm`
+    : `${sign}${format.number(size / 0.0254, 2)}${NO_BREAK}in`;
 }
 
 function list(parts: readonly string[]): string {
