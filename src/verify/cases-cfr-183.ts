@@ -203,7 +203,7 @@ const MOTOR_CASES: readonly PublishedCase[] = (
 );
 
 /** Pounds of lift for fibreglass and wood, SG 0.55, with a motor of 40 hp. */
-function flotation(fibreglass: number, wood: number, persons: number, capacity: number) {
+function flotation(fibreglass: number, wood: number, crew: number, capacity: number) {
   const result = levelFlotation({
     length: metres(4.5),
     parts: [
@@ -215,7 +215,7 @@ function flotation(fibreglass: number, wood: number, persons: number, capacity: 
       { name: 'wood', mass: kilograms(wood * POUND), share: submergedShare(0.55) },
     ],
     horsepower: 40,
-    personsCapacity: kilograms(persons * POUND),
+    personsCapacity: kilograms(crew * POUND),
     weightCapacity: kilograms(capacity * POUND),
     foam: { density: kilogramsPerCubicMetre(32), fitted: cubicMetres(0) },
   });
