@@ -174,7 +174,7 @@ function checkFoam(
     ? [
         finding('FOAM_SHORT', place, {
           received: `${format.volume(foam)} of foam`,
-          expected: `${format.volume(cubicMetres(foam + needed))}, estimated to the Boatbuilder’s Handbook’s method for 33 CFR 183 subpart G; verify by a swamping test`,
+          expected: `${format.volume(cubicMetres(foam + needed))}, ${rule.caution}`,
         }),
       ]
     : [];
