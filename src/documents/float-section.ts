@@ -66,6 +66,7 @@ export function floatSection(figures: Figures, fontCss: string): Section {
       FLOAT_METHOD,
       `People to one side are held against: ${afloat.offset.basis}. An estimate; verify by an offset-load test.`,
       'Righting arms: true heeled volume with trim free, the hull closed at the sheer; verify by an inclining test.',
+      'Growth: what the boat herself puts on beyond the contingency, at her own centre raised as the yard allows; estimated by hydrostatics from the drawn lines; verify by weighing her again.',
       'A place for a thing that moves counts as free where nothing of known size stands; look before you move it.',
       ...(afloat.ballast ? [BALLAST_METHOD] : []),
       ...(swamped ? [swampedMethod(swamped)] : []),
