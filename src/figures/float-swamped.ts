@@ -28,8 +28,8 @@ const LOW_TRANSOM = metres(20 * UNIT_KINDS.length.in);
 /**
  * Whether foam carries her when she is swamped; undefined when the hull does not say what foam she has.
  *
- * The balance counts the core of her shell where the hull file has a lay-up, the fuel that is ordered, in a closed tank, and
- * the loose gear. The rule counts neither core nor fuel, on the safe side, and gear in its own way; the engine's
+ * The balance counts the core of her shell where the hull file has a lay-up, the fuel that is ordered, in a closed
+ * tank, and the loose gear. The rule counts neither core nor fuel, on the safe side, and gear in its own way; the engine's
  * battery counts in its table and again where an option brings it.
  */
 export function swampedFigures(build: Build, mass: MassResult): Swamped | undefined {
@@ -46,7 +46,7 @@ export function swampedFigures(build: Build, mass: MassResult): Swamped | undefi
     rule: ruleFor(build, boatParts(build, mass), fitted),
     balance: swampedBalance(aboard, fitted, yard.water),
     counted: counted.map((part) => ({ name: part.name, weight: weightSwamped(part, yard.water) })),
-    uncounted: core.length > 0 ? [] : ['a core in the shell, which no lay-up of the hull tells of'],
+    uncounted: hull.laminate ? [] : ['a core in the shell, which no lay-up of the hull tells of'],
   };
 }
 

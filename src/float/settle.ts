@@ -10,10 +10,11 @@ const SMALL = 1e-8;
 const ROUNDING = 2e-15;
 const MOST_STEPS = 160;
 const MOST_HALVINGS = 30;
-/** The longest single step in level, trim and heel, m and rad: short in heel, so that a lean she would rest at is not stepped over. */
+/** The longest single step in level, trim and heel, m and rad; short in heel, so as to step over no lean that she rests at. */
 const LONGEST: Triple = [0.3, 0.15, 0.05];
-/** A lean that a boat which balances on a ridge is pushed by, so that she falls to one side; and the step, m and rad, from there that counts as none. */
+/** A lean that a boat which balances on a ridge is pushed by, so that she falls to one side, rad. */
 const PUSH = 0.02;
+/** Steps from a ridge that call for the push, m and rad. */
 const HARDLY_MOVES = 1e-4;
 /** Share of the box's stiffness that is tried first where the energy is no bowl. */
 const LEAST_DAMPING = 1e-6;
