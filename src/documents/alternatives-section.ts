@@ -1,15 +1,9 @@
 import type { FiguredAlternative, Figures } from '../figures/index.ts';
 import { FINDING_CODES } from '../findings/index.ts';
 import type { Money } from '../money/index.ts';
-import {
-  createFormatter,
-  decimalToNumber,
-  type Formatter,
-  type MetresPerSecond,
-  UNIT_KINDS,
-} from '../units/index.ts';
+import { createFormatter, decimalToNumber, type Formatter } from '../units/index.ts';
 import { figureColumn, plainRow, type Section, section, textColumn } from './section.ts';
-import { signedMass, signedMoney } from './words.ts';
+import { NO_CHANGE, signedMass, signedMoney, speedChange } from './words.ts';
 
 /** What each alternative changes, its margin among it: for the yard's half only. */
 export function alternativesSection(
@@ -45,7 +39,7 @@ export function alternativesSection(
             share ? format.percent(decimalToNumber(share), 1) : '',
             differences ? signedMass(differences.massOnTrailer, format) : '',
             differences ? peopleText(differences.people, format) : '',
-            differences ? speedText(differences.speed, format) : '',
+            differences ? speedChange(differences, format) : '',
             differences?.onBall === undefined ? '' : signedMass(differences.onBall, format),
             findings
               .map(({ code, received }) => `${FINDING_CODES[code].means}: ${received}`)
@@ -58,13 +52,6 @@ export function alternativesSection(
 }
 
 function peopleText(people: number, format: Formatter): string {
-  if (people === 0) return 'no change';
+  if (people === 0) return NO_CHANGE;
   return `${people < 0 ? '−' : '+'}${format.number(Math.abs(people), 0)}`;
-}
-
-function speedText(speed: MetresPerSecond | undefined, format: Formatter): string {
-  if (speed === undefined) return 'not computed';
-  const knots = speed / UNIT_KINDS.speed.kn;
-  if (Math.abs(knots) < 0.05) return 'no change';
-  return `${knots < 0 ? '−' : '+'}${format.number(Math.abs(knots), 1)}\u00A0kn`;
 }

@@ -1,11 +1,9 @@
 import type { FiguredAlternative, Figures } from '../figures/index.ts';
 import { type Finding, FINDING_CODES, type FindingCode } from '../findings/index.ts';
 import { isZero, type Money } from '../money/index.ts';
-import { createFormatter, type Formatter, kilograms, UNIT_KINDS } from '../units/index.ts';
+import { createFormatter, kilograms } from '../units/index.ts';
 import type { Fact, QuoteAlternative } from './quote-types.ts';
-import { sentence, signedMoney, withMinus } from './words.ts';
-
-const NO_CHANGE = 'no change';
+import { NO_CHANGE, sentence, signedMoney, speedChange, withMinus } from './words.ts';
 
 /** Findings about what the boat may carry and what fits; the others are the shop's own affair. */
 const FOR_THE_CUSTOMER: ReadonlySet<FindingCode> = new Set([
@@ -48,15 +46,10 @@ export function quoteAlternatives(
 }
 
 function differenceFacts(
-  {
-    driveAway,
-    massOnTrailer,
-    people,
-    speed,
-    onBall,
-  }: NonNullable<FiguredAlternative['differences']>,
+  differences: NonNullable<FiguredAlternative['differences']>,
   { yard, trailer }: Figures['build'],
 ): readonly Fact[] {
+  const { driveAway, massOnTrailer, people, onBall } = differences;
   const format = createFormatter(yard.locale, yard.units);
   const mass = format.mass(kilograms(Math.abs(massOnTrailer)));
   return [
@@ -69,7 +62,7 @@ function differenceFacts(
       label: 'People rated for',
       value: numberChange(people, format.number(Math.abs(people), 0), 0.5),
     },
-    { label: 'Full speed, loaded', value: speedChange(speed, format) },
+    { label: 'Full speed, loaded', value: speedChange(differences, format) },
     ...(onBall === undefined
       ? []
       : [
@@ -83,12 +76,6 @@ function differenceFacts(
 
 function moneyChange(change: Money, locale: string): string {
   return isZero(change) ? NO_CHANGE : withMinus(signedMoney(change, locale));
-}
-
-function speedChange(change: number | undefined, format: Formatter): string {
-  if (change === undefined) return 'not computed';
-  const knots = change / UNIT_KINDS.speed.kn;
-  return numberChange(knots, `${format.number(Math.abs(knots), 1)}\u00A0kn`, 0.05);
 }
 
 /** "+12 kg", "−12 kg"; "no change" below what is printed. */

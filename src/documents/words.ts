@@ -1,6 +1,13 @@
 import { formatMoney, isNegative, type Money } from '../money/index.ts';
+import type { Differences } from '../figures/index.ts';
 import type { Build } from '../resolve/index.ts';
-import { type Formatter, type Kilograms, kilograms } from '../units/index.ts';
+import {
+  type Formatter,
+  type Kilograms,
+  kilograms,
+  type MetresPerSecond,
+  UNIT_KINDS,
+} from '../units/index.ts';
 
 /** The model, with the boat's own name when she has one. */
 export function boatName({ hull, order }: Build): string {
@@ -51,3 +58,22 @@ export function signedMass(change: Kilograms, format: Formatter): string {
 
 /** With a capital letter. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** What is said of a change too small to print. */
+export const NO_CHANGE = 'no change';
+
+/** Changes under this are not told, in knots. */
+const LEAST_KNOTS = 0.05;
+
+/** "+1.9 kn", "no change"; the speed itself where the order's own is not known, as of a boat that did not plane. */
+export function speedChange(
+  { speed, speedThen }: Pick<Differences, 'speed' | 'speedThen'>,
+  format: Formatter,
+): string {
+  const knots = (of: MetresPerSecond, digits: number): string =>
+    `${format.number(Math.abs(of / UNIT_KINDS.speed.kn), digits)}${NO_BREAK}kn`;
+  if (speed === undefined)
+    return speedThen === undefined ? 'not computed' : `about ${knots(speedThen, 0)}`;
+  if (Math.abs(speed / UNIT_KINDS.speed.kn) < LEAST_KNOTS) return NO_CHANGE;
+  return `${speed < 0 ? '−' : '+'}${knots(speed, 1)}`;
+}

@@ -23,6 +23,8 @@ export interface Differences {
   readonly people: number;
   /** Likely speed, loaded; missing where one of the two is not computed. */
   readonly speed?: MetresPerSecond;
+  /** The likely speed itself, loaded, with the change made; missing where it is not computed. */
+  readonly speedThen?: MetresPerSecond;
   /** On the ball; missing where one of the two has no trailer, or is not computed. */
   readonly onBall?: Kilograms;
 }
@@ -75,6 +77,7 @@ export function differencesOf(figures: Figures, base: Figures): Differences {
     margin: subtractMoney(figures.price.margin, base.price.margin),
     massOnTrailer: kilograms(figures.mass.onTrailer - base.mass.onTrailer),
     people: peopleByLoad(figures) - peopleByLoad(base),
+    ...(speed !== undefined && { speedThen: speed }),
     ...(speed !== undefined &&
       speedBefore !== undefined && {
         speed: metresPerSecond(speed - speedBefore),

@@ -6,7 +6,9 @@ import { plateDrawing } from '../../src/documents/plate-drawing.ts';
 import type { Section } from '../../src/documents/section.ts';
 import { speedSection } from '../../src/documents/speed-section.ts';
 import { towingSection } from '../../src/documents/towing-section.ts';
+import { speedChange } from '../../src/documents/words.ts';
 import type { Figures } from '../../src/figures/index.ts';
+import { createFormatter, metresPerSecond } from '../../src/units/index.ts';
 import { inventedFigures } from './invented-build.ts';
 import { orders } from '../demonstration/workspace.ts';
 
@@ -131,6 +133,17 @@ it('an alternative says what it does to speed and tow ball, where both can be ha
   expect(stronger?.differences?.onBall).toBeDefined();
   expect(without?.differences).toBeDefined();
   expect(without?.differences?.onBall).toBeUndefined();
+});
+
+it('an alternative that planes where the order does not tells its speed', () => {
+  const format = createFormatter('en-AU', 'metric');
+  const [was, then] = [metresPerSecond(9), metresPerSecond(10)];
+  expect(speedChange({ speed: metresPerSecond(then - was), speedThen: then }, format)).toBe(
+    '+1.9\u00A0kn',
+  );
+  expect(speedChange({ speedThen: then }, format)).toBe('about 19\u00A0kn');
+  expect(speedChange({ speed: metresPerSecond(0), speedThen: then }, format)).toBe('no change');
+  expect(speedChange({}, format)).toBe('not computed');
 });
 
 it('the build sheet tells the fitter what to set by, and what the trial is held against', () => {
