@@ -7,19 +7,15 @@ import { NO_BREAK } from './words.ts';
 /** Catalyst by the batch for what is mixed in a stage: coats, hand-laid resins, or the infused resin. */
 export function mixingTables({ build, laminate }: Figures, stage: Stage): readonly StageTable[] {
   if ('notComputed' in laminate) return [];
-  const infused = laminate.infusion?.resin;
   const format = createFormatter(build.yard.locale, build.yard.units);
-  const stageOf = (part: string): Stage => {
-    if (build.materials.get(part)?.kind === 'coat') return 'gelcoat';
-    return part === infused ? 'infusion' : 'laminate';
-  };
   return laminate.mixing
-    .filter(({ part }) => stageOf(part) === stage)
-    .map((mixing) => mixingTableOf(mixing, build, format));
+    .filter(({ stages }) => stages.includes(stage))
+    .map((mixing) => mixingTableOf(mixing, stage, build, format));
 }
 
 function mixingTableOf(
   { part, catalyst, share, celsius, table, others }: MixingFigures,
+  stage: Stage,
   { items }: Figures['build'],
   format: Formatter,
 ): StageTable {
@@ -28,7 +24,7 @@ function mixingTableOf(
   const columns = [text('Resin'), figure('Catalyst'), figure('or'), text('Note')];
   if ('notComputed' in table) {
     const words = [`Not computed: ${table.notComputed}. Do not mix; ask.`];
-    return stageTable(`mixing-${part}`, heading, { words, columns, rows: [] });
+    return stageTable(`mixing-${stage}-${part}`, heading, { words, columns, rows: [] });
   }
   const minutes = (value: number): string => `${format.number(value, 0)}${NO_BREAK}min`;
   const told = [{ celsius, table }, ...others]
@@ -37,7 +33,7 @@ function mixingTableOf(
       (one) =>
         `at ${format.number(one.celsius, 0)}${NO_BREAK}°C gels in ${minutes(one.table.gelMinutes)}, used up in ${minutes(one.table.potMinutes)}, at most ${format.mass(one.table.largestBatch)}`,
     );
-  return stageTable(`mixing-${part}`, heading, {
+  return stageTable(`mixing-${stage}-${part}`, heading, {
     words: [`${format.percent(share, 1)} of ${catalyst} by mass. A batch ${told.join('; ')}.`],
     columns,
     rows: table.rows.map(({ resin, catalystGrams, catalystMillilitres, withinPotLife }) =>

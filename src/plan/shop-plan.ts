@@ -3,9 +3,10 @@ import type { Status, Yard } from '../schema/index.ts';
 import { decimalToNumber, type IsoDate, type NotComputed } from '../units/index.ts';
 import { createCalendar, type WorkCalendar } from './calendar.ts';
 import { planOrderOf, practiceOf, type ShopPractice } from './from-figures.ts';
-import { openNeedsOf } from './part-needs.ts';
+import { NO_SUPPLIER, openNeedsOf } from './part-needs.ts';
 import { type DatePromise, planOrders, promiseAfter } from './plan-orders.ts';
 import { purchaseList, type SupplierList } from './purchase-list.ts';
+import { type ShelfLine, takeFromShelf } from './shelf.ts';
 import type { Plan, PlanInput, PlannedOrder } from './types.ts';
 import { type PlanNames, waitsInWords } from './wait-words.ts';
 
@@ -42,8 +43,10 @@ export interface ShopPlan {
   /** Accepted orders, in the sequence of their finishes. */
   readonly orders: readonly OrderDays[];
   readonly offers: readonly Offer[];
-  /** What is still to be ordered for the planned orders. */
+  /** What is still to be ordered for the planned orders, beside what the shelf holds. */
   readonly purchases: readonly SupplierList[];
+  /** What the planned orders take from the shelf; undefined when nobody counts it. */
+  readonly shelf?: { readonly counted: IsoDate; readonly taken: readonly ShelfLine[] };
 }
 
 /** Statuses of orders that the shop builds, and of those that it could. */
@@ -75,6 +78,8 @@ export function planShop(
   const names = namesOf(figured, yard);
   const daysOf = (planned: PlannedOrder): OrderDays => orderDays(planned, calendar, names);
   const needs = accepted.flatMap(({ figures }) => openNeedsOf(figures));
+  const stock = figured.find(({ figures }) => figures.build.stock)?.figures.build.stock;
+  const after = takeFromShelf(plan, needs, stock?.held ?? new Map(), calendar);
   return {
     today,
     calendar,
@@ -87,7 +92,8 @@ export function planShop(
       const promise = promiseAfter(plan, input, order, yard.daysInHand);
       return offerOf(order.number, promise, daysOf);
     }),
-    purchases: purchaseList(plan, needs, practice.leadDays, calendar, today),
+    purchases: purchaseList(plan, after.needs, practice.leadDays, calendar, today),
+    ...(stock && { shelf: { counted: stock.counted, taken: after.taken } }),
   };
 }
 
@@ -123,7 +129,7 @@ function namesOf(
       entries.map(({ figures: { build } }) => [build.hull.id, build.hull.name]),
     ),
     trades: called(trades),
-    suppliers: called(suppliers),
+    suppliers: { ...called(suppliers), [NO_SUPPLIER]: 'makers of one-off items' },
   };
 }
 

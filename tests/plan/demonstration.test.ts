@@ -112,6 +112,7 @@ describe('the orders of the demonstration', () => {
     const lists = purchaseList(plan, needs, practice.leadDays, calendar, today);
     expect(lists.map(({ supplier }) => supplier)).toEqual([
       'mudlark-marine',
+      'one-off',
       'redstart-electrical',
       'sanderling-power',
       'tern-composites',
