@@ -19,6 +19,8 @@ export interface StageTable {
   readonly rows: readonly StageRow[];
   /** Methods and cautions: small print below. */
   readonly notes: readonly string[];
+  /** true: narrow enough for two to stand side by side. */
+  readonly half: boolean;
 }
 
 /** A column of words. */
@@ -36,7 +38,7 @@ export const row = (...cells: StageRow['cells']): StageRow => ({ cells });
 export function stageTable(
   id: string,
   heading: string,
-  parts: Pick<StageTable, 'columns' | 'rows'> & Partial<Pick<StageTable, 'words' | 'notes'>>,
+  parts: Pick<StageTable, 'columns' | 'rows'> & Partial<Pick<StageTable, 'words' | 'notes' | 'half'>>,
 ): StageTable {
-  return { id, heading, words: [], notes: [], ...parts };
+  return { id, heading, words: [], notes: [], half: false, ...parts };
 }

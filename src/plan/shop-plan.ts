@@ -30,7 +30,8 @@ export interface OrderDays extends StageDays {
 
 /** What could be promised for an order that is not accepted yet. */
 export type Offer = { readonly number: string } & (
-  { readonly days: OrderDays; readonly promise: IsoDate } | NotComputed
+  | { readonly days: OrderDays; readonly promise: IsoDate; readonly planned: PlannedOrder }
+  | NotComputed
 );
 
 /** The plan of a shop on one day. */
@@ -164,5 +165,6 @@ function offerOf(
   daysOf: (planned: PlannedOrder) => OrderDays,
 ): Offer {
   if ('notComputed' in promise) return { number, notComputed: promise.notComputed };
-  return { number, days: daysOf(promise.planned), promise: promise.promise };
+  const { planned, promise: day } = promise;
+  return { number, days: daysOf(planned), promise: day, planned };
 }

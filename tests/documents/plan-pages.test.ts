@@ -53,6 +53,14 @@ describe('the page of the plan', () => {
     expect(flagged.map(({ cells }) => cells[0])).toEqual(late.map(({ number }) => number));
   });
 
+  it('draws every accepted order and every offer, with the day that can be promised', () => {
+    const [chart] = view.sections.find(({ id }) => id === 'chart')?.pictures ?? [];
+    for (const { number } of [...plan.orders, ...plan.offers]) expect(chart?.alt).toContain(number);
+    const svg = decodeURIComponent(chart?.src ?? '');
+    expect(svg).toContain('If accepted today');
+    for (const { number } of plan.offers) expect(svg).toContain(number);
+  });
+
   it('answers what can be promised for every enquiry and quote', () => {
     expect(rowsOf('offers').map(({ cells }) => cells[0])).toEqual([
       'DC-2606',
@@ -79,6 +87,7 @@ describe('the plan on other pages', () => {
   it('stands on the index beside the promise, late orders said to be late', () => {
     const { plan: rows } = indexView({
       ...across,
+      fontCss: '',
       findings: [],
       sources: new Map(),
       unread: [],
