@@ -18,13 +18,7 @@ const HEAT =
  */
 export const STAGE_CAUTIONS: Readonly<Partial<Record<Stage, readonly string[]>>> = {
   gelcoat: [PEROXIDE, NEVER_TOGETHER, STYRENE, HEAT, SHEET],
-  laminate: [
-    PEROXIDE,
-    NEVER_TOGETHER,
-    STYRENE,
-    HEAT,
-    SHEET,
-  ],
+  laminate: [PEROXIDE, NEVER_TOGETHER, STYRENE, HEAT, SHEET],
   infusion: [
     PEROXIDE,
     NEVER_TOGETHER,

@@ -1,18 +1,20 @@
 import type { Figures } from '../figures/index.ts';
 import { type BuildItem, stagesOf } from '../resolve/index.ts';
 import { type Stage, STAGES, type Yard } from '../schema/index.ts';
-import {
-  createFormatter,
-  type Decimal,
-  ZERO,
-  sumDecimals,
-} from '../units/index.ts';
+import { createFormatter, type Decimal, ZERO, sumDecimals } from '../units/index.ts';
 import { STAGE_CAUTIONS } from './build-sheet-cautions.ts';
 import { daysText, type PlannedDays } from './build-sheet-days.ts';
 import { partsOfStage } from './build-sheet-parts.ts';
 import { placedItem } from './build-sheet-placing.ts';
+import { gateTables } from './gate-sheets.ts';
 import { picturesOfStage, tablesOfStage } from './stage-tables.ts';
-import type { BuildSheetView, PlacedItem, StageHours, StageItem, StageSheet } from './build-sheet-types.ts';
+import type {
+  BuildSheetView,
+  PlacedItem,
+  StageHours,
+  StageItem,
+  StageSheet,
+} from './build-sheet-types.ts';
 import { hoursText, printedHours, STAGE_NAMES } from './build-sheet-words.ts';
 import { NO_BREAK, sentence } from './words.ts';
 
@@ -56,6 +58,7 @@ export function stageSheets(
       itemsHeading: stage === 'water-trial' ? 'Try' : 'Fit',
       items: itemsOfStage(figures, stage, (item) => placedItem(item, numbers, changes, format)),
       tables: tablesOfStage(figures, stage),
+      gate: gateTables(figures, stage),
       pictures: picturesOfStage(figures, stage, fontCss),
       checks: facts.checks,
       measures: facts.measures,

@@ -84,8 +84,10 @@ export interface StageSheet {
   /** What is done with the items: "Fit", or "Try" on the water. */
   readonly itemsHeading: string;
   readonly items: readonly StageItem[];
-  /** What the trade works by: lay-up, cut list, mixing, plan of the infusion, wiring, weigh gate. */
+  /** What the trade works by: lay-up, cut list, mixing, plan of the infusion, wiring. */
   readonly tables: readonly StageTable[];
+  /** What she must weigh when the stage is over; empty when she is not weighed then. */
+  readonly gate: readonly StageTable[];
   readonly pictures: readonly CaptionedPicture[];
   readonly checks: readonly string[];
   readonly measures: readonly string[];

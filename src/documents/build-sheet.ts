@@ -47,8 +47,8 @@ export function buildSheetView(
     ...hoursByStage(figures, planned),
     daysNote: daysNote(planned, yard.locale),
     notInOrder: stagesLeftOut(figures),
-    pictures: drawn.pictures.slice(0, 1),
-    furtherPictures: drawn.pictures.slice(1),
+    pictures: drawn.pictures.slice(0, 2),
+    furtherPictures: drawn.pictures.slice(2),
     placing: placingList(build, drawn.numbers, changes, format),
     stages: stageSheets(figures, drawn.numbers, {
       fontCss,

@@ -29,7 +29,7 @@ function tablesOf(
   const tooMuch = table.rows.some(({ withinPotLife }) => !withinPotLife);
   const amount = (value: number): string => format.number(value, value < 10 ? 1 : 0);
   const mixing = stageTable(id, heading, {
-    half: true,
+    half: 'left',
     words: [
       `${name === undefined ? '' : `${name}: `}${format.percent(share, 1)} of ${catalyst} by mass.`,
     ],
@@ -43,9 +43,7 @@ function tablesOf(
       row('Catalyst, g', ...table.rows.map(({ catalystGrams }) => amount(catalystGrams))),
       row('or mL', ...table.rows.map(({ catalystMillilitres }) => amount(catalystMillilitres))),
     ],
-    notes: [
-      `${tooMuch ? '! Too much at once: it gels before it is laid. ' : ''}${MIXING_NOTE}`,
-    ],
+    notes: [`${tooMuch ? '! Too much at once: it gels before it is laid. ' : ''}${MIXING_NOTE}`],
   });
   return [mixing, potTable(id, celsius, [{ celsius, table }, ...others], format)];
 }
@@ -60,7 +58,7 @@ function potTable(
   const told = tables.toSorted((a, b) => a.celsius - b.celsius);
   const minutes = (value: number): string => `${format.number(value, 0)}${NO_BREAK}min`;
   return stageTable(`${id}-pot`, 'In the pot', {
-    half: true,
+    half: 'right',
     words: [`The shop is planned at ${format.number(today, 0)}${NO_BREAK}°C; read it first.`],
     columns: [
       text('Shop at'),

@@ -66,9 +66,7 @@ export function drawPlan(
       offerLanes(frame, boats),
       mouldLanes(frame),
       peopleLanes(frame),
-    ].filter(
-      ({ lanes }) => lanes.length > 0,
-    ),
+    ].filter(({ lanes }) => lanes.length > 0),
     alt: planInWords(shop, boats, locale),
     fontCss,
   });

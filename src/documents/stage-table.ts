@@ -19,8 +19,8 @@ export interface StageTable {
   readonly rows: readonly StageRow[];
   /** Methods and cautions: small print below. */
   readonly notes: readonly string[];
-  /** true: narrow enough for two to stand side by side. */
-  readonly half: boolean;
+  /** Of two that stand side by side, which one it is; empty when it has the width to itself. */
+  readonly half: '' | 'left' | 'right';
 }
 
 /** A column of words. */
@@ -38,7 +38,8 @@ export const row = (...cells: StageRow['cells']): StageRow => ({ cells });
 export function stageTable(
   id: string,
   heading: string,
-  parts: Pick<StageTable, 'columns' | 'rows'> & Partial<Pick<StageTable, 'words' | 'notes' | 'half'>>,
+  parts: Pick<StageTable, 'columns' | 'rows'> &
+    Partial<Pick<StageTable, 'words' | 'notes' | 'half'>>,
 ): StageTable {
-  return { id, heading, words: [], notes: [], half: false, ...parts };
+  return { id, heading, words: [], notes: [], half: '', ...parts };
 }

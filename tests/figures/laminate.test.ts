@@ -75,6 +75,27 @@ describe.each(HULLS)('the kit of the %s', (hull) => {
     }
   });
 
+  it('has what the bag takes', () => {
+    const { parts } = figuresOf(hull).build.items.find(({ kind }) => kind === 'shell') ?? {};
+    const codes = new Map([
+      ['bag film', ['TC-0501', 1]],
+      ['peel ply', ['TC-0502', 1]],
+      ['flow mesh', ['TC-0503', 1]],
+      ['spiral tube', ['TC-0504', 1]],
+      // A roll of tape is 15 m.
+      ['sealant tape', ['TC-0505', 15]],
+      ['hose', ['TC-0506', 1]],
+    ] as const);
+    expect(kit.bag.map(({ name }) => name).toSorted()).toEqual([...codes.keys()].toSorted());
+    for (const { name, quantity } of kit.bag) {
+      const [code, each] = codes.get(name as 'hose') ?? ['', 0];
+      const part = parts?.find((one) => one.code === code);
+      const listed = part ? decimalToNumber(part.quantity) * each : 0;
+      expect(listed, name).toBeGreaterThanOrEqual(quantity - 1e-9);
+      expect(listed, name).toBeLessThan(quantity * 1.25);
+    }
+  });
+
   it('is cut from rolls that hold all of every panel’s fabric', () => {
     expect(panels.every(({ missing }) => missing.length === 0)).toBe(true);
     for (const { part, list } of kit.cuts) {
