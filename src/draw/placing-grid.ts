@@ -1,7 +1,7 @@
 import type { Scale } from './hull-views.ts';
 import { outboardReach } from './outboard.ts';
 import { KEY_RADIUS } from './place-keys.ts';
-import { INK, stroke, words } from './svg.ts';
+import { stroke, words } from './svg.ts';
 import type { Box, DrawnItem, HullShape, OutboardShape } from './types.ts';
 
 /** Width of the sheet, mm. */
@@ -60,7 +60,7 @@ export function placingGrid(
       words(label(at), box.left - 1, down(at) + 0.9, { 'text-anchor': 'end' }),
     ].join(''),
   );
-  const below = words(note, box.left, box.bottom + 7.4, { fill: INK.quiet });
+  const below = words(note, box.left, box.bottom + 7.4);
   return [...along, ...other, below].join('\n');
 }
 
@@ -73,8 +73,7 @@ const gridLine = (
   datum: boolean,
 ): string =>
   stroke(from, to, {
-    stroke: datum ? INK.line : INK.quiet,
-    'stroke-width': datum ? 0.25 : 0.12,
+    'stroke-width': datum ? 0.25 : 0.18,
     ...(datum ? {} : { 'stroke-dasharray': '0.6 0.9' }),
   });
 
