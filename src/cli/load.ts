@@ -11,6 +11,8 @@ import type { NotComputed } from '../units/index.ts';
 export interface LoadedWorkspace {
   readonly catalogue?: Catalogue;
   readonly orders: readonly FiguredOrder[];
+  /** The same before the plan refused any. */
+  readonly computed: readonly FiguredOrder[];
   /** All orders as they stand today; none of them without a catalogue. */
   readonly overview: Overview;
   /** Why there is none, when there is a catalogue. */
@@ -23,8 +25,13 @@ export interface LoadedWorkspace {
   readonly sources: ReadonlyMap<string, string>;
 }
 
-/** Reads a workspace and computes every order that can be. */
-export function loadWorkspace(folder: string): LoadedWorkspace {
+/**
+ * Reads a workspace and computes every order that can be.
+ *
+ * @param earlier - the same workspace as it was; an order is computed again only when its file or
+ *   the catalogue has changed since
+ */
+export function loadWorkspace(folder: string, earlier?: LoadedWorkspace): LoadedWorkspace {
   const { catalogue, orders, findings, sources, brokenIds, brokenOrders, issued } =
     readWorkspace(folder);
   const numbers = [...orders.map(({ value }) => value.number), ...numbersOf(brokenOrders)];
@@ -33,9 +40,15 @@ export function loadWorkspace(folder: string): LoadedWorkspace {
   const common = { brokenOrders, sources, issued: sent.byNumber };
   const found = [...findings, ...sent.findings];
   if (!catalogue)
-    return { ...common, orders: [], overview: overviewOrders([], 0, day), findings: found };
+    return {
+      ...common,
+      orders: [],
+      computed: [],
+      overview: overviewOrders([], 0, day),
+      findings: found,
+    };
   const yard = catalogue.yard.value;
-  const computed = figureOrders(orders, catalogue, brokenIds);
+  const computed = figureOrders(orders, catalogue, brokenIds, unchanged(sources, earlier));
   const planned = planShop(computed, yard, day);
   const plan = 'notComputed' in planned ? undefined : planned;
   const figured = withoutRefused(computed, plan);
@@ -43,11 +56,30 @@ export function loadWorkspace(folder: string): LoadedWorkspace {
     ...common,
     catalogue,
     orders: figured,
+    computed,
     plan: planned,
     overview: overviewOrders(figured, yard.quoteDays, day, sent.byNumber, plan),
     findings: [...found, ...checkCatalogue(catalogue, brokenIds)],
   };
 }
+
+/** The orders of which neither their own file nor any of the catalogue has another text now, by file. */
+function unchanged(
+  sources: LoadedWorkspace['sources'],
+  earlier: LoadedWorkspace | undefined,
+): ReadonlyMap<string, FiguredOrder> {
+  if (!earlier || !sameTexts(catalogueOf(sources), catalogueOf(earlier.sources))) return new Map();
+  const same = earlier.computed.filter(
+    ({ order }) => sources.get(order.file) === earlier.sources.get(order.file),
+  );
+  return new Map(same.map((one) => [one.order.file, one]));
+}
+
+const catalogueOf = (sources: LoadedWorkspace['sources']): ReadonlyMap<string, string> =>
+  new Map([...sources].filter(([file]) => file.startsWith('catalogue/')));
+
+const sameTexts = (one: ReadonlyMap<string, string>, other: ReadonlyMap<string, string>): boolean =>
+  one.size === other.size && [...one].every(([file, text]) => other.get(file) === text);
 
 /** An order that cannot be planned has an error, so it has no figures and no documents. */
 function withoutRefused(

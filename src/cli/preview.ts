@@ -4,15 +4,16 @@ import { watch } from 'chokidar';
 import { type Figures, figuresData } from '../figures/index.ts';
 import type { CommandOptions } from './command-line.ts';
 import { EXIT } from './exit.ts';
-import { allFindings, loadWorkspace } from './load.ts';
+import { allFindings, type LoadedWorkspace, loadWorkspace } from './load.ts';
 import { renderSite } from './pages.ts';
 import { startPreviewServer } from './preview-server.ts';
 import { reportFindings } from './report.ts';
 
 /** Shows the pages on this machine and makes them again when a file of the workspace is saved; writes nothing. */
 export async function preview({ workspace, port }: CommandOptions): Promise<number> {
+  let loaded: LoadedWorkspace | undefined;
   const make = async (): Promise<ReadonlyMap<string, string>> => {
-    const loaded = loadWorkspace(workspace);
+    loaded = loadWorkspace(workspace, loaded);
     reportFindings(allFindings(loaded), loaded.sources);
     const { pages, figures, data } = await renderSite(loaded, { pdf: false });
     return new Map([

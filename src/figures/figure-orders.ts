@@ -23,14 +23,16 @@ export interface FiguredOrder {
  * Resolves and computes every order; what is wrong with one never stops another.
  *
  * @param broken - ids of catalogue entries that could not be read
+ * @param known - orders already computed from this catalogue, by file, that are not computed again
  * @returns one entry an order, in the order given; `figures` is there when no document would mislead
  */
 export function figureOrders(
   orders: readonly SourcedOrder[],
   catalogue: Catalogue,
   broken: ReadonlySet<string>,
+  known: ReadonlyMap<string, FiguredOrder> = new Map(),
 ): readonly FiguredOrder[] {
-  return orders.map((order) => figureOrder(order, catalogue, broken));
+  return orders.map((order) => known.get(order.file) ?? figureOrder(order, catalogue, broken));
 }
 
 function figureOrder(

@@ -4,7 +4,9 @@ import { describe, expect, it } from 'vitest';
 import { hasErrors } from '../../src/findings/index.ts';
 import { emitJsonSchemas, STATUSES } from '../../src/schema/index.ts';
 import { decimalToNumber } from '../../src/units/index.ts';
-import { catalogue, findings, orders, ROOT, sources } from './workspace.ts';
+import { catalogue, loaded, orders, ROOT } from './workspace.ts';
+
+const { findings, sources } = loaded;
 
 const { hulls, options, outboards, trailers, parts } = catalogue;
 const valuesOf = <T>(entries: ReadonlyMap<string, { readonly value: T }>): readonly T[] =>

@@ -1,24 +1,19 @@
 import path from 'node:path';
+import { type LoadedWorkspace, loadWorkspace } from '../../src/cli/load.ts';
 import { type Figures, type FiguredOrder, figureOrders } from '../../src/figures/index.ts';
-import type { Finding } from '../../src/findings/index.ts';
 import { moneyToText } from '../../src/money/index.ts';
-import { readWorkspace, readYaml, validate } from '../../src/read/index.ts';
-import { checkCatalogue } from '../../src/resolve/index.ts';
-import { type Order, orderSchema } from '../../src/schema/index.ts';
+import { readYaml, validate } from '../../src/read/index.ts';
+import { type Catalogue, type Order, orderSchema } from '../../src/schema/index.ts';
 import { decimalToNumber } from '../../src/units/index.ts';
 
 export const ROOT = path.resolve(import.meta.dirname, '../..');
 
-const read = readWorkspace(ROOT);
-if (!read.catalogue) throw new Error('the demonstration has a sound yard file');
+/** The demonstration as a command sees it. */
+export const loaded: LoadedWorkspace = loadWorkspace(ROOT);
+if (!loaded.catalogue) throw new Error('the demonstration has a sound yard file');
 
-export const { catalogue, sources } = { catalogue: read.catalogue, sources: read.sources };
-export const orders: readonly FiguredOrder[] = figureOrders(read.orders, catalogue, read.brokenIds);
-/** Of files and of the catalogue against itself. */
-export const findings: readonly Finding[] = [
-  ...read.findings,
-  ...checkCatalogue(catalogue, read.brokenIds),
-];
+export const catalogue: Catalogue = loaded.catalogue;
+export const orders: readonly FiguredOrder[] = loaded.computed;
 
 /** The figures of an order of the demonstration's catalogue that a test makes up. */
 export function figuresOf(hull: string, more = ''): Figures {

@@ -1,6 +1,4 @@
-import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { loadWorkspace } from '../../src/cli/load.ts';
 import { limitsSection } from '../../src/documents/limits-section.ts';
 import { performanceFigures } from '../../src/documents/performance-figures.ts';
 import { performanceFacts } from '../../src/documents/build-sheet-performance.ts';
@@ -10,8 +8,8 @@ import { speedSection } from '../../src/documents/speed-section.ts';
 import { towingSection } from '../../src/documents/towing-section.ts';
 import type { Figures } from '../../src/figures/index.ts';
 import { inventedFigures } from './invented-build.ts';
+import { orders } from '../demonstration/workspace.ts';
 
-const { orders } = loadWorkspace(fileURLToPath(new URL('../../', import.meta.url)));
 const figuresOf = (number: string): Figures => {
   const figures = orders.find(({ order }) => order.value.number === number)?.figures;
   if (!figures) throw new Error(`${number} has no figures`);

@@ -1,16 +1,14 @@
 import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
-import { loadWorkspace } from '../../src/cli/load.ts';
 import { csvText } from '../../src/documents/csv.ts';
 import { indexView, orderPageView } from '../../src/documents/index.ts';
 import { planPageView } from '../../src/documents/plan-page.ts';
 import { purchasesCsv, purchasesView } from '../../src/documents/purchases.ts';
 import { overviewOrders, planShop, type ShopPlan } from '../../src/plan/index.ts';
 import { type IsoDate, parseDecimal, ZERO } from '../../src/units/index.ts';
-import { ROOT } from '../demonstration/workspace.ts';
+import { loaded } from '../demonstration/workspace.ts';
 
 const TODAY = '2026-11-25' as IsoDate;
-const loaded = loadWorkspace(ROOT);
 const yard = loaded.catalogue?.yard.value ?? expect.fail('the demonstration has a yard');
 const made = planShop(loaded.orders, yard, TODAY);
 const plan: ShopPlan = 'notComputed' in made ? expect.fail(made.notComputed) : made;

@@ -1,10 +1,8 @@
 import { readdirSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
 import { expect, it } from 'vitest';
-import { loadWorkspace } from '../../src/cli/load.ts';
 import { figuresData } from '../../src/figures/index.ts';
+import { orders } from '../demonstration/workspace.ts';
 
-const { orders } = loadWorkspace(fileURLToPath(new URL('../../', import.meta.url)));
 const numbers = orders.map(({ order }) => order.value.number);
 
 it('there is a golden file for every order of the demonstration, and no other', () => {

@@ -1,6 +1,4 @@
-import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { loadWorkspace } from '../../src/cli/load.ts';
 import type { FiguredOrder } from '../../src/figures/index.ts';
 import {
   createCalendar,
@@ -15,8 +13,8 @@ import {
   type WorkCalendar,
 } from '../../src/plan/index.ts';
 import type { IsoDate } from '../../src/units/index.ts';
+import { loaded as workspace } from '../demonstration/workspace.ts';
 
-const workspace = loadWorkspace(fileURLToPath(new URL('../../', import.meta.url)));
 const today = '2026-11-25' as IsoDate;
 const one = (trade: string) => ({ trade, people: 1 });
 

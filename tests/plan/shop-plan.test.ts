@@ -1,11 +1,9 @@
-import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { loadWorkspace } from '../../src/cli/load.ts';
 import { isDue, overviewOrders, planShop, type ShopPlan } from '../../src/plan/index.ts';
 import type { Order, Yard } from '../../src/schema/index.ts';
 import { addDays, daysBetween, type IsoDate } from '../../src/units/index.ts';
+import { catalogue, orders } from '../demonstration/workspace.ts';
 
-const { orders, catalogue } = loadWorkspace(fileURLToPath(new URL('../../', import.meta.url)));
 const yard = catalogue?.yard.value ?? expect.fail('the demonstration has a yard');
 const today = '2026-11-25' as IsoDate;
 const accepted = orders.filter(({ order }) => order.value.status === 'accepted');

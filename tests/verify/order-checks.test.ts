@@ -1,10 +1,8 @@
-import { fileURLToPath } from 'node:url';
 import { expect, it } from 'vitest';
-import { loadWorkspace } from '../../src/cli/load.ts';
 import { zeroMoney } from '../../src/money/index.ts';
 import { orderChecks } from '../../src/verify/index.ts';
+import { orders } from '../demonstration/workspace.ts';
 
-const { orders } = loadWorkspace(fileURLToPath(new URL('../../', import.meta.url)));
 const figures = orders.flatMap((entry) => entry.figures ?? []);
 
 it('the sums of every demonstration order are those that an electronic invoice must have', () => {

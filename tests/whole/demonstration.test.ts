@@ -3,11 +3,11 @@ import { createRequire } from 'node:module';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { loadWorkspace } from '../../src/cli/load.ts';
 import { formatMoney } from '../../src/money/index.ts';
 import { lacksOf, type PdfContents, readPdf } from '../print/read-pdf.ts';
 import { sharedBrowser } from '../print/shared-browser.ts';
 import { builtOnce, filesUnder, PROJECT } from './built.ts';
+import { loaded } from '../demonstration/workspace.ts';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -16,7 +16,7 @@ const FAMILIES = ['SourceSans3', 'SourceSerif4'];
 const ACROSS = ['yard/plan.html', 'yard/purchases.html', 'yard/purchases.csv'];
 const NOT_PRINTED = /\bNaN\b|\bInfinity\b|\bundefined\b|\bnull\b|\[object Object\]/;
 
-const { orders, issued } = loadWorkspace(PROJECT);
+const { orders, issued } = loaded;
 const demonstration = builtOnce(() => PROJECT);
 const browser = sharedBrowser();
 const numbers = orders.map(({ order }) => order.value.number);
