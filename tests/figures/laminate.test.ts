@@ -106,6 +106,27 @@ describe.each(HULLS)('the kit of the %s', (hull) => {
   });
 });
 
+describe('the infusion of the demonstration', () => {
+  // Common practice, no source: a foam-cored hull of 4.5 m fills in about 15 minutes and is released after two days.
+  it('fills a hull of 4.3 m in about a quarter of an hour, and keeps her two days in the mould', () => {
+    const { infusion } = laminateOf(figuresOf('dunlin-430'));
+    const plan = infusion?.plan;
+    const minutes = plan && 'fillSeconds' in plan ? plan.fillSeconds / 60 : Number.NaN;
+    expect(minutes).toBeGreaterThan(11);
+    expect(minutes).toBeLessThan(20);
+    expect(build.hull.cureHours).toBe(48);
+  });
+
+  it('fills every hull within her share of the gel time', () => {
+    for (const hull of HULLS) {
+      const plan = laminateOf(figuresOf(hull)).infusion?.plan;
+      const { fillSeconds, limitSeconds } =
+        plan && 'fillSeconds' in plan ? plan : { fillSeconds: 1, limitSeconds: 0 };
+      expect(fillSeconds, hull).toBeLessThanOrEqual(limitSeconds);
+    }
+  });
+});
+
 describe('what the lay-up is told', () => {
   it('is nothing for the hulls of the demonstration', () => {
     const codes = new Set(orders.flatMap(({ findings }) => findings.map(({ code }) => code)));
