@@ -108,7 +108,7 @@ describe('the handover pack', () => {
 describe('the yard’s sections', () => {
   it.each(byNumber)('hold lay-up and wiring of %s, or say why not', (_, figures) => {
     const laminate = laminateSection(figures);
-    expect(laminate.tables.map(({ caption }) => caption.split(',')[0])).toHaveLength(3);
+    expect(laminate.tables.map(({ caption }) => caption.split(',')[0])).toHaveLength(4);
     expect(laminate.notes.join(' ')).toContain('verify by');
     const electrics = electricsSection(figures, '');
     const none = 'notComputed' in figures.electrics;
