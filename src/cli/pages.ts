@@ -2,6 +2,7 @@ import {
   buildSheetView,
   checksView,
   type DocumentHead,
+  drawBoat,
   handoverView,
   indexView,
   isQuoteView,
@@ -92,6 +93,7 @@ function documentPages(
   const issued = sent.get(number) ?? [];
   const planned = overview.orders.find(({ entry }) => entry.figures === figures)?.planned;
   const fontCss = drawingFontCss();
+  const drawn = drawBoat(figures, fontCss);
   const date = dates.quoted ?? dates.enquiry;
   const accepted = issued.find(({ revision }) => revision === acceptance?.revision);
   const page = (url: string, template: DocumentPage['template'], view: DocumentPage['view']) => ({
@@ -103,7 +105,13 @@ function documentPages(
   return [
     ...(issued.length > 0
       ? []
-      : [quotePage(number, quoteView(quoted, { fontCss, alternatives }), date)]),
+      : [
+          quotePage(
+            number,
+            quoteView(quoted, { fontCss, alternatives, ...(quoted === figures && { drawn }) }),
+            date,
+          ),
+        ]),
     page(
       `yard/${number}/build-sheet.html`,
       'build-sheet',
@@ -113,7 +121,7 @@ function documentPages(
         ...(planned && { planned: { asOf: overview.today, stages: planned.stages } }),
       }),
     ),
-    page(`customer/${number}/handover.html`, 'handover', handoverView(figures, { fontCss })),
+    page(`customer/${number}/handover.html`, 'handover', handoverView(figures, { fontCss, drawn })),
     ...(variations.length === 0
       ? []
       : [

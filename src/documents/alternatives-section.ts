@@ -44,8 +44,8 @@ export function alternativesSection(
             differences ? signed(differences.margin) : '',
             share ? format.percent(decimalToNumber(share), 1) : '',
             differences ? signedMass(differences.massOnTrailer, format) : '',
-            differences ? format.number(differences.people, 0) : '',
-            speedText(differences?.speed, format),
+            differences ? peopleText(differences.people, format) : '',
+            differences ? speedText(differences.speed, format) : '',
             differences?.onBall === undefined ? '' : signedMass(differences.onBall, format),
             findings
               .map(({ code, received }) => `${FINDING_CODES[code].means}: ${received}`)
@@ -57,8 +57,14 @@ export function alternativesSection(
   });
 }
 
+function peopleText(people: number, format: Formatter): string {
+  if (people === 0) return 'no change';
+  return `${people < 0 ? '−' : '+'}${format.number(Math.abs(people), 0)}`;
+}
+
 function speedText(speed: MetresPerSecond | undefined, format: Formatter): string {
-  if (speed === undefined) return '';
+  if (speed === undefined) return 'not computed';
   const knots = speed / UNIT_KINDS.speed.kn;
+  if (Math.abs(knots) < 0.05) return 'no change';
   return `${knots < 0 ? '−' : '+'}${format.number(Math.abs(knots), 1)}\u00A0kn`;
 }

@@ -1,7 +1,7 @@
 import { conditionOf, type Figures } from '../figures/index.ts';
 import { createFormatter, type Formatter } from '../units/index.ts';
 import { BALLAST_METHOD, ballastSentences } from './float-ballast-words.ts';
-import { conditionSentence, degreesText, FLOAT_METHOD, offsetSentence } from './float-words.ts';
+import { conditionSentence, FLOAT_METHOD, offsetSentence } from './float-words.ts';
 import type { HandoverView } from './handover-types.ts';
 import type { KeyFigure } from './quote-types.ts';
 
@@ -27,8 +27,7 @@ export function floatKeyFigures(figures: Figures, format: Formatter): readonly K
     },
     {
       label: 'How she floats',
-      value:
-        state.trims === 'level' ? 'level' : `${degreesText(state.trim, format)} ${state.trims}`,
+      value: state.trims === 'level' ? 'level' : `${format.degrees(state.trim)} ${state.trims}`,
       method: `At rest, fully loaded, everyone seated. ${offsetSentence(figures, afloat)}`,
     },
   ];

@@ -2,7 +2,7 @@ import { type CrossWater, drawBodyPlan, drawRighting, drawWaterlines } from '../
 import { type Afloat, conditionOf, type Figures } from '../figures/index.ts';
 import { createFormatter, metres } from '../units/index.ts';
 import { hullShape, outboardShape } from './drawing-input.ts';
-import { conditionName, degreesText, surfaceAt } from './float-words.ts';
+import { conditionName, surfaceAt } from './float-words.ts';
 import { pictureOf } from './picture.ts';
 import type { Section } from './section.ts';
 
@@ -68,7 +68,7 @@ export function rightingPicture(
   const mark = (name: string, heel: number | undefined) =>
     heel === undefined
       ? []
-      : [{ name: `${name}: ${degreesText(heel, format)}`, heel: Math.abs(heel) / DEGREE }];
+      : [{ name: `${name}: ${format.degrees(heel)}`, heel: Math.abs(heel) / DEGREE }];
   const { greatest, vanishing, downflooding } = curve;
   const marks = [
     ...mark('Everyone to one side', offset.heel),
@@ -98,7 +98,7 @@ function crossWaters(figures: Figures, afloat: Afloat): readonly CrossWater[] {
     const state = condition?.state;
     if (!condition || !state) return [];
     const { heel, leans } = state;
-    const lean = leans === 'upright' ? 'upright' : `${degreesText(heel, format)} ${leans}`;
+    const lean = leans === 'upright' ? 'upright' : `${format.degrees(heel)} ${leans}`;
     const height = surfaceAt(state.plane, metres(afloat.length / 2));
     return [{ name: `${conditionName(condition, figures)}: ${lean}`, height, heel }];
   });

@@ -1,15 +1,17 @@
 import { type Afloat, conditionOf, type Figures } from '../figures/index.ts';
 import { createFormatter, type Formatter } from '../units/index.ts';
 import { BALLAST_METHOD, ballastSentences } from './float-ballast-words.ts';
+import { growthSentences, growthTable } from './float-growth.ts';
 import { heeledPicture, rightingPicture, waterlinesPicture } from './float-pictures.ts';
+import { swampedMethod, swampedTable } from './float-swamped.ts';
 import {
   adviceSentence,
   conditionName,
   conditionSentence,
-  degreesText,
   trimByEnd,
   FLOAT_METHOD,
   offsetSentence,
+  takenSentence,
   toldConditions,
 } from './float-words.ts';
 import {
@@ -42,14 +44,17 @@ export function floatSection(figures: Figures, fontCss: string): Section {
   return section('floating', 'Floating', {
     words: present([
       adviceSentence(figures, afloat),
+      takenSentence(afloat),
       ...toldConditions(figures, afloat).map((condition) => conditionSentence(condition, figures)),
       offsetSentence(figures, afloat),
       ...ballastSentences(figures, afloat),
+      ...growthSentences(figures, afloat),
       ...(swamped ? [] : ['Whether she floats swamped: not computed: the hull says no foam.']),
     ]),
     tables: [
       ...conditionTables(figures, afloat, format),
       trimTable(afloat, format),
+      growthTable(afloat.growth, format),
       ...(swamped ? [swampedTable(swamped, format)] : []),
     ],
     pictures: [
@@ -61,15 +66,14 @@ export function floatSection(figures: Figures, fontCss: string): Section {
       FLOAT_METHOD,
       `People to one side are held against: ${afloat.offset.basis}. An estimate; verify by an offset-load test.`,
       'Righting arms: true heeled volume with trim free, the hull closed at the sheer; verify by an inclining test.',
+      'Growth: what the boat herself puts on beyond the contingency, at her own centre raised as the yard allows; estimated by hydrostatics from the drawn lines; verify by weighing her again.',
+      'A place for a thing that moves counts as free where nothing of known size stands; look before you move it.',
       ...(afloat.ballast ? [BALLAST_METHOD] : []),
-      ...(swamped ? [SWAMPED_METHOD] : []),
+      ...(swamped ? [swampedMethod(swamped)] : []),
       'None of these figures is a claim that she complies with a rule.',
     ],
   });
 }
-
-const SWAMPED_METHOD =
-  'Foam: estimated to the US Coast Guard Boatbuilder’s Handbook’s method for 33 CFR 183 subpart G (monohull outboard boats shorter than 20 ft), and by Archimedes’ principle with people half under water; the core of the shell, fuel and loose gear are not counted. Verify by a swamping test.';
 
 /** Draught, trim and heel in one table, freeboards and GM in the next: together they would not fit a page. */
 function conditionTables(
@@ -99,10 +103,8 @@ function conditionTables(
           (state) => [
             format.dimension(state.draughtAft),
             format.dimension(state.draughtFore),
-            state.trims === 'level' ? 'level' : `${degreesText(state.trim, format)} ${state.trims}`,
-            state.leans === 'upright'
-              ? 'upright'
-              : `${degreesText(state.heel, format)} ${state.leans}`,
+            state.trims === 'level' ? 'level' : `${format.degrees(state.trim)} ${state.trims}`,
+            state.leans === 'upright' ? 'upright' : `${format.degrees(state.heel)} ${state.leans}`,
             format.number(condition.people, 0),
             format.mass(condition.load.mass),
           ],
@@ -147,40 +149,6 @@ function trimTable(afloat: Afloat, format: Formatter): SectionTable {
           format.mass(item.each),
           way(to.plane.trim),
         ),
-      ),
-    ],
-  };
-}
-
-function swampedTable(
-  { foam, rule, balance }: NonNullable<Afloat['swamped']>,
-  format: Formatter,
-): SectionTable {
-  const needed =
-    'notComputed' in rule
-      ? [plainRow('Foam that the method asks for', `not computed: ${rule.notComputed}`)]
-      : [
-          plainRow('for the boat', format.volume(rule.boat)),
-          plainRow('for outboard, controls and battery', format.volume(rule.propulsion)),
-          plainRow('for people and gear', format.volume(rule.persons)),
-          sumRow(
-            rule.applies ? 'Foam that the method asks for' : 'Foam, were the method to apply',
-            format.volume(rule.total),
-          ),
-          (rule.stillNeeded > 0 ? flagRow : plainRow)(
-            'Foam still needed',
-            format.volume(rule.stillNeeded),
-          ),
-        ];
-  return {
-    caption: 'When she is swamped',
-    columns: [textColumn('What'), figureColumn('Amount')],
-    rows: [
-      ...needed,
-      plainRow('Foam that she has', format.volume(foam)),
-      (balance.reserve < 0 ? flagRow : plainRow)(
-        'Lift of the foam less what everything weighs under water',
-        format.mass(balance.reserve),
       ),
     ],
   };

@@ -1,6 +1,6 @@
 import { type Afloat, conditionOf, type Figures } from '../figures/index.ts';
-import { createFormatter, type Formatter, type Metres } from '../units/index.ts';
-import { countOf, NO_BREAK } from './words.ts';
+import { createFormatter, type Formatter, kilograms, type Metres } from '../units/index.ts';
+import { countOf } from './words.ts';
 
 type Condition = Afloat['conditions'][number];
 
@@ -33,6 +33,7 @@ export const CONDITION_NAMES: Readonly<Record<Condition['name'], string>> = {
   'with engine': 'With outboard, tanks empty',
   'performance test': 'As for the trial',
   'fully loaded': 'Fully loaded',
+  grown: 'Fully loaded, grown',
   'people to one side': 'Everyone to one side',
   'people aft': 'Everyone aft',
   'ballast flooded at rest': 'Trial, ballast flooded',
@@ -57,19 +58,14 @@ export function peopleText(count: number, format: Formatter): string {
   return `${number} ${count === 1 ? 'person' : 'people'}`;
 }
 
-/** "1.8 degrees", without its sign. */
-export function degreesText(angle: number, format: Formatter): string {
-  return `${format.number(Math.abs((angle * 180) / Math.PI), 1)}${NO_BREAK}degrees`;
-}
-
 /** "1.8 degrees by the stern"; `angle` is above zero by the stern. */
 export function trimByEnd(angle: number, format: Formatter): string {
-  return `${degreesText(angle, format)} by the ${angle > 0 ? 'stern' : 'bow'}`;
+  return `${format.degrees(angle)} by the ${angle > 0 ? 'stern' : 'bow'}`;
 }
 
 /** "trims 1.8 degrees by the stern", or "lies level". */
 function trimWords({ trim, trims }: NonNullable<Condition['state']>, format: Formatter): string {
-  return trims === 'level' ? 'lies level' : `trims ${degreesText(trim, format)} ${trims}`;
+  return trims === 'level' ? 'lies level' : `trims ${format.degrees(trim)} ${trims}`;
 }
 
 /** One condition in a sentence for whoever sells the boat. */
@@ -79,8 +75,7 @@ export function conditionSentence(condition: Condition, figures: Figures): strin
   const situation = situationOf(condition, figures, format);
   if (!state) return `${situation} ${sinkingWords(equilibrium)}.`;
   const { freeboards, heel, leans } = state;
-  const lean =
-    leans === 'upright' ? 'floats upright' : `leans ${degreesText(heel, format)} ${leans}`;
+  const lean = leans === 'upright' ? 'floats upright' : `leans ${format.degrees(heel)} ${leans}`;
   const { lowest } = freeboards;
   return `${situation} she ${trimWords(state, format)}, ${lean}, and the lowest place where water could come in, the ${lowest.name}, stands ${format.dimension(lowest.freeboard)} above the water.`;
 }
@@ -105,6 +100,13 @@ export function adviceSentence(figures: Figures, afloat: Afloat): string | undef
   return `With ${what}, ${where} and ${people} at their seats she ${trimWords(full.state, format)}; place ${one} ${to.name}, and she ${after}.`;
 }
 
+/** Places that were left out of the advice because something stands there; undefined when there are none. */
+export function takenSentence({ trim: { taken } }: Afloat): string | undefined {
+  if (taken.length === 0) return undefined;
+  const told = taken.map(({ item, place, by }) => `${item} ${place} (${by})`);
+  return `Not tried, because something stands there: ${told.join('; ')}.`;
+}
+
 /** Everyone to one side, in a sentence with its caution. */
 export function offsetSentence({ build }: Figures, { offset }: Afloat): string {
   const format = createFormatter(build.yard.locale, build.yard.units);
@@ -113,7 +115,7 @@ export function offsetSentence({ build }: Figures, { offset }: Afloat): string {
   if (heel === undefined || !lowest) {
     return `With ${who} on one side water would come aboard or she would turn over: keep people spread and seated (${OFFSET_METHOD}).`;
   }
-  return `With ${who} on one side she leans ${degreesText(heel, format)} and keeps ${format.dimension(lowest.freeboard)} of freeboard (${OFFSET_METHOD}).`;
+  return `With ${who} on one side she leans ${format.degrees(heel)} and keeps ${format.dimension(lowest.freeboard)} of freeboard (${OFFSET_METHOD}).`;
 }
 
 /** Height of the water's surface above the baseline on the centreline, m. */
@@ -138,6 +140,8 @@ function situationOf(condition: Condition, { build, float }: Figures, format: Fo
       return `For the trial, with ${crew} ${seats},`;
     case 'fully loaded':
       return `Fully loaded, with ${crew} ${seats} and their gear${build.order.fuel ? ', tanks full' : ''},`;
+    case 'grown':
+      return `Fully loaded, once she has put on the ${format.mass(float?.afloat?.growth.allowed ?? kilograms(0))} that the shop allows for,`;
     case 'people to one side':
       return `With ${crew} gone to ${side}`;
     case 'people aft':

@@ -15,11 +15,13 @@ import { shopHead } from './shop-head.ts';
 import { boatName, customerLines, sentence } from './words.ts';
 
 /** The customer's handover pack: what the boat is, carries and weighs, what was tried, and how to keep her. */
-export function handoverView(figures: Figures, { fontCss }: QuoteOptions): HandoverView {
+export function handoverView(
+  figures: Figures,
+  { fontCss, drawn = drawBoat(figures, fontCss) }: QuoteOptions,
+): HandoverView {
   const { build } = figures;
   const { order, yard, hull } = build;
   const standing = handoverStanding(build);
-  const drawn = drawBoat(figures, fontCss);
   return {
     document: documentHead(build, standing),
     shop: shopHead(yard),

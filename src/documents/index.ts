@@ -9,6 +9,7 @@ export type { Picture } from './picture.ts';
 export { planPageView, type SectionsView } from './plan-page.ts';
 export { purchasesCsv, purchasesView } from './purchases.ts';
 export { type QuoteOptions, quoteView } from './quote.ts';
+export { drawBoat } from './quote-drawing.ts';
 export { isQuoteView, type QuoteView } from './quote-types.ts';
 export type { Section, SectionTable } from './section.ts';
 export { type IndexView, indexView } from './yard-index.ts';

@@ -2,7 +2,9 @@ import type { Figures, LimitsFigures } from '../figures/index.ts';
 import { limitsTables } from './limits-tables.ts';
 import { notComputed, performancePrinter } from './performance-words.ts';
 import { type Section, section } from './section.ts';
-import { capital } from './words.ts';
+import { capital, sentence } from './words.ts';
+
+type Rating = Exclude<LimitsFigures['ratings'], { readonly notComputed: string }>[number];
 
 /** People, load and power by each of the yard's methods, the screening for categories, the outboard's fit. */
 export function limitsSection(figures: Figures): Section {
@@ -16,13 +18,29 @@ export function limitsSection(figures: Figures): Section {
     ],
     tables: limitsTables(figures, performancePrinter(build)),
     notes: [
-      ...ratings.map(
-        ({ name, loadMeans, validity, caution }) =>
-          `${name}: load is ${loadMeans}. For ${validity}. ${capital(caution)}.`,
-      ),
+      ...ratings.map(ratingNote),
       'Screening: freeboard, heel and downflooding height only, estimated to ISO 12217-1:2015, second hand. Verify by the tests of ISO 12217.',
     ],
   });
+}
+
+/** How a method counts, what for, and who verifies it. */
+function ratingNote({
+  name,
+  loadMeans,
+  validity,
+  symbols,
+  besides,
+  power,
+  caution,
+}: Rating): string {
+  return [
+    `${name}: load is ${loadMeans}. For ${validity}.`,
+    ...(typeof power === 'object' ? [`Power ${notComputed(power)}.`] : []),
+    `Symbols: ${symbols.map(([symbol, meaning]) => `${symbol}, ${meaning}`).join('; ')}.`,
+    ...besides.map((one) => sentence(capital(one))),
+    `${capital(caution)}.`,
+  ].join(' ');
 }
 
 /** What a screening comes to: never a category. */

@@ -1,8 +1,8 @@
 import type { Figures, LimitsFigures } from '../figures/index.ts';
-import { UNIT_KINDS } from '../units/index.ts';
+import { metres, UNIT_KINDS } from '../units/index.ts';
 import { notComputed, type PerformancePrinter } from './performance-words.ts';
 import { figureColumn, flagRow, plainRow, type SectionTable, textColumn } from './section.ts';
-import { capital, NO_BREAK } from './words.ts';
+import { capital, NO_BREAK, withMinus } from './words.ts';
 
 const COLUMNS = ['Value', 'Limit', 'Left'].map(figureColumn);
 
@@ -18,7 +18,10 @@ export function limitsTables(figures: Figures, print: PerformancePrinter): reado
   ];
 }
 
-function ratingTable({ build, limits }: Figures, { format }: PerformancePrinter): SectionTable {
+function ratingTable(
+  { build, limits, mass }: Figures,
+  { format }: PerformancePrinter,
+): SectionTable {
   const { ratings } = build.hull;
   const ordered = build.order.boat.people;
   const methods = 'notComputed' in limits.ratings ? [] : limits.ratings;
@@ -31,7 +34,13 @@ function ratingTable({ build, limits }: Figures, { format }: PerformancePrinter)
       textColumn('What binds the people'),
     ],
     rows: [
-      plainRow('As ordered', format.number(ordered, 0), '', engine, ''),
+      plainRow(
+        'As ordered, loads as the shop counts them',
+        format.number(ordered, 0),
+        format.mass(mass.load),
+        engine,
+        '',
+      ),
       plainRow(
         'The shop’s rating',
         format.number(ratings.people, 0),
@@ -57,7 +66,7 @@ type Categories = Exclude<LimitsFigures['categories'], { readonly notComputed: s
 
 function categoryTable(categories: Categories, { format }: PerformancePrinter): SectionTable {
   const value = (number: number, unit: string): string =>
-    unit === 'm' ? `${format.number(number, 2)}${NO_BREAK}m` : `${format.number(number, 1)}${unit}`;
+    unit === 'm' ? format.dimension(metres(number)) : `${format.number(number, 1)}${unit}`;
   return {
     caption: 'Screening for a design category, loaded as ordered',
     columns: [textColumn('Category and check'), ...COLUMNS],
@@ -67,7 +76,7 @@ function categoryTable(categories: Categories, { format }: PerformancePrinter): 
           `${category}: ${name}`,
           value(found, unit),
           value(limit, unit),
-          value(left, unit),
+          withMinus(value(left, unit)),
         ),
       ),
     ),
@@ -96,7 +105,7 @@ function engineTable(
           name,
           value(found, unit),
           value(limit, unit),
-          value(left, unit),
+          withMinus(value(left, unit)),
         ),
       ),
       ...fit.faults.map((fault) => flagRow(fault, '', '', '')),

@@ -1,10 +1,11 @@
-import type { Figures } from '../figures/index.ts';
+import { type DriveLoading, type Figures, reserveOf } from '../figures/index.ts';
 import { performancePrinter } from './performance-words.ts';
 import type { KeyFigure } from './quote-types.ts';
+import { roadFigures } from './road-figures.ts';
 
 /** Speed, range and towing for the customer, each an estimate that says so; what is not computed is left out. */
 export function performanceFigures(figures: Figures): readonly KeyFigure[] {
-  return [...speedFigure(figures), ...rangeFigure(figures), ...ballFigure(figures)];
+  return [...speedFigure(figures), ...rangeFigure(figures), ...roadFigures(figures)];
 }
 
 function speedFigure({ build, drive }: Figures): readonly KeyFigure[] {
@@ -15,48 +16,45 @@ function speedFigure({ build, drive }: Figures): readonly KeyFigure[] {
   const [light, loaded] = [of('light'), of('loaded')];
   const people = order.boat.people === 1 ? 'one person' : `${order.boat.people} people`;
   if (!loaded?.applies) return [];
-  const value = 'notComputed' in loaded.speed ? 'not on the plane' : print.band(loaded.speed.speed);
-  const alone =
-    light && !('notComputed' in light.speed) && light.loading.people < loaded.loading.people
-      ? ` With one person ${print.band(light.speed.speed)}.`
-      : '';
-  return [
-    {
-      label: 'Speed, estimated',
-      value,
-      method: `Trial to confirm. With ${people}, fuel and gear, calm water, clean bottom; estimated to Savitsky 1964, checked by Crouch’s formula.${alone}`,
-    },
+  const also = (words: string, one: DriveLoading | undefined): readonly string[] =>
+    one && !('notComputed' in one.speed) ? [`${words} ${print.band(one.speed.speed)}.`] : [];
+  const isAlone = light && light.loading.people < loaded.loading.people;
+  const method = [
+    'Estimated, trial to confirm.',
+    `With ${people}, fuel and gear, calm water, clean bottom; by Savitsky’s method of 1964${crouchWords(loaded, print.knots)}.`,
+    ...outsideWords(loaded),
+    ...(isAlone ? also('With one person', light) : []),
+    ...also('With the water of the ballast tank', of('loaded with ballast')),
   ];
+  const value = 'notComputed' in loaded.speed ? 'not on the plane' : print.band(loaded.speed.speed);
+  return [{ label: 'Speed, estimated', value, method: method.join(' ') }];
+}
+
+function crouchWords({ speed }: DriveLoading, knots: (speed: number) => string): string {
+  return 'notComputed' in speed ? '' : `; Crouch’s formula, a check, gives ${knots(speed.crouch)}`;
+}
+
+function outsideWords({ speed }: DriveLoading): readonly string[] {
+  if ('notComputed' in speed || speed.state.outside.length === 0) return [];
+  return [`Outside the method’s range (${speed.state.outside.join('; ')}): take it for a guess.`];
 }
 
 function rangeFigure({ build, drive }: Figures): readonly KeyFigure[] {
   const print = performancePrinter(build);
-  const cruise = drive.fuel.find(({ name }) => name === 'cruise');
+  const at = (name: string) => drive.fuel.find((one) => one.name === name);
+  const [cruise, full] = [at('cruise'), at('full throttle')];
   if (!cruise || typeof cruise.range === 'object' || typeof cruise.speed === 'object') return [];
   const fuel = build.order.fuel === undefined ? '' : print.format.volume(build.order.fuel);
+  const reserve = print.format.percent(reserveOf(build), 0);
+  const fast =
+    full && typeof full.range === 'number'
+      ? ` At full throttle ${print.flow(full.flow)} and ${print.range(full.range)}.`
+      : '';
   return [
     {
       label: 'Range, estimated',
       value: print.range(cruise.range),
-      method: `Trial to confirm. At ${print.knots(cruise.speed)} on ${fuel}, about ${print.flow(cruise.flow)}, with a reserve kept back; no wind, no current. Not for planning a passage until measured.`,
-    },
-  ];
-}
-
-function ballFigure({ build, tow }: Figures): readonly KeyFigure[] {
-  const { trailer } = tow;
-  if (!trailer || 'notComputed' in trailer.ball) return [];
-  const { format } = performancePrinter(build);
-  const { vehicle } = trailer;
-  const isChecked = !('notComputed' in vehicle) && vehicle.length > 0;
-  const checked = isChecked
-    ? 'Within what you told us that your vehicle may tow; its plate decides.'
-    : 'Check what your vehicle’s tow ball may carry.';
-  return [
-    {
-      label: 'Mass on the tow ball',
-      value: format.mass(trailer.ball.onBall),
-      method: `${format.percent(trailer.ball.share, 0)} of the whole, estimated from moments with fuel and loose gear aboard; weighed at handover. ${checked}`,
+      method: `Estimated, trial to confirm. At ${print.knots(cruise.speed)} on ${fuel}, about ${print.flow(cruise.flow)}, with ${reserve} of the fuel kept back; no wind, no current.${fast} Not for planning a passage until measured.`,
     },
   ];
 }

@@ -46,9 +46,10 @@ function methodFacts({ build, limits }: Figures): readonly PlateFact[] {
   const { locale, units } = build.yard;
   const format = createFormatter(locale, units);
   const ratings = 'notComputed' in limits.ratings ? [] : limits.ratings;
-  return ratings.map(({ name, people, load, power, loadMeans }) => {
+  return ratings.map(({ name, people, peopleLoad, load, power, loadMeans }) => {
     const parts = [
       typeof people === 'number' ? `${format.number(people, 0)} people` : 'people not computed',
+      ...(peopleLoad === undefined ? [] : [`${format.mass(peopleLoad)} of people`]),
       typeof load === 'number' ? `${format.mass(load)} (${loadMeans})` : 'load not computed',
       typeof power === 'number' ? format.power(power) : 'power not computed',
     ];

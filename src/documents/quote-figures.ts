@@ -65,7 +65,7 @@ function outboardPower({ build }: Figures, format: Formatter): KeyFigure {
     ? {
         label: 'Outboard',
         value: format.power(build.outboard.model.power),
-        method: `${most}, ${TO_CONFIRM}.`,
+        method: `${most}, ${TO_CONFIRM}. It puts ${format.mass(build.outboard.mass)} on the transom; the shop allows ${format.mass(ratings.engineMass)} there.`,
       }
     : {
         label: 'Outboard',
@@ -74,11 +74,24 @@ function outboardPower({ build }: Figures, format: Formatter): KeyFigure {
       };
 }
 
-function people({ build }: Figures, format: Formatter): KeyFigure {
+/** What each method that the yard goes by makes of the people, and what binds. */
+function estimates({ limits }: Figures): string {
+  const ratings = 'notComputed' in limits.ratings ? [] : limits.ratings;
+  return ratings
+    .flatMap(({ name, people: most, binding }) =>
+      typeof most === 'number' && binding
+        ? [` ${name}, estimated: ${most}; ${binding.words}.`]
+        : [],
+    )
+    .join('');
+}
+
+function people(figures: Figures, format: Formatter): KeyFigure {
+  const { build } = figures;
   return {
     label: 'People',
     value: format.number(build.order.boat.people, 0),
-    method: `As ordered. The shop rates this hull for up to ${format.number(build.hull.ratings.people, 0)}, ${TO_CONFIRM}.`,
+    method: `As ordered. The shop rates this hull for up to ${format.number(build.hull.ratings.people, 0)}, ${TO_CONFIRM}.${estimates(figures)}`,
   };
 }
 

@@ -3,7 +3,7 @@ import { formatMoney } from '../money/index.ts';
 import type { Build } from '../resolve/index.ts';
 import { formatDate } from '../units/index.ts';
 import type { DocumentHead } from './head.ts';
-import { drawBoat } from './quote-drawing.ts';
+import { type BoatDrawing, drawBoat } from './quote-drawing.ts';
 import { keyFigures } from './quote-figures.ts';
 import { quoteGroups } from './quote-items.ts';
 import { quotePrice } from './quote-price.ts';
@@ -18,6 +18,8 @@ import { boatName, customerLines, sentence } from './words.ts';
 export interface QuoteOptions {
   /** `@font-face` rules: a drawing is an image, and an image cannot use the fonts of its page. */
   readonly fontCss: string;
+  /** The boat as another document of the same figures has drawn her already. */
+  readonly drawn?: BoatDrawing;
   /** Given when the quote is issued: it is what the sheet is called from then on. */
   readonly revision?: number;
   /** The same boat otherwise. */
@@ -29,13 +31,18 @@ export interface QuoteOptions {
 /** The customer's quote: what they get, what it weighs and carries, and one price with nothing left to add. */
 export function quoteView(
   figures: Figures,
-  { fontCss, revision, alternatives = [], earlier }: QuoteOptions,
+  {
+    fontCss,
+    drawn = drawBoat(figures, fontCss),
+    revision,
+    alternatives = [],
+    earlier,
+  }: QuoteOptions,
 ): QuoteView {
   const { build, price } = figures;
   const { order, yard, hull } = build;
   const standing = quoteStanding(build);
   const binding = standing.kind === 'offer' || standing.kind === 'agreed';
-  const drawn = drawBoat(figures, fontCss);
   return {
     document: documentHead(build, standing, revision),
     shop: shopHead(yard),

@@ -1,62 +1,37 @@
 import { drawOnTrailer } from '../draw/index.ts';
 import type { Figures, TrailerFigures } from '../figures/index.ts';
-import { type Formatter, kilograms, metres } from '../units/index.ts';
+import { type Formatter, metres } from '../units/index.ts';
+import { brakeWords } from './brake-words.ts';
 import { hullShape, outboardShape } from './drawing-input.ts';
 import { notComputed, performancePrinter } from './performance-words.ts';
 import { pictureOf } from './picture.ts';
-import {
-  figureColumn,
-  flagRow,
-  plainRow,
-  type Section,
-  section,
-  type SectionRow,
-  textColumn,
-} from './section.ts';
-import { capital, sentence } from './words.ts';
+import { type Section, section } from './section.ts';
+import { towingTables } from './towing-tables.ts';
 
-/** Rules that a place has, in words. */
-const PLACES = {
-  AU: 'Australia',
-  NZ: 'New Zealand',
-  'UK-EU': 'the United Kingdom and the European Union',
-  US: 'the United States',
-} as const;
-
-type Margins = readonly {
-  readonly name: string;
-  readonly value: number;
-  readonly limit: number;
-  readonly left: number;
-  readonly unit: string;
-  readonly holds: boolean;
-}[];
+const NO_VEHICLE =
+  'The order does not say what tows her: no vehicle’s limits are checked. Ask for them.';
+const MAKERS =
+  'Limits of vehicle, axles, tyres and roof are their makers’; look them up on the plates. Nothing here claims compliance.';
 
 /** Ball load, winch post, brakes, running gear, width, and what vehicle and roof may carry. */
 export function towingSection(figures: Figures, fontCss: string): Section {
   const { tow, build } = figures;
   const { format } = performancePrinter(build);
-  const { trailer, roof = [] } = tow;
-  const rows = [...(trailer ? trailerRows(figures, trailer, format) : []), ...rowsOf(roof, format)];
+  const { trailer, roof } = tow;
   return section('towing', 'Towing', {
-    words: trailer ? trailerWords(trailer, format) : ['No trailer is in this order.'],
-    tables:
-      rows.length === 0
-        ? []
-        : [
-            {
-              caption: 'What is left of every limit on the road',
-              columns: [textColumn('What'), ...['Value', 'Limit', 'Left'].map(figureColumn)],
-              rows,
-            },
-          ],
+    words: [
+      ...(trailer ? trailerWords(trailer, format) : ['No trailer is in this order.']),
+      ...(trailer && !build.order.tow?.vehicle ? [NO_VEHICLE] : []),
+      ...(roof ? ['On a roof: the boat completed, without outboard, fuel and loose gear.'] : []),
+    ],
+    tables: towingTables(figures, format),
     pictures: trailer ? trailerPictures(figures, trailer, fontCss) : [],
-    notes: trailer ? trailerNotes(trailer) : [],
+    notes: [...(trailer ? trailerNotes(trailer) : []), ...(trailer || roof ? [MAKERS] : [])],
   });
 }
 
 function trailerWords(trailer: TrailerFigures, format: Formatter): readonly string[] {
-  const { ball, winchPost, brakes, coupling, length } = trailer;
+  const { ball, winchPost, coupling, length } = trailer;
   return [
     'notComputed' in ball
       ? `Ball load: ${notComputed(ball)}.`
@@ -64,7 +39,7 @@ function trailerWords(trailer: TrailerFigures, format: Formatter): readonly stri
     'notComputed' in winchPost
       ? `Winch post: ${notComputed(winchPost)}.`
       : `Winch post: ${format.length(winchPost.at)} aft of the ball; ${format.percent(trailer.usualShare, 0)}, the usual share, is on the ball at ${format.length(winchPost.usual)}.`,
-    brakeWords(trailer, brakes),
+    brakeWords(trailer),
     typeof length === 'number'
       ? `Length behind the ball: ${format.length(length)}.`
       : `Length behind the ball: ${notComputed(length)}.`,
@@ -72,56 +47,6 @@ function trailerWords(trailer: TrailerFigures, format: Formatter): readonly stri
       ? [`Couplings must stand a D-value of ${format.number(coupling, 1)} kN.`]
       : []),
   ];
-}
-
-function brakeWords({ place, trailer }: TrailerFigures, brakes: TrailerFigures['brakes']): string {
-  const where = PLACES[place];
-  if ('notComputed' in brakes) return `Brakes in ${where}: ${notComputed(brakes)}.`;
-  const need =
-    brakes.braked === 'none' ? 'the rules ask for none' : `brakes on ${brakes.braked} are needed`;
-  const has = trailer.brakes === 'none' ? 'it has none' : `it has ${trailer.brakes} brakes`;
-  const besides = brakes.notes.map((note) => ` ${sentence(capital(note))}`).join('');
-  return `Brakes in ${where}: ${need}; ${has}.${besides}`;
-}
-
-function trailerRows(
-  { trailerLoad }: Figures,
-  { trailer, gear, vehicle, width, share }: TrailerFigures,
-  format: Formatter,
-): readonly SectionRow[] {
-  const whole: Margins = trailerLoad
-    ? [
-        {
-          name: 'boat and trailer together',
-          value: trailerLoad.total,
-          limit: trailer.rating,
-          left: trailerLoad.left,
-          unit: 'kg',
-          holds: trailerLoad.left >= 0,
-        },
-      ]
-    : [];
-  const lacks = (what: string, margins: typeof gear): readonly SectionRow[] =>
-    'notComputed' in margins
-      ? [plainRow(what, notComputed(margins), '', '')]
-      : rowsOf(margins, format);
-  return [
-    ...rowsOf(whole, format),
-    ...lacks('load of axles and tyres', gear),
-    ...('notComputed' in share ? [] : rowsOf(share, format)),
-    ...rowsOf([width], format),
-    ...lacks('towing vehicle', vehicle),
-  ];
-}
-
-function rowsOf(margins: Margins, format: Formatter): readonly SectionRow[] {
-  return margins.map(({ name, value, limit, left, unit, holds }) => {
-    const print = (number: number): string => {
-      if (unit === 'kg') return format.mass(kilograms(number));
-      return unit === 'm' ? format.length(metres(number)) : format.percent(number, 1);
-    };
-    return (holds ? plainRow : flagRow)(name, print(value), print(limit), print(left));
-  });
 }
 
 function trailerPictures(
@@ -164,6 +89,6 @@ function trailerNotes({ brakes }: TrailerFigures): readonly string[] {
     ...('notComputed' in brakes
       ? []
       : [`Brakes by mass thresholds: ${brakes.source}. Estimated; confirm with the authority.`]),
-    'Limits of vehicle, axles, tyres and roof are their makers’; look them up on the plates. Nothing here claims compliance.',
+    'Length and width on the road: second hand and from memory; confirm with the authority.',
   ];
 }

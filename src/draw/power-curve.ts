@@ -20,7 +20,7 @@ export interface PowerLine {
 
 export interface PowerCurveInput {
   readonly subject: string;
-  /** At most three, the lightest first. */
+  /** At most four. */
   readonly lines: readonly PowerLine[];
   /** Name of the outboard that is ordered; empty when there is none. */
   readonly ordered: string;
@@ -30,7 +30,7 @@ export interface PowerCurveInput {
 const WIDTH = 170;
 const FRAME = { left: 14, right: 168, top: 5, bottom: 82 };
 const LEGEND = 92;
-const DASHES = ['none', '3 1.2', '1 1'] as const;
+const DASHES = ['none', '3 1.2', '1 1', '5 1.2 1 1.2'] as const;
 
 /**
  * Shaft power against speed, a line for each loading, a mark for each outboard, a ring around the one that is ordered.
@@ -99,7 +99,7 @@ function drawLine(
       'stroke-dasharray': DASHES[index] ?? 'none',
     }),
     ...marks.flatMap(({ speed, power, ordered }) => [
-      dot(across(speed), up(power), 0.9, index === 0 ? INK.paper : INK.line),
+      mark(across(speed), up(power), index),
       ...(ordered ? [dot(across(speed), up(power), 2.2, 'none')] : []),
     ]),
   ];
@@ -108,6 +108,14 @@ function drawLine(
 const dot = (cx: number, cy: number, r: number, fill: string): string =>
   element('circle', { cx, cy, r, fill, stroke: INK.line, 'stroke-width': 0.35 });
 
+/** Circles on the first two lines, squares on the next; the second of each is filled. */
+function mark(cx: number, cy: number, index: number): string {
+  const fill = index % 2 === 0 ? INK.paper : INK.line;
+  if (index < 2) return dot(cx, cy, 0.9, fill);
+  const side = { x: cx - 0.8, y: cy - 0.8, width: 1.6, height: 1.6 };
+  return element('rect', { ...side, fill, stroke: INK.line, 'stroke-width': 0.35 });
+}
+
 function legend(lines: readonly PowerLine[], ordered: string): readonly string[] {
   const { left } = FRAME;
   const rows = lines.flatMap(({ name }, index) => {
@@ -115,7 +123,7 @@ function legend(lines: readonly PowerLine[], ordered: string): readonly string[]
     const dashes = { 'stroke-width': 0.4, 'stroke-dasharray': DASHES[index] ?? 'none' };
     return [
       stroke([left, y - 1], [left + 12, y - 1], dashes),
-      dot(left + 6, y - 1, 0.9, index === 0 ? INK.paper : INK.line),
+      mark(left + 6, y - 1, index),
       words(name, left + 15, y, { 'font-size': 3 }),
     ];
   });

@@ -1,5 +1,5 @@
 import { type MetresPerSecond, radians } from '../units/index.ts';
-import { notPlaning } from './range.ts';
+import { refusal } from './range.ts';
 import { planeAt, type Running } from './savitsky.ts';
 import { findRoot } from './solve.ts';
 import type { Computed, PlaningState } from './types.ts';
@@ -29,7 +29,7 @@ export function runAt(running: Running, speed: MetresPerSecond): Computed<Planin
   if (!low || !high) return { notComputed: 'no trim from 0.5° to 15° balances the moments' };
   const state = planeAt(running, speed, radians(findRoot(at, low, high, BALANCED)));
   if ('notComputed' in state) return state;
-  const why = notPlaning({ ...state, hull: running.hull });
+  const why = refusal({ ...state, hull: running.hull });
   return why === undefined ? state : { notComputed: why };
 }
 

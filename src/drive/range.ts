@@ -31,11 +31,13 @@ export function outsideRange(state: Ranged): readonly string[] {
 }
 
 /**
- * Why a state is not planing, so that a planing method says nothing of it; undefined when it is.
+ * Why a planing method says nothing of a state; undefined when it does. Below 2° of trim it does, and `outsideRange`
+ * says that it is outside: light, fast boats run there.
  *
- * @source Savitsky 1964 for λ; Cv >= 1.0 is the range of his mean bottom speed (from memory)
+ * @source Savitsky 1964 for λ and Cv <= 13; Cv >= 1.0 is the range of his mean bottom speed (from memory)
  */
-export function notPlaning(state: Ranged): string | undefined {
+export function refusal(state: Ranged): string | undefined {
+  if (state.speedCoefficient > 13) return 'too fast for the method: a speed coefficient above 13';
   if (state.speedCoefficient < 1) return 'pre-planing: the speed coefficient is below 1.0';
   if (state.wettedKeel > state.hull.length)
     return 'pre-planing: more keel would be wet than there is';

@@ -66,9 +66,7 @@ export function speedFor({
   };
   const [low, likely, high] = [efficiency.low, efficiency.likely, efficiency.high].map(fastest);
   if (low === undefined || likely === undefined || high === undefined) {
-    return {
-      notComputed: 'no planing speed balances this power: too little to plane, or too much',
-    };
+    return { notComputed: whyNone(needed, power * efficiency.low) };
   }
   const state = runAt(running, metresPerSecond(likely));
   if ('notComputed' in state) return state;
@@ -78,6 +76,15 @@ export function speedFor({
     high: metresPerSecond(high),
   };
   return { speed, state, ...crossCheck(speed.likely, power, running.hull.mass, kind) };
+}
+
+/** Why no planing speed balances a power: too little of it, or more than the method reaches. */
+function whyNone(needed: readonly (number | undefined)[], least: number): string {
+  const planing = needed.filter((one) => one !== undefined);
+  if (planing.length === 0) return 'she planes at none of the speeds from 6 to 70 knots';
+  return least < Math.min(...planing)
+    ? 'too little power to plane'
+    : 'so much power that she is faster than the method reaches';
 }
 
 function crossCheck(likely: MetresPerSecond, power: Watts, mass: Kilograms, kind: CrouchHull) {

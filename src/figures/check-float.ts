@@ -1,7 +1,8 @@
 import { type Finding, finding, type FindingCode } from '../findings/index.ts';
 import type { Condition, LinesProblem } from '../float/index.ts';
 import { createFormatter, cubicMetres, type Formatter } from '../units/index.ts';
-import { conditionOf } from './float-figures.ts';
+import { conditionOf } from './float-conditions.ts';
+import { checkGrowth } from './check-growth.ts';
 import type { Afloat, Ballast } from './float-types.ts';
 import type { Figures } from './types.ts';
 
@@ -29,6 +30,7 @@ export function checkFloat(figures: Computed): readonly Finding[] {
     ...checkCrowd(figures, afloat, format),
     ...(afloat.ballast ? checkBallast(figures, afloat.ballast, format) : []),
     ...checkFoam(figures, afloat, format),
+    ...checkGrowth(figures, afloat),
   ];
 }
 
@@ -36,11 +38,12 @@ function linesFinding({ build }: Computed, problem: LinesProblem): Finding {
   const { kind, fatal, station, what, received, declared } = problem;
   const place = build.place(['hull']);
   const format = createFormatter(build.yard.locale, build.yard.units);
-  const number = (value = 0): string => format.number(value, 3);
+  const unit = what === 'volume' ? 'm³' : 'm';
+  const size = (value = 0): string => `${format.number(value, 3)} ${unit}`;
   if (kind === 'differs from declared') {
     return finding('LINES_DIFFER', place, {
-      received: `${what ?? 'size'} ${number(received)} m by the lines of the ${build.hull.name}`,
-      expected: `${number(declared)} m, within 2 %`,
+      received: `${what ?? 'size'} ${size(received)} by the lines of the ${build.hull.name}`,
+      expected: `${size(declared)}, within 2 %`,
     });
   }
   const where = station === undefined ? '' : `, cross-section ${station + 1}`;
@@ -81,7 +84,6 @@ function checkAtRest(
   const state = conditionOf({ conditions }, 'fully loaded')?.state;
   if (!state) return [];
   const place = build.place(['boat', 'people']);
-  const degrees = (angle: number): string => degreesText(angle, format);
   const findings: Finding[] = [];
   if ((trim.outside ?? 0) > 0) {
     const [move] = trim.moves;
@@ -90,7 +92,7 @@ function checkAtRest(
         received: trimText(state.trim, format),
         expected: `from ${trimText(trim.band.least, format)} to ${trimText(trim.band.most, format)}`,
         ...(move && {
-          mend: `Place ${move.item.count > 1 ? 'one ' : ''}${move.item.name} ${move.to.name}: that gains ${degrees(move.gain)}`,
+          mend: `Place ${move.item.count > 1 ? 'one ' : ''}${move.item.name} ${move.to.name}: that gains ${format.degrees(move.gain)}`,
         }),
       }),
     );
@@ -98,8 +100,8 @@ function checkAtRest(
   if (Math.abs(state.heel) > LIST) {
     findings.push(
       finding('LIST_AT_REST', place, {
-        received: `${degrees(state.heel)} ${state.leans}`,
-        expected: `within ${degrees(LIST)}`,
+        received: `${format.degrees(state.heel)} ${state.leans}`,
+        expected: `within ${format.degrees(LIST)}`,
       }),
     );
   }
@@ -114,7 +116,7 @@ function checkCrowd({ build }: Computed, afloat: Afloat, format: Formatter): rea
     const left =
       heel === undefined || !lowest
         ? 'water comes aboard or she turns over'
-        : `${degreesText(heel, format)} of heel, ${format.dimension(lowest.freeboard)} of freeboard left`;
+        : `${format.degrees(heel)} of heel, ${format.dimension(lowest.freeboard)} of freeboard left`;
     findings.push(
       finding('OFFSET_LOAD_OVER', place, {
         received: `${people} people: ${left}`,
@@ -172,7 +174,7 @@ function checkFoam(
     ? [
         finding('FOAM_SHORT', place, {
           received: `${format.volume(foam)} of foam`,
-          expected: `${format.volume(cubicMetres(foam + needed))}, estimated to the Boatbuilder’s Handbook’s method for 33 CFR 183 subpart G; verify by a swamping test`,
+          expected: `${format.volume(cubicMetres(foam + needed))}, ${rule.caution}`,
         }),
       ]
     : [];
@@ -186,11 +188,7 @@ function placeOf(build: Computed['build'], key: string): Finding['place'] {
 const conditionName = ({ name }: Condition, { order }: Computed['build']): string =>
   name === 'custom' ? (order.condition?.name ?? name) : name;
 
-function degreesText(angle: number, format: Formatter): string {
-  return `${format.number((Math.abs(angle) * 180) / Math.PI, 1)} degrees`;
-}
-
 function trimText(angle: number, format: Formatter): string {
   if (angle === 0) return 'level';
-  return `${degreesText(angle, format)} by the ${angle > 0 ? 'stern' : 'bow'}`;
+  return `${format.degrees(angle)} by the ${angle > 0 ? 'stern' : 'bow'}`;
 }

@@ -1,6 +1,6 @@
 import { type Finding, finding } from '../findings/index.ts';
 import type { Rating } from '../limits/index.ts';
-import { createFormatter } from '../units/index.ts';
+import { createFormatter, metres } from '../units/index.ts';
 import type { Figures } from './types.ts';
 
 type Checked = Pick<Figures, 'build' | 'limits'>;
@@ -69,9 +69,10 @@ function notScreened({ build, limits }: Checked): readonly Finding[] {
   if (categories.some(({ passes }) => passes)) return [];
   const format = createFormatter(build.yard.locale, build.yard.units);
   const failed = categories.at(-1)?.checks.filter(({ holds }) => !holds) ?? [];
-  const words = failed.map(
-    ({ name, value, limit, unit }) =>
-      `${name}: ${format.number(value, 2)} ${unit} against ${format.number(limit, 2)} ${unit}`,
-  );
+  const words = failed.map(({ name, value, limit, unit }) => {
+    const print = (number: number): string =>
+      unit === 'm' ? format.dimension(metres(number)) : `${format.number(number, 1)}${unit}`;
+    return `${name}: ${print(value)} against ${print(limit)}`;
+  });
   return [finding('CATEGORY_NOT_SCREENED', at, { received: words.join('; ') })];
 }

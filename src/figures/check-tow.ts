@@ -30,6 +30,8 @@ export function checkTow({ build, tow }: Checked): readonly Finding[] {
     ...checkBall(trailer, post, format),
     ...over('AXLE_OR_TYRE_OVERLOADED', at, known(trailer.gear)),
     ...tooWide(trailer, at, format),
+    ...tooLong(trailer, at, format),
+    ...postOutOfReach(trailer, post, format),
     ...over('VEHICLE_OVERLOADED', build.place(['tow', 'vehicle']), known(trailer.vehicle)),
   ];
 }
@@ -74,6 +76,33 @@ function tooWide({ width }: TrailerFigures, at: Place, format: Formatter): reado
     finding('TRAILER_TOO_WIDE', at, {
       received: format.length(metres(width.value)),
       expected: `at most ${format.length(metres(width.limit))}`,
+    }),
+  ];
+}
+
+function tooLong({ lengths }: TrailerFigures, at: Place, format: Formatter): readonly Finding[] {
+  if ('notComputed' in lengths) return [];
+  return lengths
+    .filter(({ holds }) => !holds)
+    .map(({ name, value, limit }) =>
+      finding('TRAILER_TOO_LONG', at, {
+        received: `${name}: ${format.length(metres(value))}`,
+        expected: `at most ${format.length(metres(limit))}`,
+      }),
+    );
+}
+
+function postOutOfReach(
+  { winchPost, trailer }: TrailerFigures,
+  at: Place,
+  format: Formatter,
+): readonly Finding[] {
+  if ('notComputed' in winchPost || winchPost.margins.every(({ holds }) => holds)) return [];
+  const range = trailer.winchPost;
+  return [
+    finding('WINCH_POST_OUT_OF_REACH', at, {
+      received: `${format.length(winchPost.at)} aft of the ball`,
+      expected: range ? `${format.length(range.from)} to ${format.length(range.to)}` : '',
     }),
   ];
 }

@@ -34,13 +34,11 @@ export function driveData({ drive, build }: Pick<Figures, 'drive' | 'build'>): R
       2,
     );
   }
-  for (const { model, light, loaded } of drive.engines) {
-    for (const [when, speed] of [
-      ['light', light],
-      ['loaded', loaded],
-    ] as const) {
+  for (const { model, speeds } of drive.engines) {
+    for (const { name, speed } of speeds) {
       const likely = 'notComputed' in speed ? speed : speed.speed.likely / KNOT;
-      data[`drive.engine.${model.id}.${when}`] = datumOf(likely, 'kn', SAVITSKY, 2);
+      const key = `drive.engine.${model.id}.${name.replaceAll(' ', '-')}`;
+      data[key] = datumOf(likely, 'kn', SAVITSKY, 2);
     }
   }
   return { ...data, ...fuelData({ drive, build }), ...propellerData(drive), ...bowData(drive) };

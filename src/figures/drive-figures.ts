@@ -1,22 +1,20 @@
 import {
-  bottomFrom,
+  type AddedDrag,
   type Computed,
+  CROUCH_CONSTANTS,
   type CrouchHull,
   type CurvePoint,
   findHump,
-  FRESH_WATER,
   type Hump,
-  OUTBOARD_THRUST,
   pitchBand,
   type PitchChoice,
   porpoisingTrim,
   powerCurve,
   type Running,
-  SEA_WATER,
   type SpeedEstimate,
   speedFor,
 } from '../drive/index.ts';
-import type { MassResult, WeightedCentre } from '../mass/index.ts';
+import type { MassResult } from '../mass/index.ts';
 import type { Build } from '../resolve/index.ts';
 import type { Outboard } from '../schema/index.ts';
 import {
@@ -30,6 +28,7 @@ import { type BowMotorFigures, bowMotorFigures } from './bow-motor-figures.ts';
 import type { FloatFigures } from './float-types.ts';
 import { type FuelUse, fuelUse } from './fuel-use.ts';
 import { type Loading, loadingsOf, withOutboard } from './loadings.ts';
+import { dragsOf, runningOf } from './running.ts';
 
 const KNOT = UNIT_KINDS.speed.kn;
 /** Speeds that the curve of power is drawn through. */
@@ -57,13 +56,20 @@ export interface EngineRow {
   readonly model: Outboard;
   readonly mass: Kilograms;
   readonly ordered: boolean;
-  readonly light: Computed<SpeedEstimate>;
-  readonly loaded: Computed<SpeedEstimate>;
+  /** One for each loading of `DriveFigures`, in their order. */
+  readonly speeds: readonly {
+    readonly name: Loading['name'];
+    readonly speed: Computed<SpeedEstimate>;
+  }[];
 }
 
 /** Speed, fuel and propeller, estimated. */
 export interface DriveFigures {
   readonly loadings: readonly DriveLoading[];
+  /** What is reckoned to drag beside the bottom. */
+  readonly drags: readonly AddedDrag[];
+  /** Crouch's constant for the hull, mph, hp and lb. */
+  readonly crouchConstant: number;
   readonly engines: readonly EngineRow[];
   /** Loaded, with the outboard that is ordered; empty without one. */
   readonly fuel: readonly FuelUse[];
@@ -83,6 +89,8 @@ export function driveFigures(build: Build, mass: MassResult, float: FloatFigures
   const bowMotor = bowMotorFigures(build, loaded?.loading);
   return {
     loadings: driven,
+    drags: dragsOf(build),
+    crouchConstant: CROUCH_CONSTANTS[build.hull.performance.crouch],
     engines: enginesFor(build).map(({ model, mass: hung }) =>
       engineRow(build, { model, mass: hung }, driven),
     ),
@@ -134,14 +142,13 @@ function engineRow(
   driven: readonly DriveLoading[],
 ): EngineRow {
   const ordered = build.outboard?.model.id === model.id;
-  const speedIn = (name: Loading['name']): Computed<SpeedEstimate> => {
-    const one = driven.find(({ loading }) => loading.name === name);
-    if (!one) return { notComputed: 'she is not weighed so' };
-    if (ordered && build.outboard?.mass === mass) return one.speed;
-    const running = runningOf(build, withOutboard(one.loading, build, mass));
-    return 'notComputed' in running ? running : speedOf(build, running, model);
-  };
-  return { model, mass, ordered, light: speedIn('light'), loaded: speedIn('loaded') };
+  const speeds = driven.map(({ loading, speed }) => {
+    const { name } = loading;
+    if (ordered && build.outboard?.mass === mass) return { name, speed };
+    const running = runningOf(build, withOutboard(loading, build, mass));
+    return { name, speed: 'notComputed' in running ? running : speedOf(build, running, model) };
+  });
+  return { model, mass, ordered, speeds };
 }
 
 function speedOf(build: Build, running: Running, model: Outboard): Computed<SpeedEstimate> {
@@ -155,28 +162,6 @@ function efficiencyOf({ yard }: Build) {
     low: decimalToNumber(low),
     likely: decimalToNumber(likely),
     high: decimalToNumber(high),
-  };
-}
-
-/** The boat as the planing method sees her. */
-function runningOf(build: Build, { mass, centre }: WeightedCentre): Computed<Running> {
-  const { hull, yard } = build;
-  const { chine, hulls, airDrag } = hull.performance;
-  if (chine === 'round' || hulls === 'more')
-    return { notComputed: 'the method is for one hull with hard chines' };
-  const bottom = bottomFrom(hull.lines);
-  if ('notComputed' in bottom) return bottom;
-  return {
-    hull: { ...bottom, mass, centre: { x: centre.x, z: centre.z }, thrust: OUTBOARD_THRUST },
-    water: yard.drive.water === 'sea' ? SEA_WATER : FRESH_WATER,
-    added: [
-      {
-        name: 'boat and people in the air',
-        medium: 'air',
-        area: airDrag.area,
-        coefficient: decimalToNumber(airDrag.coefficient),
-      },
-    ],
   };
 }
 

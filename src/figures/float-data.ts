@@ -1,4 +1,5 @@
 import type { Condition } from '../float/index.ts';
+import { growthData } from './float-growth-data.ts';
 import type { Afloat, Ballast, Swamped } from './float-types.ts';
 import type { FigureDatum, Figures } from './types.ts';
 
@@ -31,6 +32,7 @@ export function floatData({ float }: Figures): Data {
     ...(afloat.ballast ? ballastData(afloat.ballast) : {}),
     ...(afloat.swamped ? swampedData(afloat.swamped) : {}),
     ...moveData(afloat),
+    ...growthData(afloat.growth),
   };
 }
 
@@ -118,16 +120,22 @@ function ballastData({ effect, drains, fills }: Ballast): Data {
   };
 }
 
-function swampedData({ foam, rule, balance }: Swamped): Data {
+function swampedData({ foam, rule, balance, counted }: Swamped): Data {
   const litres = (value: number, method: string) => datum(value * 1000, 'L', method, 1);
   return {
     'float.swamped.foam': litres(foam, 'of the hull file'),
     ...('notComputed' in rule
       ? { 'float.swamped.foam-needed': text(`not computed: ${rule.notComputed}`) }
       : {
-          'float.swamped.foam-needed': litres(rule.total, HANDBOOK),
+          'float.swamped.foam-needed': litres(rule.foam.total, HANDBOOK),
           'float.swamped.foam-still-needed': litres(rule.stillNeeded, HANDBOOK),
         }),
+    ...Object.fromEntries(
+      counted.map(({ name, weight }) => [
+        `float.swamped.weighs.${name.replaceAll(/[^A-Za-z0-9]+/g, '-')}`,
+        datum(weight, 'kg', 'Archimedes, under water', 2),
+      ]),
+    ),
     'float.swamped.reserve': datum(balance.reserve, 'kg', 'Archimedes, lift less weight', 2),
   };
 }

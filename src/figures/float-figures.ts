@@ -1,7 +1,7 @@
 import {
+  capacityOf,
   compareDeclared,
   type Condition,
-  type ConditionName,
   type ConditionsInput,
   type FloatingBody,
   floatConditions,
@@ -14,6 +14,8 @@ import type { MassResult } from '../mass/index.ts';
 import type { Build } from '../resolve/index.ts';
 import { kilograms } from '../units/index.ts';
 import { ballastFigures } from './float-ballast.ts';
+import { conditionOf } from './float-conditions.ts';
+import { growthFigures } from './float-growth.ts';
 import { ballastTank, conditionsInput, floatingHull, hullLines } from './float-input.ts';
 import { swampedFigures } from './float-swamped.ts';
 import { effectsOnTrim, trimAdvice } from './float-trim.ts';
@@ -22,17 +24,12 @@ import type { Afloat, FloatFigures } from './float-types.ts';
 /** How the boat of an order floats: her conditions, how far she leans, and what is left of her when swamped. */
 export function floatFigures(build: Build, mass: MassResult): FloatFigures {
   const { problems, body } = floatingHull(build);
-  const { length, beam, depth } = build.hull.dimensions;
-  const all = [...problems, ...compareDeclared(hullLines(build), { length, beam, depth })];
+  const { dimensions, enclosedVolume: volume } = build.hull;
+  const { length, beam, depth } = dimensions;
+  const declared = { length, beam, depth, ...(volume !== undefined && { volume }) };
+  const differ = compareDeclared(hullLines(build), declared, body && capacityOf(body));
+  const all = [...problems, ...differ];
   return { problems: all, ...(body && { afloat: afloat(build, mass, body) }) };
-}
-
-/** A condition by its name; undefined when the order does not have it. */
-export function conditionOf(
-  { conditions }: Pick<Afloat, 'conditions'>,
-  name: ConditionName,
-): Condition | undefined {
-  return conditions.find((one) => one.name === name);
 }
 
 function afloat(build: Build, mass: MassResult, body: FloatingBody): Afloat {
@@ -51,6 +48,7 @@ function afloat(build: Build, mass: MassResult, body: FloatingBody): Afloat {
     ...(deepest && { deepest: deepest.draught }),
     ...(curve && { curve: { ...curve, side } }),
     offset: offset(build, input, full),
+    growth: growthFigures(build, mass, input, conditions),
     ...(tank && { ballast: ballastFigures(build, body, tank, test, input.openings) }),
     ...(swamped && { swamped }),
     trimEffects: effectsOnTrim(build, body, full),

@@ -15,6 +15,7 @@ import { type Build, type BuildItem, placeInHull } from '../resolve/index.ts';
 import type { Position } from '../schema/index.ts';
 import { decimalToNumber, kilograms, metres, type Point3 } from '../units/index.ts';
 import { fuelOf } from './inputs.ts';
+import { growthAllowed } from './float-growth.ts';
 
 /** The lines of a hull as the room that floats her takes them. */
 export function hullLines({ hull }: Build): HullLines {
@@ -79,6 +80,7 @@ export function conditionsInput(
   const place = (at: Position): Point3 => placeInHull(at, hull.dimensions);
   const side = place(hull.crowd.side);
   const { condition } = order;
+  const growth = growthAllowed(build, mass);
   return {
     body,
     openings: openingsOf(build),
@@ -97,6 +99,7 @@ export function conditionsInput(
       fluidShare: decimalToNumber(yard.performanceTest.fluidShare),
     },
     ...(ballast && { ballast }),
+    ...(growth.mass > 0 && { growth }),
     ...(condition && {
       custom: {
         masses: condition.masses.map(({ mass: kg, at }): PointMass => ({

@@ -1,10 +1,10 @@
+import { swampedBalance, type SwampedPart, weightSwamped } from '../float/index.ts';
 import {
-  HANDBOOK_WEIGHT_SHARES,
-  handbookFlotation,
-  swampedBalance,
-  type SwampedPart,
-} from '../float/index.ts';
-import { motorWeights } from '../limits/index.ts';
+  HANDBOOK_WATER,
+  levelFlotation,
+  SUBMERGED_SHARE,
+  submergedShare,
+} from '../limits/index.ts';
 import type { MassResult } from '../mass/index.ts';
 import type { Build, BuildItem } from '../resolve/index.ts';
 import {
@@ -15,74 +15,131 @@ import {
   UNIT_KINDS,
 } from '../units/index.ts';
 import type { Swamped } from './float-types.ts';
+import { fuelOf } from './inputs.ts';
+import { panelsOf } from './laminate-input.ts';
 
-const POUND = UNIT_KINDS.mass.lb;
 /** Of glassfibre laminate, and of whatever nobody gave a density: common practice, no source. */
 const LAMINATE = kilogramsPerCubicMetre(1500);
 /** Of a person, half under water: common practice, no source. */
 const PERSON = kilogramsPerCubicMetre(1000);
-/** Transoms up to this take a lighter motor in the table: 20 in. */
+/** Transoms up to this take a lighter motor in the rule's table: 20 in. */
 const LOW_TRANSOM = metres(20 * UNIT_KINDS.length.in);
 
 /**
  * Whether foam carries her when she is swamped; undefined when the hull does not say what foam she has.
  *
- * What floats off (loose gear, fuel) is not counted, nor the core of her shell; the engine's battery counts in the
- * rule's table and again where an option brings it, on the safe side.
+ * The balance counts the core of her shell where the hull file has a lay-up, the fuel that is ordered, in a closed
+ * tank, and the loose gear. The rule counts neither core nor fuel, on the safe side, and gear in its own way; the engine's
+ * battery counts in its table and again where an option brings it.
  */
 export function swampedFigures(build: Build, mass: MassResult): Swamped | undefined {
-  const { foam } = build.hull;
+  const { hull, yard } = build;
+  const { foam } = hull;
   if (!foam) return undefined;
-  const parts = partsOf(build, mass);
   const fitted = { density: foam.density, fitted: foam.volume };
-  const aboard = [...parts, ...outboardOf(build), ...peopleOf(build)];
+  const core = coreOf(build);
+  const boat = boatParts(build, mass, sumMass(core));
+  const counted = [...core, ...contentsOf(build)];
+  const aboard = [...boat, ...counted, ...outboardOf(build), ...peopleOf(build)];
   return {
     foam: foam.volume,
-    rule: ruleFor(build, parts, fitted),
-    balance: swampedBalance(aboard, fitted, build.yard.water),
+    rule: ruleFor(build, boatParts(build, mass), fitted),
+    balance: swampedBalance(aboard, fitted, yard.water),
+    counted: counted.map((part) => ({ name: part.name, weight: weightSwamped(part, yard.water) })),
+    uncounted: hull.laminate ? [] : ['a core in the shell, which no lay-up of the hull tells of'],
   };
 }
 
 function ruleFor(
   { hull, yard }: Build,
-  parts: readonly SwampedPart[],
-  foam: { readonly density: typeof LAMINATE; readonly fitted: Swamped['foam'] },
+  parts: readonly BoatPart[],
+  foam: Parameters<typeof levelFlotation>[0]['foam'],
 ): Swamped['rule'] {
   const { ratings, dimensions } = hull;
-  const motor = motorWeights(
-    ratings.power / UNIT_KINDS.power.hp,
-    dimensions.transomHeight <= LOW_TRANSOM,
-  );
-  if ('notComputed' in motor) return motor;
-  const { swamped, controls, batterySubmerged, total } = motor;
-  return handbookFlotation({
+  return levelFlotation({
     length: dimensions.length,
-    parts,
-    propulsion: kilograms((swamped + controls + batterySubmerged) * POUND),
+    parts: parts.map(({ name, mass, density, submerged, moulded }) => {
+      const under = moulded ? SUBMERGED_SHARE.fibreglass : submergedShare(density / HANDBOOK_WATER);
+      return { name, mass, share: submerged ? under : 1 };
+    }),
+    horsepower: ratings.power / UNIT_KINDS.power.hp,
+    lowTransom: dimensions.transomHeight <= LOW_TRANSOM,
     personsCapacity: kilograms(ratings.people * yard.personMass),
-    capacityLessPropulsion: kilograms(ratings.load + ratings.engineMass - total * POUND),
+    weightCapacity: kilograms(ratings.load + ratings.engineMass),
     foam,
   });
 }
 
-function partsOf({ items }: Build, mass: MassResult): readonly SwampedPart[] {
+interface BoatPart extends SwampedPart {
+  readonly moulded: boolean;
+}
+
+/** The completed boat. @param core - taken out of the shell's mass, where it is counted apart */
+function boatParts(
+  { items }: Build,
+  { contingency }: MassResult,
+  core = kilograms(0),
+): readonly BoatPart[] {
   const boat = items.filter(({ kind }) => kind !== 'outboard' && kind !== 'trailer');
   return [
-    ...boat.map(partOf),
-    { name: 'contingency', mass: mass.contingency, density: LAMINATE, submerged: true },
+    ...boat.map((item) => partOf(item, core)),
+    {
+      name: 'contingency',
+      mass: contingency,
+      density: LAMINATE,
+      submerged: true,
+      moulded: false,
+    },
   ];
 }
 
-function partOf({ name, mass, kind, float }: BuildItem): SwampedPart {
-  const moulded = kind === 'shell' || kind === 'structure';
+function partOf({ name, mass, kind, float }: BuildItem, core: Kilograms): BoatPart {
   return {
     name,
-    mass,
+    mass: kind === 'shell' ? kilograms(Math.max(0, mass - core)) : mass,
     density: float?.density ?? LAMINATE,
     submerged: float?.submerged ?? true,
-    ...(moulded && { weightShare: HANDBOOK_WEIGHT_SHARES.glassfibre }),
+    moulded: kind === 'shell' || kind === 'structure',
   };
 }
+
+/** Fuel, which lifts, and the loose gear. */
+function contentsOf(build: Build): readonly SwampedPart[] {
+  const { yard, order } = build;
+  const fuel = fuelOf(build);
+  const gear = kilograms(order.boat.people * yard.gearPerPerson);
+  const part = (name: string, mass: Kilograms, density: SwampedPart['density']): SwampedPart => ({
+    name,
+    mass,
+    density,
+    submerged: true,
+  });
+  return [
+    ...(fuel ? [part('fuel, in its closed tank', fuel.mass, yard.fuelDensity)] : []),
+    ...(gear > 0 ? [part('loose gear', gear, yard.gearDensity)] : []),
+  ];
+}
+
+/** The cores in the lay-up of the shell, one part for each of their names in the parts list. */
+function coreOf(build: Build): readonly SwampedPart[] {
+  const { laminate } = build.hull;
+  if (!laminate) return [];
+  const layers = panelsOf(build, laminate).flatMap(({ area, layers: all }) =>
+    all.flatMap((layer) => (layer.kind === 'core' ? [{ area, ...layer }] : [])),
+  );
+  return [...new Set(layers.map(({ name }) => name))].flatMap((name) => {
+    const same = layers.filter((layer) => layer.name === name);
+    const mass = same.reduce(
+      (sum, { area, thickness, density }) => sum + area * thickness * density,
+      0,
+    );
+    const density = kilogramsPerCubicMetre(same[0]?.density ?? 0);
+    return [{ name: `the shell’s core, ${name}`, mass: kilograms(mass), density, submerged: true }];
+  });
+}
+
+const sumMass = (parts: readonly SwampedPart[]): Kilograms =>
+  kilograms(parts.reduce((sum, { mass }) => sum + mass, 0));
 
 /** What it weighs in the water counts whole; 0.85 x 1.05 of the dry mass when its maker gives none (ABYC S-30, note 1, second hand). */
 function outboardOf({ outboard }: Build): readonly SwampedPart[] {

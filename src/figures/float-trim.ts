@@ -1,5 +1,6 @@
 import {
   bestPlace,
+  clash,
   type Condition,
   type FloatingBody,
   type NamedMass,
@@ -9,7 +10,8 @@ import {
   withMasses,
 } from '../float/index.ts';
 import type { Build, BuildItem } from '../resolve/index.ts';
-import { kilograms, radians } from '../units/index.ts';
+import { kilograms, type Kilograms, radians } from '../units/index.ts';
+import { inTheWay, roomAt } from './float-spaces.ts';
 import { fuelOf } from './inputs.ts';
 import type { Movable, Move, TrimAdvice } from './float-types.ts';
 
@@ -46,26 +48,74 @@ export function trimAdvice(
   const { trimBand: band } = hull;
   const things = items.filter(({ float, mass }) => (float?.places.length ?? 0) > 0 && mass > 0);
   const movable = things.map((item) => movableOf(item, hull.dimensions.length));
-  if (!state) return { band, moves: [], movable };
+  if (!state) return { band, moves: [], movable, taken: [] };
   const outside = Math.max(0, band.least - state.trim, state.trim - band.most);
-  const moves = things.flatMap((item, index): readonly Move[] => {
-    const [thing] = movable.slice(index);
-    if (!thing) return [];
-    const one = { name: item.name, mass: thing.each, at: item.at };
-    const others = withMasses(load, [{ mass: kilograms(0 - thing.each), at: item.at }]);
-    const places = item.float?.places ?? [];
-    const { tried, gain } = bestPlace({ body, others, item: one, places, band, openings });
-    const [to] = tried;
-    return to && gain >= WORTH_IT ? [{ item: thing, to, gain }] : [];
-  });
+  const searched = things.map((item) => search(build, item, { body, load, band, openings }));
   return {
     band,
     outside: radians(outside),
-    moves: moves.toSorted((a, b) => b.gain - a.gain),
+    moves: withoutClashes(searched.map(({ tries }) => tries)).map(({ item, to, gain }) => ({
+      item: movableOf(item, hull.dimensions.length),
+      to,
+      gain,
+    })),
     movable,
+    taken: outside > 0 ? searched.flatMap(({ taken }) => taken) : [],
   };
 }
 
-function movableOf({ key, name, quantity, mass, at }: BuildItem, length: number): Movable {
-  return { key, name, count: quantity, each: kilograms(mass / quantity), along: at.x / length };
+/** A place that is worth moving one of an item to. */
+interface Try {
+  readonly item: BuildItem;
+  readonly to: Move['to'];
+  readonly gain: Move['gain'];
 }
+
+/** The free places of an item that are worth it, best first, and those that something stands in. */
+function search(
+  build: Build,
+  item: BuildItem,
+  boat: Pick<Parameters<typeof bestPlace>[0], 'body' | 'band' | 'openings'> & {
+    readonly load: Condition['load'];
+  },
+): { readonly tries: readonly Try[]; readonly taken: TrimAdvice['taken'] } {
+  const { load, ...rest } = boat;
+  const one = { name: item.name, mass: eachOf(item), at: item.at };
+  const places = (item.float?.places ?? []).map((place) => ({
+    ...place,
+    by: inTheWay(build, item, place.at),
+  }));
+  const { now, tried } = bestPlace({
+    ...rest,
+    others: withMasses(load, [{ mass: kilograms(0 - one.mass), at: item.at }]),
+    item: one,
+    places: places.filter(({ by }) => by === undefined),
+  });
+  const tries = tried.flatMap((to): readonly Try[] => {
+    const gain = now ? now.outside - to.outside : 0;
+    return gain >= WORTH_IT ? [{ item, to, gain: radians(gain) }] : [];
+  });
+  const taken = places.flatMap(({ name, by }) =>
+    by === undefined || by === item.name ? [] : [{ item: item.name, place: name, by }],
+  );
+  return { tries, taken };
+}
+
+/** One move of each item, the greatest gain first; no two into each other's room. */
+function withoutClashes(all: readonly (readonly Try[])[]): readonly Try[] {
+  const chosen: Try[] = [];
+  for (const tries of all.toSorted((a, b) => (b[0]?.gain ?? 0) - (a[0]?.gain ?? 0))) {
+    const free = tries.find(({ item, to }) =>
+      chosen.every((other) => !clash(roomAt(item, to.at), roomAt(other.item, other.to.at))),
+    );
+    if (free) chosen.push(free);
+  }
+  return chosen.toSorted((a, b) => b.gain - a.gain);
+}
+
+function movableOf(item: BuildItem, length: number): Movable {
+  const { key, name, quantity, at } = item;
+  return { key, name, count: quantity, each: eachOf(item), along: at.x / length };
+}
+
+const eachOf = ({ mass, quantity }: BuildItem): Kilograms => kilograms(mass / quantity);

@@ -2,7 +2,7 @@ import type {
   BallastEffect,
   Condition,
   FlowTime,
-  HandbookFlotation,
+  GrowthMargin,
   LinesProblem,
   OffsetLoad,
   PlaceTried,
@@ -10,7 +10,8 @@ import type {
   SwampedBalance,
   TrimEffect,
 } from '../float/index.ts';
-import type { CubicMetres, Kilograms, Metres, Radians, NotComputed } from '../units/index.ts';
+import type { Computed, Flotation } from '../limits/index.ts';
+import type { CubicMetres, Kilograms, Metres, Radians } from '../units/index.ts';
 
 /** How the boat of one order floats. */
 export interface FloatFigures {
@@ -27,6 +28,7 @@ export interface Afloat {
   /** Righting arms, fully loaded, to the side that she would lean to; missing when she does not float so. */
   readonly curve?: RightingCurve & { readonly side: 'starboard' | 'port' };
   readonly offset: OffsetLoad & { readonly people: number; readonly heelLimit?: Radians };
+  readonly growth: GrowthFigures;
   readonly ballast?: Ballast;
   /** Missing when the hull does not say what foam she has. */
   readonly swamped?: Swamped;
@@ -51,8 +53,12 @@ export interface Ballast {
 
 export interface Swamped {
   readonly foam: CubicMetres;
-  readonly rule: HandbookFlotation | NotComputed;
+  readonly rule: Computed<Flotation>;
   readonly balance: SwampedBalance;
+  /** What the balance counts beside boat, outboard and people: kilograms under water, below zero when it lifts. */
+  readonly counted: readonly { readonly name: string; readonly weight: Kilograms }[];
+  /** What nobody told, and so the balance leaves out. */
+  readonly uncounted: readonly string[];
 }
 
 export interface TrimAdvice {
@@ -61,6 +67,8 @@ export interface TrimAdvice {
   readonly outside?: Radians;
   /** Moves of one movable item that bring her nearer to the band, the best first. */
   readonly moves: readonly Move[];
+  /** Places that were not tried because something stands there; none while she lies in the band. */
+  readonly taken: readonly { readonly item: string; readonly place: string; readonly by: string }[];
   /** What can be moved, and where it is. */
   readonly movable: readonly Movable[];
 }
@@ -78,4 +86,32 @@ export interface Move {
   readonly item: Movable;
   readonly to: PlaceTried;
   readonly gain: Radians;
+}
+
+/** What she puts on over her life, fully loaded. */
+export interface GrowthFigures {
+  /** What the yard allows for; 0 when it allows for none. */
+  readonly allowed: Kilograms;
+  /** The completed boat that it is a share of. */
+  readonly boat: Kilograms;
+  /** Missing when she does not float. */
+  readonly effect?: GrowthEffect;
+  readonly limits: readonly GrowthRow[];
+  /** The limit that is met first; missing when none is. */
+  readonly first?: { readonly name: string; readonly growth: Kilograms };
+}
+
+export interface GrowthRow {
+  readonly name: string;
+  readonly margin: GrowthMargin;
+}
+
+/** What a growth of so much changes: m and rad, less than zero when it takes away. */
+export interface GrowthEffect {
+  readonly mass: Kilograms;
+  readonly draughtAft: number;
+  readonly draughtFore: number;
+  readonly trim: number;
+  readonly freeboard: number;
+  readonly metacentricHeight?: number;
 }

@@ -7,8 +7,8 @@ export {
 export { type FiguredOrder, figureOrders } from './figure-orders.ts';
 export type { FiguredVariation } from './figure-variations.ts';
 export { figuresData } from './figures-data.ts';
+export { conditionOf } from './float-conditions.ts';
 export type { FigureDatum, Figures } from './types.ts';
-export { conditionOf } from './float-figures.ts';
 export type { Afloat, Ballast, FloatFigures, Move, Swamped } from './float-types.ts';
 export { peopleByLoad } from './people-by-load.ts';
 export type { DriveFigures, DriveLoading, EngineRow, SpeedBand } from './drive-figures.ts';

@@ -19,7 +19,7 @@ import {
 import type { MassResult, WeightedCentre } from '../mass/index.ts';
 import type { Build } from '../resolve/index.ts';
 import { kilograms, metres, type MetresPerSecond, type Radians, radians } from '../units/index.ts';
-import { conditionOf } from './float-figures.ts';
+import { conditionOf } from './float-conditions.ts';
 import { floatingHull, openingsOf } from './float-input.ts';
 import type { Afloat, FloatFigures } from './float-types.ts';
 import { displacedTo, downfloodingHeight } from './hull-form.ts';

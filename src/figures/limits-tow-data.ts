@@ -45,11 +45,12 @@ export function towData({ tow }: Pick<Figures, 'tow'>): Readonly<Data> {
   const data: Data = {};
   const { trailer, roof = [] } = tow;
   const left = (name: string, value: number, unit: string): void => {
-    data[`${name}.left`] = datumOf(value, unit, 'limit less value; verify on a weighbridge', 3);
+    const how = unit === 'm' ? 'by measuring' : 'on a weighbridge';
+    data[`${name}.left`] = datumOf(value, unit, `what is left of the limit; verify ${how}`, 3);
   };
   for (const one of roof) left(`tow.roof.${key(one.name)}`, one.left, one.unit);
   if (!trailer) return data;
-  const { ball, winchPost, brakes, gear, vehicle, length, width, coupling } = trailer;
+  const { ball, winchPost, brakes, gear, vehicle, length, lengths, width, coupling } = trailer;
   const moments = 'moments about the axle on level ground; verify by weighing the coupling';
   data['tow.on-ball'] = datumOf('notComputed' in ball ? ball : ball.onBall, 'kg', moments, 2);
   data['tow.ball-share'] = datumOf('notComputed' in ball ? ball : ball.share, '1', moments, 4);
@@ -75,7 +76,9 @@ export function towData({ tow }: Pick<Figures, 'tow'>): Readonly<Data> {
         };
   data['tow.length'] = datumOf(length, 'm', 'ball to the last thing behind it', 3);
   left('tow.width', width.left, 'm');
-  for (const margins of [gear, vehicle])
+  const brakeMargins = 'notComputed' in brakes ? brakes : brakes.margins;
+  const postMargins = 'notComputed' in winchPost ? winchPost : winchPost.margins;
+  for (const margins of [gear, vehicle, lengths, brakeMargins, postMargins])
     for (const one of 'notComputed' in margins ? [] : margins)
       left(`tow.${key(one.name)}`, one.left, one.unit);
   data['tow.coupling'] = datumOf(coupling, 'kN', 'D-value, UN Regulation 55', 2);

@@ -14,15 +14,15 @@ import {
   type Jurisdiction,
   type Margin,
   roadLength,
+  roadLengthMargins,
   roadWidth,
   roofMargins,
   runningGearMargins,
   type TowedBoat,
-  type TrailerShape,
   vehicleMargins,
-  winchPostFor,
 } from '../tow/index.ts';
 import { type Kilograms, kilograms, metres, type Metres } from '../units/index.ts';
+import { placeOf, shapeOf, type WinchPost, winchPostOf } from './winch-post.ts';
 
 /** How far a tilted outboard stands behind the transom, m; common practice, no source. */
 const OUTBOARD_BEHIND = 0.7;
@@ -31,15 +31,7 @@ const OUTBOARD_BEHIND = 0.7;
 export interface TrailerFigures {
   readonly trailer: Trailer;
   readonly place: Jurisdiction;
-  /** Where the winch post stands, aft of the ball, and where it would give the usual share. */
-  readonly winchPost: Computed<{
-    readonly at: Metres;
-    readonly usual: Metres;
-    /** False when the trailer does not let it stand at `usual`. */
-    readonly canBeUsual: boolean;
-    /** True when the order says where it stands. */
-    readonly isSet: boolean;
-  }>;
+  readonly winchPost: Computed<WinchPost>;
   readonly ball: Computed<BallLoad>;
   readonly usualShare: number;
   readonly share: Computed<readonly Margin[]>;
@@ -47,6 +39,7 @@ export interface TrailerFigures {
   readonly gear: Computed<readonly Margin[]>;
   readonly width: Margin;
   readonly length: Computed<Metres>;
+  readonly lengths: Computed<readonly Margin[]>;
   /** Empty where the order does not say what tows her. */
   readonly vehicle: Computed<readonly Margin[]>;
   /** kN. */
@@ -75,11 +68,8 @@ export function towFigures(build: Build, mass: MassResult): TowFigures {
   };
 }
 
-/** Whose rules are read. */
-const placeOf = ({ order, yard }: Build): Jurisdiction => order.tow?.place ?? yard.tow.place;
-
 function trailerFigures(build: Build, trailer: Trailer, mass: MassResult): TrailerFigures {
-  const { order, hull, outboard } = build;
+  const { order, hull } = build;
   const place = placeOf(build);
   const vehicle = order.tow?.vehicle;
   const boat: TowedBoat = {
@@ -91,7 +81,7 @@ function trailerFigures(build: Build, trailer: Trailer, mass: MassResult): Trail
   const post = 'notComputed' in shape ? shape : winchPostOf(build, trailer, shape, boat);
   const ball =
     'notComputed' in shape ? shape : 'notComputed' in post ? post : ballLoad(shape, boat, post.at);
-  const behind = outboard ? OUTBOARD_BEHIND : 0;
+  const length = lengthOf(build, trailer, post);
   return {
     trailer,
     place,
@@ -102,10 +92,9 @@ function trailerFigures(build: Build, trailer: Trailer, mass: MassResult): Trail
     brakes: brakesOf(trailer, place, ball, kilograms(boat.mass + trailer.tare), vehicle?.kerb),
     gear: gearOf(trailer, ball),
     width: roadWidth(hull.dimensions.beam, trailer.width, place),
-    length:
-      'notComputed' in post
-        ? post
-        : metres(roadLength(trailer.length, post.at, boat.bow, metres(behind))),
+    length,
+    lengths:
+      typeof length === 'object' ? length : roadLengthMargins(length, place, order.tow?.longest),
     vehicle: vehicle && !('notComputed' in ball) ? vehicleOf(trailer, ball, vehicle) : lackOf(ball),
     coupling:
       vehicle?.kerb === undefined
@@ -114,31 +103,14 @@ function trailerFigures(build: Build, trailer: Trailer, mass: MassResult): Trail
   };
 }
 
-function shapeOf({ tare, axle, centre }: Trailer): Computed<TrailerShape> {
-  return axle === undefined || centre === undefined
-    ? { notComputed: 'the catalogue does not say where the trailer’s axle and mass are' }
-    : { tare, axle, centre };
-}
-
-/** Where the order says; else where the usual share is on the ball, as near as the trailer lets it stand. */
-function winchPostOf(
-  { order, yard }: Build,
-  { winchPost }: Trailer,
-  shape: TrailerShape,
-  boat: TowedBoat,
-): TrailerFigures['winchPost'] {
-  const place = order.tow?.place ?? yard.tow.place;
-  const usual = winchPostFor(shape, boat, BALL_SHARES[place].usual);
-  if (typeof usual === 'object') return usual;
-  const from = winchPost?.from ?? usual;
-  const to = winchPost?.to ?? usual;
-  const set = order.tow?.winchPost;
-  return {
-    at: set ?? metres(Math.min(Math.max(usual, from), to)),
-    usual,
-    canBeUsual: usual >= from && usual <= to,
-    isSet: set !== undefined,
-  };
+function lengthOf(
+  { hull, outboard }: Build,
+  trailer: Trailer,
+  post: TrailerFigures['winchPost'],
+): TrailerFigures['length'] {
+  if ('notComputed' in post) return post;
+  const behind = metres(outboard ? OUTBOARD_BEHIND : 0);
+  return metres(roadLength(trailer.length, post.at, hull.dimensions.length, behind));
 }
 
 function brakesOf(

@@ -14,8 +14,9 @@ export const FLOAT_CODES = {
   },
   LINES_DIFFER: {
     severity: 'warning',
-    means: 'The lines of a hull differ by more than 2 % from the dimensions that are printed',
-    mend: 'Measure again, then correct the lines or the dimension',
+    means:
+      'The lines of a hull differ by more than 2 % from the dimensions or the volume that are declared',
+    mend: 'Measure again, then correct the lines or what is declared',
   },
   FLOAT_SWAMPED: {
     severity: 'error',
@@ -62,6 +63,11 @@ export const FLOAT_CODES = {
     severity: 'warning',
     means: 'A ballast tank does not empty by itself under way',
     mend: 'Lower the outlet, or give the tank a vent',
+  },
+  GROWTH_OVER_LIMIT: {
+    severity: 'warning',
+    means: 'What the shop allows its boats to put on over their lives takes her past a limit',
+    mend: 'Leave her more room, or tell the customer how much she may put on',
   },
   FOAM_SHORT: {
     severity: 'warning',

@@ -82,6 +82,16 @@ export const PERFORMANCE_CODES = {
     means: 'Boat or trailer is wider than the road allows',
     mend: 'Ask the authority for a permit, or choose a narrower trailer',
   },
+  TRAILER_TOO_LONG: {
+    severity: 'warning',
+    means: 'Boat and trailer are longer than the road, or the place that the order names, allows',
+    mend: 'Move the winch post forward, choose a shorter trailer, or ask the authority for a permit',
+  },
+  WINCH_POST_OUT_OF_REACH: {
+    severity: 'warning',
+    means: 'The order sets the winch post where the trailer does not let it stand',
+    mend: 'Set winchPost: within what the trailer allows, or leave it out',
+  },
   VEHICLE_OVERLOADED: {
     severity: 'error',
     means: 'The towing vehicle is asked for more than its maker allows',

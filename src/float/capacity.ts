@@ -1,4 +1,4 @@
-import { metres, radians } from '../units/index.ts';
+import { cubicMetres, type CubicMetres, metres, radians } from '../units/index.ts';
 import { boundsOf } from './form.ts';
 import { immerse } from './immerse.ts';
 import type { FloatingBody } from './types.ts';
@@ -8,7 +8,8 @@ import type { FloatingBody } from './types.ts';
  *
  * @source derived: the immersed volume under a plane above every point
  */
-export function capacityOf(body: FloatingBody): number {
+export function capacityOf(body: FloatingBody): CubicMetres {
   const top = boundsOf(body.hull).height + 1;
-  return immerse(body, { level: metres(top), trim: radians(0), heel: radians(0) }).volume;
+  const under = { level: metres(top), trim: radians(0), heel: radians(0) };
+  return cubicMetres(immerse(body, under).volume);
 }

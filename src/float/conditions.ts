@@ -11,6 +11,7 @@ export const CONDITIONS = [
   'with engine',
   'performance test',
   'fully loaded',
+  'grown',
   'people to one side',
   'people aft',
   'ballast flooded at rest',
@@ -40,6 +41,8 @@ export interface ConditionsInput {
   readonly crowd: { readonly side: Point3; readonly aft: Point3 };
   readonly performanceTest: { readonly people: number; readonly fluidShare: number };
   readonly ballast?: FloodedSpace;
+  /** What the boat herself puts on over her life, when it is allowed for. */
+  readonly growth?: PointMass;
   readonly custom?: {
     /** Everything on top of boat, outboard and fluids: people too. */
     readonly masses: readonly PointMass[];
@@ -96,7 +99,7 @@ export function floatConditions(input: ConditionsInput): readonly Condition[] {
 }
 
 function loadingsOf(input: ConditionsInput): readonly Loading[] {
-  const { outboard, seats, gear, crowd, performanceTest, ballast, custom } = input;
+  const { outboard, seats, gear, crowd, performanceTest, ballast, growth, custom } = input;
   const engine = outboard ? [outboard] : [];
   const full = { masses: [...engine, ...(gear ? [gear] : [])], fluidShare: FULL_TANK };
   const test = {
@@ -109,6 +112,9 @@ function loadingsOf(input: ConditionsInput): readonly Loading[] {
     { name: 'with engine', masses: engine, fluidShare: 0, people: [] },
     { name: 'performance test', ...test },
     { name: 'fully loaded', ...full, people: seats },
+    ...(growth
+      ? [{ name: 'grown' as const, ...full, masses: [...full.masses, growth], people: seats }]
+      : []),
     { name: 'people to one side', ...full, people: seats.map(() => crowd.side) },
     { name: 'people aft', ...full, people: seats.map(() => crowd.aft) },
     ...(ballast

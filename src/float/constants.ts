@@ -14,18 +14,6 @@ export const MOST_TRIM_UPRIGHT = Math.PI / 6;
 /** By how much the lines may differ from what is declared. Common practice, no source. */
 export const DECLARED_TOLERANCE = 0.02;
 
-/** Fresh water as the US Coast Guard Boatbuilder's Handbook has it: 62.4 lb/ft3, in kg/m3. */
-export const HANDBOOK_FRESH_WATER = (62.4 * 0.45359237) / 0.3048 ** 3;
-
-/** Share of the dry weight that remains under water. Same handbook, table of factors K. */
-export const HANDBOOK_WEIGHT_SHARES = { glassfibre: 0.33, aluminium: 0.63, abs: 0.11 } as const;
-
-/** 33 CFR 183.201: boats of 20 ft and longer are outside the rule. m */
-export const LONGEST_REGULATED = 20 * 0.3048;
-
-/** The persons' weight that counts by half, 550 lb. Same handbook, step 3. kg */
-export const PERSONS_FIRST = 550 * 0.45359237;
-
 /** How full tanks are in the fully loaded condition. ISO 14946:2021 cl. 4 to 6, public preview: 95 %. */
 export const FULL_TANK = 0.95;
 

@@ -24,13 +24,16 @@ export type Equilibrium =
     };
 
 /**
- * Level, trim and heel at which weight and buoyancy balance, found together; better than 1e-6 m and 1e-6 rad.
+ * Level, trim and heel at which weight and buoyancy balance, found together; better than 1e-6 m and 1e-6 rad where
+ * her GM there is more than 1e-7 m to either side of nothing. Nearer to neutral than that, moments that rounding cannot tell
+ * from none leave the heel open to about 1e-5 rad, and a boat with no GM at any heel rests wherever she is.
  *
  * @param openings - where water comes aboard, besides the sheer, which always counts
  * @param start - a plane near the answer, if one is known
  * @returns `no upright equilibrium` when she comes to rest with more than 45 degrees of heel or 30 of trim, or
  * not at all; `swamped` when she is too heavy, or rests with an opening under water
- * @validity still water, no motion; the hull is closed at the sheer while it is searched
+ * @validity still water, no motion; the hull is closed at the sheer while it is searched. Of several leans that she
+ * could rest at it finds the first from where it starts, unless that one ends within 3 degrees
  * @source derived: minimum of potential energy
  */
 export function findEquilibrium(

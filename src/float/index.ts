@@ -1,5 +1,6 @@
 export { type BallastEffect, ballastEffect, type BallastState } from './ballast.ts';
 export { buildHull, type BuiltHull } from './build-hull.ts';
+export { capacityOf } from './capacity.ts';
 export { compareDeclared } from './check-lines.ts';
 export {
   type Condition,
@@ -9,7 +10,6 @@ export {
   floatConditions,
   type Fluid,
 } from './conditions.ts';
-export { HANDBOOK_WEIGHT_SHARES } from './constants.ts';
 export {
   type DrainInput,
   drainTime,
@@ -22,20 +22,15 @@ export { type Equilibrium, findEquilibrium } from './equilibrium.ts';
 export { type FloatingState, stateOf } from './floating-state.ts';
 export { type FreeSurface, freeSurfaceMoment } from './free-surface.ts';
 export { type Freeboard, type Freeboards, freeboards } from './freeboard.ts';
+export { type GrowthInput, type GrowthLimit, type GrowthMargin, growthUntil } from './growth.ts';
 export { type Hydrostatics, hydrostatics, momentToTrim } from './hydrostatics.ts';
 export { type Immersed, immerse } from './immerse.ts';
 export { type MetacentricHeight, metacentricHeight } from './metacentric-height.ts';
 export { type OffsetLoad, offsetLoad, type OffsetLoadInput } from './offset-load.ts';
 export { armAt, type RightingArm, type RightingCurve, rightingCurve } from './righting-curve.ts';
 export { rollPeriod, type RollInput } from './roll-period.ts';
-export {
-  type HandbookFlotation,
-  handbookFlotation,
-  type HandbookInput,
-  type SwampedBalance,
-  swampedBalance,
-  type SwampedPart,
-} from './swamped.ts';
+export { type SwampedBalance, swampedBalance, type SwampedPart, weightSwamped } from './swamped.ts';
+export { clash, sideBySide, type Size, type Space } from './space.ts';
 export { surfaceAreas, tankForm, type TankSpace } from './tank-form.ts';
 export {
   type BestPlace,

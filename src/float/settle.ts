@@ -6,12 +6,18 @@ import type { FloatingBody, Load, WaterPlane } from './types.ts';
 
 /** Steps this small, m and rad, end the search; the step that is left is far smaller. */
 const SMALL = 1e-8;
-const MOST_STEPS = 80;
+/** What rounding leaves of force and moments, over the mass and the mass times the hull's length and beam. */
+const ROUNDING = 2e-15;
+const MOST_STEPS = 160;
 const MOST_HALVINGS = 30;
-/** The longest single step in level, trim and heel, m and rad. */
-const LONGEST: Triple = [0.3, 0.15, 0.2];
-/** A lean that a boat which balances on a ridge is pushed by, so that she falls to one side. */
+/** The longest single step in level, trim and heel, m and rad; short in heel, so as to step over no lean that she rests at. */
+const LONGEST: Triple = [0.3, 0.15, 0.05];
+/** A lean that a boat which balances on a ridge is pushed by, so that she falls to one side, rad. */
 const PUSH = 0.02;
+/** Steps from a ridge that call for the push, m and rad. */
+const HARDLY_MOVES = 1e-4;
+/** Share of the box's stiffness that is tried first where the energy is no bowl. */
+const LEAST_DAMPING = 1e-6;
 /** Beyond these, rad, the search gives up: on end, or more than upside down. */
 const MOST_TRIM = 1.4;
 const MOST_HEEL = 4;
@@ -26,8 +32,10 @@ export interface Settled {
  *
  * Newton's method on the potential energy of boat and water, with its exact second derivatives. Where these
  * are not those of a bowl they are stiffened until they are, and a step that does not lower the energy is
- * halved; so the search only ever goes down, and ends after at most 80 steps. Where she stands still without
- * being stable she is pushed once; if she stands still again she is neutral there, and that counts as rest.
+ * halved; so the search only ever goes down, and ends after at most 160 steps. It ends where the next step, which
+ * is what is out of balance over her stiffness, is too small to matter, or where what is out of balance is no more
+ * than rounding. Where she stands still without being stable she is pushed once, to the side that her weight lies
+ * on; if she stands still again she is neutral there, and that counts as rest.
  *
  * @param heelIsHeld - true to find level and trim only
  * @source derived: equilibrium is a minimum of potential energy; Levenberg-Marquardt damping and Armijo
@@ -40,18 +48,24 @@ export function settle(
   heelIsHeld: boolean,
 ): Settled | undefined {
   const scale = scaleOf(body);
+  const rounding = roundingOf(body, load);
   let plane = start;
   let energy = energyOf(body, load, plane);
   let pushed = false;
   for (let count = 0; count < MOST_STEPS; count++) {
     const free = heelIsHeld ? holdHeel(energy) : energy;
     const { step, damped } = downhill(free, scale);
-    if (Math.max(...step.map(Math.abs)) < SMALL) {
+    const longest = Math.max(...step.map(Math.abs));
+    const balanced = free.gradient.every((left, index) => Math.abs(left) < (rounding[index] ?? 0));
+    if (balanced && !damped) return { plane, energy };
+    if (longest < SMALL) {
       if (!damped) return { plane: moved(plane, step, 1), energy };
       if (heelIsHeld) return undefined;
       if (pushed) return { plane, energy };
+    }
+    if (damped && !pushed && !heelIsHeld && longest < HARDLY_MOVES) {
       pushed = true;
-      plane = moved(plane, [0, 0, PUSH], 1);
+      plane = moved(plane, [0, 0, load.centre.y < 0 ? -PUSH : PUSH], 1);
       energy = energyOf(body, load, plane);
       continue;
     }
@@ -103,6 +117,13 @@ function scaleOf({ hull, water }: FloatingBody): Triple {
   return [stiffness, (stiffness * length * length) / 12, (stiffness * beam * beam) / 12];
 }
 
+/** Force and moments that arithmetic cannot tell from none. */
+function roundingOf({ hull }: FloatingBody, { mass }: Load): Triple {
+  const { length, beam } = boundsOf(hull);
+  const force = ROUNDING * mass;
+  return [force, force * length, force * beam];
+}
+
 function holdHeel({ value, gradient, curvature }: Energy): Energy {
   const [level, trim] = gradient;
   const [levelLevel, levelTrim, , trimTrim] = curvature;
@@ -132,7 +153,7 @@ function downhill(
     ] as const;
     const step = solveSpd(stiffened, right, scale);
     if (step) return { step: limited(step), damped: damping > 0 };
-    damping = damping === 0 ? 1e-3 : damping * 10;
+    damping = damping === 0 ? LEAST_DAMPING : damping * 10;
   }
   return { step: [0, 0, 0], damped: true };
 }

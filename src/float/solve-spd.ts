@@ -1,7 +1,7 @@
 import type { Symmetric, Triple } from './energy.ts';
 
-/** A pivot below this share of its scale counts as none. */
-const LEAST_PIVOT = 1e-9;
+/** A pivot below this share of its scale counts as none: rounding would be a large part of it. */
+const LEAST_PIVOT = 1e-11;
 
 /**
  * Solves A s = r for a symmetric, positive definite A; undefined when A is not.

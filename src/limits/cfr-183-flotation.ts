@@ -1,10 +1,22 @@
-import { type CubicMetres, cubicMetres, type Kilograms } from '../units/index.ts';
+import {
+  type CubicMetres,
+  cubicMetres,
+  type Kilograms,
+  type KilogramsPerCubicMetre,
+  kilogramsPerCubicMetre,
+  type Metres,
+} from '../units/index.ts';
 import { motorWeights } from './motor-weight.ts';
-import { FOOT, inPounds, ofPounds } from './pounds.ts';
+import { FOOT, inPounds, ofPounds, TWENTY_FEET } from './pounds.ts';
 import type { Computed } from './types.ts';
 
 /** Weight under water over weight in air, as the Coast Guard Boatbuilder's Handbook gives it. */
 export const SUBMERGED_SHARE = { fibreglass: 0.33, aluminium: 0.63, ABS: 0.11 } as const;
+
+const WATER = 62.4;
+
+/** Fresh water as the Handbook has it, 62.4 lb/ft³. */
+export const HANDBOOK_WATER = kilogramsPerCubicMetre(ofPounds(WATER) / FOOT ** 3);
 
 /**
  * Weight under fresh water over weight in air, K = (SG - 1)/SG; below zero for what floats, which is then a credit.
@@ -15,7 +27,7 @@ export const SUBMERGED_SHARE = { fibreglass: 0.33, aluminium: 0.63, ABS: 0.11 } 
 export const submergedShare = (gravity: number): number => (gravity - 1) / gravity;
 
 /** A part of the boat when she lies swamped. */
-export interface SwampedPart {
+export interface FlotationPart {
   readonly name: string;
   readonly mass: Kilograms;
   /** Weight under water over weight in air; 1 for what stays above it. */
@@ -23,26 +35,36 @@ export interface SwampedPart {
 }
 
 export interface FlotationInput {
-  readonly parts: readonly SwampedPart[];
+  readonly length: Metres;
+  readonly parts: readonly FlotationPart[];
   /** Rated horsepower, above 2. */
   readonly horsepower: number;
+  /** True where the transom is 20 in or lower. */
+  readonly lowTransom?: boolean;
   readonly personsCapacity: Kilograms;
   readonly weightCapacity: Kilograms;
-  /** Of the buoyant foam. */
-  readonly foamDensity: number;
+  /** Buoyant foam, as fitted. */
+  readonly foam: { readonly density: KilogramsPerCubicMetre; readonly fitted: CubicMetres };
+}
+
+/** What has to be carried, term by term. */
+export interface FlotationTerms<Amount> {
+  readonly boat: Amount;
+  readonly propulsion: Amount;
+  readonly people: Amount;
+  readonly total: Amount;
 }
 
 export interface Flotation {
-  /** What the foam has to carry, each in kilograms of lift. */
-  readonly boat: Kilograms;
-  readonly propulsion: Kilograms;
-  readonly people: Kilograms;
-  readonly total: Kilograms;
-  readonly foam: CubicMetres;
+  /** False for boats of 20 ft and more, which the law does not ask it of. */
+  readonly applies: boolean;
+  /** In kilograms of lift. */
+  readonly lift: FlotationTerms<Kilograms>;
+  /** In foam that lifts as much. */
+  readonly foam: FlotationTerms<CubicMetres>;
+  readonly stillNeeded: CubicMetres;
   readonly caution: string;
 }
-
-const WATER = 62.4;
 
 /**
  * Foam for level flotation of a swamped outboard boat.
@@ -51,7 +73,6 @@ const WATER = 62.4;
  * the first 550 lb of persons capacity, an eighth of the rest, a quarter of what weight capacity is left besides. Foam:
  * the sum over (62.4 - its density) lb/ft³.
  *
- * @param foamDensity - kg/m³
  * @returns `notComputed` for foam as heavy as water or a motor that is in no table
  * @validity monohull outboard boats shorter than 20 ft, above 2 hp; an amount only: where the foam lies decides
  * whether she floats level
@@ -59,26 +80,31 @@ const WATER = 62.4;
  * the columns for propulsion from memory
  */
 export function levelFlotation(input: FlotationInput): Computed<Flotation> {
-  const motor = motorWeights(input.horsepower);
+  const { foam, parts, personsCapacity, weightCapacity } = input;
+  const motor = motorWeights(input.horsepower, input.lowTransom);
   if ('notComputed' in motor) return motor;
-  const lift = WATER - inPoundsPerCubicFoot(input.foamDensity);
-  if (!(lift > 0)) return { notComputed: 'the foam is as heavy as water' };
-  const boat = input.parts.reduce((sum, { mass, share }) => sum + inPounds(mass) * share, 0);
+  const liftOfFoam = HANDBOOK_WATER - foam.density;
+  if (!(liftOfFoam > 0)) return { notComputed: 'the foam is as heavy as water' };
+  const boat = parts.reduce((sum, { mass, share }) => sum + inPounds(mass) * share, 0);
   const propulsion = motor.swamped + motor.controls + motor.batterySubmerged;
-  const people = peopleAndGear(
-    inPounds(input.personsCapacity),
-    inPounds(input.weightCapacity) - motor.total,
-  );
+  const people = peopleAndGear(inPounds(personsCapacity), inPounds(weightCapacity) - motor.total);
   const total = boat + propulsion + people;
+  const volume = (pounds: number): CubicMetres => cubicMetres(ofPounds(pounds) / liftOfFoam);
   return {
-    boat: ofPounds(boat),
-    propulsion: ofPounds(propulsion),
-    people: ofPounds(people),
-    total: ofPounds(total),
-    foam: cubicMetres((total / lift) * FOOT ** 3),
+    applies: input.length < TWENTY_FEET,
+    lift: termsOf({ boat, propulsion, people, total }, ofPounds),
+    foam: termsOf({ boat, propulsion, people, total }, volume),
+    stillNeeded: cubicMetres(Math.max(0, volume(total) - foam.fitted)),
     caution:
       'estimated to the Boatbuilder’s Handbook’s method for 33 CFR 183 subpart G; verify by a swamping test',
   };
+}
+
+function termsOf<Amount>(
+  { boat, propulsion, people, total }: FlotationTerms<number>,
+  of: (pounds: number) => Amount,
+): FlotationTerms<Amount> {
+  return { boat: of(boat), propulsion: of(propulsion), people: of(people), total: of(total) };
 }
 
 /**
@@ -93,5 +119,3 @@ export function peopleAndGear(persons: number, leftForAll: number): number {
   const rest = 0.125 * Math.max(persons - 550, 0);
   return first + rest + 0.25 * Math.max(leftForAll - persons, 0);
 }
-
-const inPoundsPerCubicFoot = (density: number): number => density / (ofPounds(1) / FOOT ** 3);

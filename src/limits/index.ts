@@ -13,11 +13,13 @@ export {
 export {
   type Flotation,
   type FlotationInput,
+  type FlotationPart,
+  type FlotationTerms,
+  HANDBOOK_WATER,
   levelFlotation,
   peopleAndGear,
   SUBMERGED_SHARE,
   submergedShare,
-  type SwampedPart,
 } from './cfr-183-flotation.ts';
 export { outsideLaw, POWER_STEPS, type PowerCapacity, powerCapacity } from './cfr-183-power.ts';
 export {

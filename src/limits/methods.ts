@@ -2,7 +2,7 @@ import { type Kilograms, kilograms, type Watts } from '../units/index.ts';
 import { australianPeople } from './australian-plate.ts';
 import { type Binding, bindingLimit } from './binding.ts';
 import { powerCapacity } from './cfr-183-power.ts';
-import { personsCapacity, weightCapacity } from './cfr-183-weight.ts';
+import { type PersonsCapacity, personsCapacity, weightCapacity } from './cfr-183-weight.ts';
 import { isoPeople } from './iso-load.ts';
 import { isoPower } from './iso-power.ts';
 import { HORSEPOWER } from './pounds.ts';
@@ -17,34 +17,53 @@ export interface Rating {
   /** Its clause, what it covers, and that it is an estimate. */
   readonly source: string;
   readonly validity: string;
+  /** What its formulas call things: symbol and meaning. */
+  readonly symbols: Symbols;
   readonly caution: string;
   /** Load in the method's own sense, said in `loadMeans`. */
   readonly load: Computed<Kilograms>;
   readonly loadMeans: string;
   readonly power: Computed<Watts>;
   readonly people: Computed<number>;
+  /** Most that the people may weigh, where the method wants that on the plate and could find it. */
+  readonly peopleLoad?: Kilograms;
   /** Of the people; undefined where the method could not count them. */
   readonly binding: Binding | undefined;
+  /** What else the method asks for before its figures stand. */
+  readonly besides: readonly string[];
 }
+
+type Symbols = readonly (readonly [symbol: string, meaning: string])[];
 
 interface Method {
   readonly name: string;
   readonly source: string;
   readonly validity: string;
+  readonly symbols: Symbols;
   readonly test: string;
   readonly loadMeans: string;
   readonly load: (boat: RatedBoat) => Computed<Kilograms>;
   readonly power: (boat: RatedBoat) => Computed<Watts>;
   readonly people: (boat: RatedBoat) => Computed<readonly PeopleLimit[]>;
+  readonly peopleLoad?: (boat: RatedBoat) => Computed<Kilograms>;
+  readonly besides?: (boat: RatedBoat) => readonly string[];
 }
 
 const seats = ({ seats: people }: RatedBoat): PeopleLimit => ({ name: 'the seat count', people });
+
+const SIDE_TEST =
+  'below 550 lb of people 183.41(a)(2) asks for a test with weights along one side, which may lower the number; it was not made';
 
 /** What the plate would say: the law's greatest power, or the boat's own rating where that is lower. */
 function markedHorsepower({ hull, engine }: RatedBoat): Computed<number> {
   const capacity = powerCapacity(hull);
   if ('notComputed' in capacity) return capacity;
   return Math.min(capacity.horsepower, engine.power / HORSEPOWER);
+}
+
+function personsByLaw(boat: RatedBoat): Computed<PersonsCapacity> {
+  const marked = markedHorsepower(boat);
+  return typeof marked === 'object' ? marked : personsCapacity(boat, marked);
 }
 
 /** What is left of the freeboard displacement after the boat, her engine and her fixed fuel. */
@@ -60,6 +79,13 @@ const METHODS: Readonly<Record<MethodId, Method>> = {
     name: 'United States, 33 CFR 183',
     source: '33 CFR 183.35, 183.41, 183.53 and table 183.75',
     validity: 'monohull outboard boats shorter than 20 ft',
+    symbols: [
+      ['Wmax', 'greatest weight, (Dmax - Wboat)/5'],
+      ['Dmax', 'displacement at which water first comes aboard'],
+      ['Wboat', 'the boat with full permanent tanks'],
+      ['A', 'weight at one side at which water is about to come aboard: people at most A/0.6'],
+      ['F', 'length x transom width, square feet'],
+    ],
     test: 'the tests of 33 CFR 183 subparts C and G',
     loadMeans: 'people, motor, gear and portable fuel',
     load: (boat) => {
@@ -71,16 +97,29 @@ const METHODS: Readonly<Record<MethodId, Method>> = {
       return 'notComputed' in power ? power : power.power;
     },
     people: (boat) => {
-      const marked = markedHorsepower(boat);
-      if (typeof marked === 'object') return marked;
-      const persons = personsCapacity(boat, marked);
+      const persons = personsByLaw(boat);
       if ('notComputed' in persons) return persons;
       return [seats(boat), { name: 'the buoyancy', people: persons.people }];
+    },
+    peopleLoad: (boat) => {
+      const persons = personsByLaw(boat);
+      return 'notComputed' in persons ? persons : persons.mass;
+    },
+    besides: (boat) => {
+      const persons = personsByLaw(boat);
+      const lacks = !('notComputed' in persons) && persons.needsSideTest && !boat.sideTest;
+      return lacks ? [SIDE_TEST] : [];
     },
   },
   iso: {
     name: 'In the manner of the ISO small craft standards',
     source: 'ISO 14946:2021 clauses 4 to 6; ISO 11592-1:2016 annex C, second hand',
+    symbols: [
+      ['mML', 'greatest load: people at 75 kg with 20 kg of effects, gear, portable fuel'],
+      ['FD', 'length x transom beam, m²'],
+      ['LH', 'length of the hull'],
+      ['BT', 'transom beam'],
+    ],
     validity: 'hulls shorter than 8 m; stability and flotation are proved by other standards',
     test: 'ISO 12217, ISO 14946 and the manoeuvring test of ISO 11592-1',
     loadMeans: 'people, effects, gear and portable fuel; engine and fixed fuel apart',
@@ -98,6 +137,7 @@ const METHODS: Readonly<Record<MethodId, Method>> = {
   australian: {
     name: 'In the manner of the Australian Builders Plate',
     source: 'AS 1799.1 persons capacity, second hand: 80 kg and 10 kg of gear a person',
+    symbols: [['N', 'people, (greatest load - heaviest outboard)/90 kg, rounded down']],
     validity: 'outboard boats in protected water; load as the builder found it, power not computed',
     test: 'AS 1799.1',
     loadMeans:
@@ -129,18 +169,22 @@ export function rateBoat(boat: RatedBoat, methods: readonly MethodId[]): readonl
   return methods.map((id) => {
     const method = METHODS[id];
     const limits = method.people(boat);
+    const peopleLoad = method.peopleLoad?.(boat);
     const binding = 'notComputed' in limits ? undefined : bindingLimit(limits);
     return {
       method: id,
       name: method.name,
       source: method.source,
       validity: method.validity,
+      symbols: method.symbols,
       caution: `estimated to ${method.source}; verify by ${method.test}`,
       load: method.load(boat),
       loadMeans: method.loadMeans,
       power: method.power(boat),
       people: 'notComputed' in limits ? limits : (binding?.people ?? 0),
+      ...(typeof peopleLoad === 'number' && { peopleLoad }),
       binding,
+      besides: method.besides?.(boat) ?? [],
     };
   });
 }

@@ -68,8 +68,8 @@ export interface BuildItem {
   /** Of all that are ordered, before tax. */
   readonly fixedPrice?: Money;
   readonly serial: boolean;
-  /** What an option has to do with helm and bow motor. */
-  readonly performance?: Pick<Option, 'helm' | 'bowMotor' | 'holdingBattery'>;
+  /** What an option has to do with helm, bow motor and drag. */
+  readonly performance?: Pick<Option, 'helm' | 'bowMotor' | 'holdingBattery' | 'appendage'>;
   /** What it does to how she floats, beside its mass. */
   readonly float?: FloatFacts;
   readonly place: Place;

@@ -8,6 +8,8 @@ export interface FloatFacts {
   readonly liveWell?: NonNullable<Option['liveWell']>;
   /** Other places that it may go to, boat axes. */
   readonly places: readonly { readonly name: string; readonly at: Point3 }[];
+  /** Room that one takes up, when it is known. */
+  readonly size?: NonNullable<Option['size']>;
   readonly density: KilogramsPerCubicMetre;
   /** True when it lies under water when she is swamped. */
   readonly submerged: boolean;
@@ -15,10 +17,11 @@ export interface FloatFacts {
 
 /** The facts of an option in its hull. */
 export function floatFacts(option: Option, { dimensions }: Hull): FloatFacts {
-  const { tank, liveWell, places, density, submerged } = option;
+  const { tank, liveWell, places, size, density, submerged } = option;
   return {
     ...(tank && { tank }),
     ...(liveWell && { liveWell }),
+    ...(size && { size }),
     places: places.map(({ name, at }) => ({ name, at: placeInHull(at, dimensions) })),
     density,
     submerged,

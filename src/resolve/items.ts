@@ -125,8 +125,9 @@ function performanceOf({
   helm,
   bowMotor,
   holdingBattery,
+  appendage,
 }: Option): NonNullable<BuildItem['performance']> {
-  return { helm, bowMotor, holdingBattery };
+  return { helm, bowMotor, holdingBattery, appendage };
 }
 const electricFacts = ({ circuit, battery, charger, pump, panel }: Option): ElectricFacts => ({
   circuit,

@@ -34,6 +34,12 @@ export const hullFloat = {
       description:
         'The stem from the keel up, as pairs of distance and height. Left out: straight from the last section to the length.',
     }),
+  enclosedVolume: quantity(
+    'volume',
+    'm3',
+    'Volume that the moulding encloses up to the sheer, transom and stem among it, from elsewhere than the lines here: the designer’s, or measured. Left out: the lines are not held against one.',
+    { min: 0.05, max: 60 },
+  ).optional(),
   openings: z.array(namedPlace).default([]).meta({
     description:
       'Where water comes aboard first, beside the sheer. Left out: the middle of the transom where the outboard clamps on.',
@@ -125,6 +131,17 @@ export const optionFloat = {
     description:
       'Other places that it may go to; the figures say which brings the trim nearest to what the hull likes.',
   }),
+  size: z
+    .strictObject({
+      length: length('Along the boat.', 0.01, 8),
+      breadth: length('Across the boat.', 0.01, 4),
+      height: length('Up.', 0.01, 3),
+    })
+    .optional()
+    .meta({
+      description:
+        'Room that one takes up, with its middle at the item’s place; several stand side by side across the boat. Nothing is proposed for a place where something of known size stands. Left out: it stands in nobody’s way.',
+    }),
   density: density(
     'Of the material, for when she is swamped; lighter than water is a credit.',
   ).prefault('1500 kg/m3'),
@@ -136,6 +153,22 @@ export const optionFloat = {
 /** The water and the screens of a yard. */
 export const yardFloat = {
   water: density('Density of the water that the boats float in.').prefault('1025 kg/m3'),
+  gearDensity: density(
+    'Of loose gear, for when she is swamped. Left out: such that it weighs a quarter under water, as the US Coast Guard Boatbuilder’s Handbook counts it.',
+  ).prefault('1333 kg/m3'),
+  massGrowth: z
+    .strictObject({
+      share: percent('Share of the completed boat’s mass, without engine, fuel and people.', {
+        min: 0,
+        max: 0.5,
+      }).prefault('0%'),
+      rise: length('How far her centre of mass rises with it.', 0, 0.5).prefault('0 mm'),
+    })
+    .prefault({})
+    .meta({
+      description:
+        'What boats put on over their lives beyond the contingency: paint, repairs, water in fittings, gear that stays aboard. Left out: none.',
+    }),
   offsetLoad: z
     .strictObject({
       basis: text('Where the limits come from: a method and its edition, or the shop’s own.'),

@@ -69,6 +69,12 @@ export const yardPerformance = {
     .meta({ description: 'Where the shop’s boats are towed.' }),
 };
 
+/** Something that water or air drags on beside the bottom. */
+const drag = (area: string) => ({
+  area: quantity('area', 'm2', area, { min: 0, max: 20 }),
+  coefficient: decimal('Its drag coefficient, on that area.', { min: 0, max: 2 }),
+});
+
 /** What a hull is taken for when speed and limits are estimated. */
 export const hullPerformance = {
   performance: z
@@ -92,6 +98,16 @@ export const hullPerformance = {
         })
         .prefault({})
         .meta({ description: 'Boat and people in the air, from ahead.' }),
+      outboardDrag: z.strictObject(drag('What of its leg the water meets.')).optional().meta({
+        description:
+          'Drag of the outboard’s leg. Left out: the efficiency of the outboard has it in it.',
+      }),
+      appendages: z
+        .array(
+          z.strictObject({ name: text('What it is: a keel, a rail.'), ...drag('From ahead.') }),
+        )
+        .default([])
+        .meta({ description: 'What else of the hull drags through the water.' }),
       leastFreeboard: length(
         'Height that the lowest opening must keep above the water when she is loaded.',
         0.05,
@@ -140,6 +156,10 @@ export const optionPerformance = {
     .meta({
       description: 'A motor that holds the bow; its current at full power stands in current:.',
     }),
+  appendage: z
+    .strictObject(drag('What the water meets of it at speed.'))
+    .optional()
+    .meta({ description: 'Its drag, if it stands in the water at speed: a scoop, a transducer.' }),
   holdingBattery: z
     .strictObject({
       energy: decimal('Energy of one battery when full, W·h.', { min: 10, max: 50_000 }),
@@ -200,6 +220,11 @@ export const orderPerformance = {
   }).optional(),
   tow: z
     .strictObject({
+      longest: length(
+        'Longest that boat and trailer may be, from the ball to the last thing behind it: a shed, a ferry. Left out: the road’s limit only.',
+        2,
+        20,
+      ).optional(),
       place: towPlace
         .optional()
         .meta({ description: 'Whose rules are read. Left out: as in the yard file.' }),

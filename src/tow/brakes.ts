@@ -1,6 +1,7 @@
 import { type Kilograms, kilograms, UNIT_KINDS } from '../units/index.ts';
+import { atMost } from './margin.ts';
 import { BRAKE_LAWS, type BrakeStep } from './brakes-table.ts';
-import type { Computed, Jurisdiction } from './types.ts';
+import type { Computed, Jurisdiction, Margin } from './types.ts';
 
 export interface BrakeInput {
   /** Trailer and load, ball load included. */
@@ -16,6 +17,8 @@ export interface BrakeNeed extends BrakeStep {
   /** Mass that the law's threshold was held against. */
   readonly counted: Kilograms;
   readonly source: string;
+  /** What is left before the rules ask for more, or before other rules are the ones to read. */
+  readonly margins: readonly Margin[];
   /** What to fit: as `braked`, or more where a stricter reading or another rule of the place asks for it. */
   readonly advised: BrakeStep['braked'];
   /** What else to know: another reading of the law, a rule that this one does not replace. */
@@ -55,6 +58,7 @@ export function brakesNeeded(place: Jurisdiction, input: BrakeInput): Computed<B
     place,
     counted: kilograms(counted),
     source: law.source,
+    margins: marginsOf(place, step, counted, input),
     ...besides(place, step, input),
   };
 }
@@ -69,6 +73,18 @@ function stepFor(place: Jurisdiction, counted: number, input: BrakeInput): Brake
     place === 'UK-EU' && input.vehicle !== undefined && input.total > input.vehicle / 2;
   if (index === 0 && next && (isTandem || isHeavyForCar)) return next;
   return step ?? { upTo: 0, braked: 'all wheels', overRun: false, breakaway: true };
+}
+
+function marginsOf(
+  place: Jurisdiction,
+  { upTo, braked }: BrakeStep,
+  counted: number,
+  { total, vehicle }: BrakeInput,
+): readonly Margin[] {
+  const what = BRAKE_LAWS[place].counts === 'axles' ? 'mass on the axles' : 'whole mass';
+  const step = atMost(`${what}, before other rules for brakes`, counted, upTo, 'kg');
+  if (place !== 'UK-EU' || braked !== 'none' || vehicle === undefined) return [step];
+  return [step, atMost('whole mass, without brakes behind this car', total, vehicle / 2, 'kg')];
 }
 
 type Besides = Pick<BrakeNeed, 'advised' | 'notes'>;

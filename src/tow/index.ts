@@ -8,11 +8,14 @@ export {
 } from './brakes.ts';
 export { BRAKE_LAWS, type BrakeLaw, type BrakeStep } from './brakes-table.ts';
 export {
+  ROAD_LENGTHS,
   ROAD_WIDTHS,
   roadLength,
+  roadLengthMargins,
   roadWidth,
   type RunningGear,
   runningGearMargins,
+  winchPostMargins,
 } from './running-gear.ts';
 export { trailerLoad } from './trailer-load.ts';
 export type * from './types.ts';

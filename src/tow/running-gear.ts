@@ -1,5 +1,5 @@
 import type { Kilograms, Metres } from '../units/index.ts';
-import { atMost } from './margin.ts';
+import { atLeast, atMost } from './margin.ts';
 import type { Computed, Jurisdiction, Margin } from './types.ts';
 
 export interface RunningGear {
@@ -63,4 +63,52 @@ export function roadLength(
   behind: Metres,
 ): number {
   return Math.max(trailer, winchPost + bow + behind);
+}
+
+/**
+ * Greatest length of a trailer with its load on the road, ball to the last thing behind it, m; all from memory, to be
+ * confirmed with the authority.
+ *
+ * Australia: 12.5 m (Australian Design Rule 43). New Zealand: 11.5 m (Vehicle Dimensions and Mass 2016). The Union: 12 m
+ * (Directive 96/53/EC); in the United Kingdom a light vehicle's trailer may have a body of 7 m, drawbar and load apart,
+ * which is not looked at here. United States: 40 ft, as most states have it.
+ */
+export const ROAD_LENGTHS: Readonly<Record<Jurisdiction, number>> = {
+  AU: 12.5,
+  NZ: 11.5,
+  'UK-EU': 12,
+  US: 12.192,
+};
+
+/**
+ * Length on the road against the place's limit, and against what the owner has room for where that is given.
+ *
+ * @param length - `roadLength`
+ * @param longest - of a shed, a ferry, a parking place
+ * @source `ROAD_LENGTHS`; the owner's own limit
+ */
+export function roadLengthMargins(
+  length: number,
+  place: Jurisdiction,
+  longest?: Metres,
+): readonly Margin[] {
+  const onRoad = atMost('length on the road', length, ROAD_LENGTHS[place], 'm');
+  if (longest === undefined) return [onRoad];
+  return [onRoad, atMost('length that there is room for', length, longest, 'm')];
+}
+
+/**
+ * A winch post against the places where a trailer lets it stand.
+ *
+ * @param at - aft of the ball, as `from` and `to`
+ * @source derived: the trailer maker's range
+ */
+export function winchPostMargins(
+  at: Metres,
+  { from, to }: { readonly from: Metres; readonly to: Metres },
+): readonly Margin[] {
+  return [
+    atLeast('winch post aft of the ball, at least', at, from, 'm'),
+    atMost('winch post aft of the ball, at most', at, to, 'm'),
+  ];
 }

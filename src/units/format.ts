@@ -27,6 +27,8 @@ export interface Formatter {
   volume(value: CubicMetres): string;
   /** "3.5 A". */
   current(value: Amperes): string;
+  /** An angle without its sign: "1.8 degrees". */
+  degrees(angle: number): string;
   /** A share of one as "12.5 %". */
   percent(share: number, decimals: number): string;
   /** A plain number with a fixed count of decimals in the locale's own marks. */
@@ -80,6 +82,7 @@ export function createFormatter(locale: string, system: UnitSystem): Formatter {
       return withUnit(shown, metric ? few(shown) : 1, metric ? 'L' : 'US gal');
     },
     current: (value) => withUnit(value, 1, 'A'),
+    degrees: (angle) => withUnit(Math.abs(angle) / UNIT_KINDS.angle.deg, 1, 'degrees'),
     percent: (share, decimals) => withUnit(share * 100, decimals, '%'),
   };
 }

@@ -12,7 +12,15 @@ import {
   submergedShare,
   weightCapacity,
 } from '../limits/index.ts';
-import { kilograms, metres, radians, UNIT_KINDS, watts } from '../units/index.ts';
+import {
+  cubicMetres,
+  kilograms,
+  kilogramsPerCubicMetre,
+  metres,
+  radians,
+  UNIT_KINDS,
+  watts,
+} from '../units/index.ts';
 import { exactCaseIn } from './case-in.ts';
 import type { PublishedCase } from './types.ts';
 
@@ -194,6 +202,27 @@ const MOTOR_CASES: readonly PublishedCase[] = (
   }),
 );
 
+/** Pounds of lift for fibreglass and wood, SG 0.55, with a motor of 40 hp. */
+function flotation(fibreglass: number, wood: number, crew: number, capacity: number) {
+  const result = levelFlotation({
+    length: metres(4.5),
+    parts: [
+      {
+        name: 'laminate',
+        mass: kilograms(fibreglass * POUND),
+        share: SUBMERGED_SHARE.fibreglass,
+      },
+      { name: 'wood', mass: kilograms(wood * POUND), share: submergedShare(0.55) },
+    ],
+    horsepower: 40,
+    personsCapacity: kilograms(crew * POUND),
+    weightCapacity: kilograms(capacity * POUND),
+    foam: { density: kilogramsPerCubicMetre(32), fitted: cubicMetres(0) },
+  });
+  if ('notComputed' in result) return { boat: Number.NaN, people: Number.NaN };
+  return { boat: inPounds(result.lift.boat), people: inPounds(result.lift.people) };
+}
+
 const FLOTATION_CASES: readonly PublishedCase[] = [
   ...(
     [
@@ -234,20 +263,22 @@ const FLOTATION_CASES: readonly PublishedCase[] = [
     'Archimedes, worked by hand: 198 - 163.6',
     34.36,
     'lb',
-    () => {
-      const flotation = levelFlotation({
-        parts: [
-          { name: 'laminate', mass: kilograms(600 * POUND), share: SUBMERGED_SHARE.fibreglass },
-          { name: 'wood', mass: kilograms(200 * POUND), share: submergedShare(0.55) },
-        ],
-        horsepower: 40,
-        personsCapacity: kilograms(550 * POUND),
-        weightCapacity: kilograms(1000 * POUND),
-        foamDensity: 32,
-      });
-      return 'notComputed' in flotation ? Number.NaN : inPounds(flotation.boat);
-    },
+    () => flotation(600, 200, 550, 1000).boat,
     0.01,
+  ),
+  limits(
+    '600 lb of fibreglass and 198 lb of wood, SG 0.55: boat term',
+    `${FLOTATION}: wood lighter than water is a credit, 198 - 162`,
+    36,
+    'lb',
+    () => flotation(600, 198, 550, 1000).boat,
+  ),
+  limits(
+    'Persons and gear: 700 lb of people, 760 lb of capacity less the motor’s 459 lb',
+    FLOTATION,
+    308.75,
+    'lb',
+    () => flotation(600, 198, 700, 760 + 459).people,
   ),
 ];
 

@@ -3,9 +3,9 @@ import {
   fillTime,
   type FlowTime,
   freeSurfaceMoment,
-  handbookFlotation,
   rollPeriod,
   swampedBalance,
+  weightSwamped,
 } from '../float/index.ts';
 import {
   cubicMetres,
@@ -19,9 +19,6 @@ import type { PublishedCase } from './types.ts';
 
 const FREE_SURFACE = 'derived: virtual rise = density x l b3 / 12 over displacement';
 const TORRICELLI = 'derived: Torricelli, t = 2 A (sqrt h1 - sqrt h2) / (Cd a sqrt 2g), Cd 0.6';
-const HANDBOOK = 'US Coast Guard Boatbuilder’s Handbook on 33 CFR 183 subpart G, flotation';
-const POUND = 0.45359237;
-const CUBIC_FOOT = 0.3048 ** 3;
 
 const rise = (compartments: number): number =>
   freeSurfaceMoment([
@@ -59,38 +56,6 @@ const filled = (): FlowTime =>
   });
 
 const flowing = (flow: FlowTime) => (flow.outcome === 'flows' ? flow : undefined);
-
-/** Pounds of foam's lift, from the handbook's cubic feet at 2 lb/ft3. */
-function pounds(volume: number): number {
-  return (volume / CUBIC_FOOT) * 60.4;
-}
-
-const flotation = (persons: number, capacity: number) =>
-  handbookFlotation({
-    length: metres(4.5),
-    parts: [
-      {
-        name: 'laminate',
-        mass: kilograms(600 * POUND),
-        density: kilogramsPerCubicMetre(1500),
-        submerged: true,
-        weightShare: 0.33,
-      },
-      {
-        name: 'timber',
-        mass: kilograms(198 * POUND),
-        density: kilogramsPerCubicMetre((0.55 * 62.4 * POUND) / CUBIC_FOOT),
-        submerged: true,
-      },
-    ],
-    propulsion: kilograms(0),
-    personsCapacity: kilograms(persons * POUND),
-    capacityLessPropulsion: kilograms(capacity * POUND),
-    foam: {
-      density: kilogramsPerCubicMetre((2 * POUND) / CUBIC_FOOT),
-      fitted: cubicMetres(0),
-    },
-  });
 
 /** Free surfaces, tanks that drain, and what floats when she is swamped. */
 export const TANK_CASES: readonly PublishedCase[] = [
@@ -145,23 +110,6 @@ export const TANK_CASES: readonly PublishedCase[] = [
     '',
     () => flowing(drained(0.6, 0.25, 0, 0.01, 0.01 * Math.sqrt(1.225 / 999.1)))?.ventShare,
   ),
-  floatCase('Persons term for 700 lb, capacity no more', HANDBOOK, 293.75, 'lb', () =>
-    pounds(flotation(700, 700).persons),
-  ),
-  floatCase(
-    'Persons and gear for 700 lb, capacity less propulsion 760 lb',
-    HANDBOOK,
-    308.75,
-    'lb',
-    () => pounds(flotation(700, 760).persons),
-  ),
-  floatCase(
-    '600 lb of laminate and 198 lb of timber at 0.55: boat term',
-    `${HANDBOOK}: timber lighter than water is a credit, 198 - 162`,
-    36,
-    'lb',
-    () => pounds(flotation(550, 0).boat),
-  ),
   floatCase(
     '150 kg of laminate at 1500 kg/m3 in fresh water, 60 kg dry: weight',
     'derived: Archimedes, 150 / 3 + 60',
@@ -186,6 +134,32 @@ export const TANK_CASES: readonly PublishedCase[] = [
         { density: kilogramsPerCubicMetre(32), fitted: cubicMetres(0.1) },
         kilogramsPerCubicMetre(1000),
       ).weight,
+  ),
+  floatCase(
+    'The same with 20 L of core at 80 kg/m3 and 37 kg of petrol at 740 kg/m3',
+    'derived: Archimedes, 110 - 20 x 0.92 - 50 + 37',
+    78.6,
+    'kg',
+    () =>
+      [
+        [150, 1500, true],
+        [60, 1500, false],
+        [1.6, 80, true],
+        [37, 740, true],
+      ].reduce(
+        (sum, [mass, density, submerged]) =>
+          sum +
+          weightSwamped(
+            {
+              name: 'part',
+              mass: kilograms(Number(mass)),
+              density: kilogramsPerCubicMetre(Number(density)),
+              submerged: Boolean(submerged),
+            },
+            kilogramsPerCubicMetre(1000),
+          ),
+        0,
+      ),
   ),
   floatCase(
     'Gyration 0.8 m, GM 1 m: roll period',

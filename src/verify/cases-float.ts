@@ -2,6 +2,7 @@ import {
   armAt,
   findEquilibrium,
   type FloatingBody,
+  growthUntil,
   hydrostatics,
   type Hydrostatics,
   type Load,
@@ -24,6 +25,8 @@ const CORNER = 'derived: centroid of the triangle or trapezium that is left of t
 const SMALL_ANGLES = 'derived: small angles, worked by hand';
 const TRIANGLE = 'derived: triangular prism, V = b T L / 2, KB = 2 T / 3, BM = b2 / 6 T';
 
+/** KB + BM at 0.3 m. */
+const KM_OF_BARGE = 0.15 + 2 ** 2 / (12 * 0.3);
 const LADEN = loadAt(3075, 2.5, 0, 0.6);
 const SHIFTED = loadAt(3075, 2.5 + 100 / 3075, 0, 0.6);
 const WITH_150_KG = loadAt(
@@ -153,6 +156,30 @@ const BARGE_CASES: readonly PublishedCase[] = [
   ),
   floatCase('GZ at 20 degrees, one bilge dry', CORNER, triangleArm(20), 'm', bargeArm(20)),
   floatCase('GZ at 30 degrees, deck edge under', CORNER, trapeziumArm(30), 'm', bargeArm(30)),
+  floatCase(
+    'GM 1e-7 m, centre of mass 1e-12 m off: heel',
+    'derived: tan h = y / GM, hardly stiff',
+    Math.atan(1e-5) / DEGREE,
+    'deg',
+    () => degrees(lying(BARGE, loadAt(3075, 2.5, 1e-12, KM_OF_BARGE - 1e-7))?.heel),
+    { within: 1e-6 / DEGREE },
+  ),
+  floatCase(
+    'Growth amidships until 0.1 m of freeboard is gone',
+    'derived: density x L x B x sinkage',
+    1025,
+    'kg',
+    () => {
+      const at = { x: metres(2.5), y: metres(0), z: metres(0.6) };
+      const most = kilograms(3000);
+      const margin = growthUntil(
+        { body: BARGE, load: LADEN, at, openings: [], most },
+        { kind: 'freeboard', least: metres(0.4) },
+      );
+      return margin.outcome === 'met' ? margin.growth : undefined;
+    },
+    { within: 0.01 },
+  ),
   floatCase(
     'KG 1.27 m, GM below zero: angle of loll',
     'derived: wall-sided formula, tan h = sqrt(-2 GM / BM)',

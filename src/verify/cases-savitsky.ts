@@ -28,6 +28,8 @@ const PAPER =
   'Savitsky, Marine Technology 1(1), 1964, worked example: 60,000 lb, 40 kn, beam 14 ft, deadrise 10° (printed value, as quoted by others)';
 const WORKED =
   'Savitsky, Marine Technology 1(1), 1964: his example, his equations solved in closed form, independently of this code, where he read charts';
+const PRESSURE =
+  'Savitsky 1964: (0.75 - 1/(5.21 Cv²/λ² + 2.39)) λ b for his example at Cv 3.18 and the λ above, worked by hand';
 const SMALL =
   'Savitsky 1964: 1,100 kg, beam 1.7 m, deadrise 15°, solved in closed form, independently of this code';
 
@@ -133,11 +135,11 @@ const EXAMPLE_CASES: readonly PublishedCase[] = [
   ),
   ...(
     [
-      [2, 3.767, 9326, -109_084],
-      [3, 2.516, 8149, 353_138],
-      [4, 1.72, 7725, 723_385],
+      [2, 3.767, 30.91, 9326, -109_084],
+      [3, 2.516, 23.13, 8149, 353_138],
+      [4, 1.72, 16.87, 7725, 723_385],
     ] as const
-  ).flatMap(([trim, ratio, drag, moment]) => [
+  ).flatMap(([trim, ratio, pressed, drag, moment]) => [
     drive(
       `Wetted length ratio at ${trim}°`,
       WORKED,
@@ -145,6 +147,14 @@ const EXAMPLE_CASES: readonly PublishedCase[] = [
       '',
       0.0006,
       example(trim, (one) => one.wettedRatio),
+    ),
+    drive(
+      `Centre of pressure forward of the transom at ${trim}°`,
+      PRESSURE,
+      pressed,
+      'ft',
+      0.01,
+      example(trim, (one) => one.centreOfPressure / FOOT),
     ),
     drive(
       `Drag at ${trim}°`,

@@ -50,6 +50,28 @@ describe('speed, limits and towing of every order', () => {
     expect(pictures).toHaveLength(1);
   });
 
+  it('give each outboard with and without the water of the ballast tank', () => {
+    const [, engines] = speedSection(figuresOf('DC-2607'), '').tables;
+    expect(engines?.columns.map(({ text }) => text)).toEqual([
+      'Outboard',
+      'Power',
+      'Mass',
+      'Light',
+      'Light with ballast',
+      'Loaded',
+      'Loaded with ballast',
+    ]);
+    const { pictures } = speedSection(figuresOf('DC-2607'), '');
+    expect(pictures[0]?.alt).toContain('Loaded with ballast');
+  });
+
+  it('name the range of the method, the gear ratio, the slip and every drag', () => {
+    const text = said(speedSection(figuresOf('DC-2607'), ''));
+    expect(text).toMatch(/trim 2° to 15°/);
+    expect(text).toMatch(/between 6,000 and 5,000.rpm, at a gear ratio of 2.00 and a slip of 12/);
+    expect(text).toMatch(/Chart display, 230 mm \(5 cm², coefficient 0.40\)/);
+  });
+
   it('name what binds, and flag what is passed', () => {
     const { tables, words } = limitsSection(figuresOf('DC-2607'));
     expect(tables[0]?.rows.at(-1)?.cells.at(-1)).toMatch(/binds, not/);
@@ -72,16 +94,25 @@ describe('speed, limits and towing of every order', () => {
 
 describe('what the customer reads of it', () => {
   it('is an estimate that a trial confirms', () => {
-    const [speed, range, ball] = performanceFigures(figuresOf('DC-2606'));
+    const [speed, range, ball, road] = performanceFigures(figuresOf('DC-2606'));
     expect(speed).toMatchObject({ label: 'Speed, estimated' });
     expect(speed?.value).toMatch(/^\d+ to \d+.kn$/);
-    for (const one of [speed, range]) expect(one?.method).toMatch(/^Trial to confirm/);
+    for (const one of [speed, range]) expect(one?.method).toMatch(/^Estimated, trial to confirm/);
+    expect(range?.method).toMatch(/33.% of the fuel kept back.*At full throttle/);
     expect(ball?.value).toMatch(/kg$/);
+    expect(road?.method).toMatch(/Brakes in Australia: .*confirm with the authority/);
   });
 
   it('says that she does not plane, and nothing where the method is not for her hull', () => {
     expect(performanceFigures(figuresOf('DC-2608'))[0]?.value).toBe('not on the plane');
     expect(performanceFigures(inventedFigures())).toEqual([]);
+  });
+
+  it('tells who carries her on a roof what she weighs there, and that the papers decide', () => {
+    const roof = performanceFigures(figuresOf('DC-2608')).at(-1);
+    expect(roof).toMatchObject({ label: 'On a roof' });
+    expect(roof?.method).toMatch(/within the .* papers decide/);
+    expect(towingSection(figuresOf('DC-2608'), '').words.at(-1)).toMatch(/^On a roof/);
   });
 
   it('is a plate that nobody signed yet', () => {
@@ -102,8 +133,21 @@ it('an alternative says what it does to speed and tow ball, where both can be ha
   expect(without?.differences?.onBall).toBeUndefined();
 });
 
-it('the build sheet tells the fitter pitch and winch post', () => {
+it('the build sheet tells the fitter what to set by, and what the trial is held against', () => {
   const facts = performanceFacts(figuresOf('DC-2607'));
-  expect(facts.map(({ label }) => label)).toEqual(['Propeller', 'Winch post']);
-  expect(performanceFacts(figuresOf('DC-2602'))).toEqual([]);
+  expect(facts.map(({ label }) => label)).toEqual([
+    'On the transom',
+    'Propeller',
+    'Speed on trial',
+    'Bow motor',
+    'Capacity plate',
+    'Winch post',
+    'On the road',
+  ]);
+  expect(facts.filter(({ value }) => !/estimated/i.test(value)).map(({ label }) => label)).toEqual([
+    'On the transom',
+  ]);
+  expect(performanceFacts(figuresOf('DC-2602')).map(({ label }) => label)).toEqual([
+    'Capacity plate',
+  ]);
 });

@@ -150,6 +150,21 @@ describe('the ranges of the method', () => {
     expect('notComputed' in at(20)).toBe(false);
   });
 
+  it('refuse what is faster than the method goes, and not what is just inside', () => {
+    // Almost no boat: 5 kg on a beam of 0.2 m, so that she balances above 2° at a coefficient of 13.
+    const knots = (coefficient: number) => (coefficient * Math.sqrt(9.80665 * 0.2)) / KNOT;
+    const tiny = hullOf({
+      beam: metres(0.2),
+      length: metres(2),
+      mass: kilograms(25),
+      deadrise: radians(0),
+      centre: { x: metres(0.2), z: metres(0.05) },
+      thrust: { x: metres(0), z: metres(-0.03), angle: radians(0) },
+    });
+    expect(because(at(knots(13.01), tiny))).toMatch(/above 13/);
+    expect('notComputed' in at(knots(12.99), tiny)).toBe(false);
+  });
+
   it('give numbers or a reason, and an end, for anything at all', () => {
     const any = fc.oneof(
       fc.double({ min: 1e-6, max: 1e6, noNaN: true }),

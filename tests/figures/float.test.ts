@@ -1,62 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { conditionOf, type Figures, figuresData } from '../../src/figures/index.ts';
-import { computeFigures } from '../../src/figures/index.ts';
-import { HULL, OPTIONS, ORDER, YARD } from '../read/samples.ts';
-import { resolveSample } from '../resolve/invented.ts';
 import { figuresOf as demonstration, orders } from '../demonstration/workspace.ts';
-
-const DEGREE = Math.PI / 180;
-
-/** What a test cannot go on without. */
-function present<T>(value: T | undefined): T {
-  if (value === undefined) throw new Error('not computed');
-  return value;
-}
-
-interface Changes {
-  readonly order?: string;
-  readonly hull?: readonly (readonly [string | RegExp, string])[];
-  readonly options?: string;
-  readonly yard?: string;
-}
-
-/** A hull of the demonstration's kind in the sample workspace: a box of 4 m by 1.6 m by 0.6 m. */
-const BOX = HULL.replace(
-  /lines:\n(?: {2}- .*\n)+/,
-  `lines:
-  - { x: 0, points: [[0, 0], [0.8, 0], [0.8, 0.6]] }
-  - { x: 2, points: [[0, 0], [0.8, 0], [0.8, 0.6]] }
-  - { x: 4, points: [[0, 0], [0.8, 0], [0.8, 0.6]] }
-`,
-)
-  .replace('beam: 1.7 m', 'beam: 1.6 m')
-  .replace('depth: 650 mm', 'depth: 600 mm');
-
-function figuresOf({ order = ORDER, hull = [], options = OPTIONS, yard = YARD }: Changes): Figures {
-  const text = hull.reduce((sum, [from, to]) => {
-    const changed = sum.replace(from, to);
-    if (changed === sum) throw new Error(`${String(from)} is not in the hull`);
-    return changed;
-  }, BOX);
-  const { build, findings } = resolveSample({
-    'catalogue/hulls/tern-400.yaml': text,
-    'catalogue/options/seats.yaml': options,
-    'catalogue/yard.yaml': yard,
-    'orders/t-1.yaml': order,
-  });
-  if (!build) throw new Error(findings.map(({ code, received }) => `${code} ${received}`).join());
-  return computeFigures(build, []);
-}
-const codes = (changes: Changes): readonly string[] =>
-  figuresOf(changes).findings.map(({ code }) => code);
-
-const lines = (middle: string): readonly [RegExp, string] => [
-  / {2}- \{ x: 2, .*\n/,
-  `  - { x: 2, points: ${middle} }\n`,
-];
-/** An item of 60 kg where a test wants it. */
-const weighted = (at: string, mass = '60 kg'): string =>
-  `${ORDER}extras: [{ name: Weight, class: fit-out, mass: ${mass}, at: ${at} }]\n`;
+import { OPTIONS, ORDER, YARD } from '../read/samples.ts';
+import { codes, DEGREE, figuresOf, lines, present, weighted } from './box-boat.ts';
 
 describe('a box of a boat', () => {
   it('floats as a hand works it out', () => {
@@ -94,6 +40,25 @@ describe('what is found of her lines', () => {
   });
 });
 
+describe('what is found of her volume', () => {
+  // The box of 4 m by 1.6 m by 0.6 m encloses 3.84 m3.
+  const declared = (volume: number): readonly [string, string] => [
+    'shaft: long\nclass: hull',
+    `enclosedVolume: ${volume} m3\nshaft: long\nclass: hull`,
+  ];
+  it('LINES_DIFFER: further than 2 % from the declared volume, either way', () => {
+    for (const [outside, inside] of [
+      [3.84 / 1.021, 3.84 / 1.019],
+      [3.84 / 0.979, 3.84 / 0.981],
+    ] as const) {
+      const { findings } = figuresOf({ hull: [declared(outside)] });
+      expect(findings.map(({ code }) => code)).toEqual(['LINES_DIFFER']);
+      expect(findings[0]?.received).toContain('volume 3.840 m³');
+      expect(codes({ hull: [declared(inside)] })).toEqual([]);
+    }
+  });
+});
+
 describe('what is found of her loaded as ordered', () => {
   const opening = (height: string): readonly [string, string] => [
     'shaft: long\nclass: hull',
@@ -120,20 +85,41 @@ describe('what is found of her loaded as ordered', () => {
       'FLOAT_NOT_UPRIGHT',
     );
   });
-  it('FLOAT_LOLLS: GM just below zero, not just above', () => {
-    const at = (height: number) => weighted(`{ x: 1.8 m, z: ${height.toFixed(3)} m }`, '150 kg');
-    const lowest = (height: number): number => {
-      const afloat = present(figuresOf({ order: at(height) }).float?.afloat);
-      const gm = (['fully loaded', 'with engine', 'performance test'] as const).map(
-        (name) => conditionOf(afloat, name)?.state?.metacentricHeight?.byForm ?? -1,
-      );
-      return Math.min(...gm);
+  it('FLOAT_LOLLS: GM just below zero fully loaded, not just above; stiff in every other condition', () => {
+    // Only fully loaded is the gear aboard: 3 x 60 kg of it, over the middle of the box, as high as the test wants.
+    const yard = YARD.replace('gearPerPerson: 10 kg', 'gearPerPerson: 60 kg');
+    const at = (height: number) =>
+      figuresOf({
+        yard,
+        hull: [
+          [
+            'shaft: long\nclass: hull',
+            `gearAt: { x: 2 m, z: ${height.toFixed(4)} m }\nshaft: long\nclass: hull`,
+          ],
+          ['load: 450 kg', 'load: 900 kg'],
+        ],
+      });
+    const height = (
+      z: number,
+      name: 'fully loaded' | 'with engine' | 'performance test',
+    ): number => {
+      const found = conditionOf(present(at(z).float?.afloat), name);
+      return present(found?.state?.metacentricHeight).byForm;
     };
-    // GM falls in a straight line as the weight rises: the height at which it is nothing follows from two.
-    const [low, high] = [lowest(1), lowest(2)];
-    const none = 1 + low / (low - high);
-    expect(codes({ order: at(none + 0.003) })).toContain('FLOAT_LOLLS');
-    expect(codes({ order: at(none - 0.003) })).not.toContain('FLOAT_LOLLS');
+    // Upright the gear's height changes nothing but GM, by its share of all mass for each metre.
+    const { mass } = present(conditionOf(present(at(1).float?.afloat), 'fully loaded')).load;
+    const none = 1 + height(1, 'fully loaded') / (180 / mass);
+    const lolls = (figures: Figures) =>
+      figures.findings.filter(({ code }) => code.startsWith('FLOAT_'));
+    const [above, below] = [at(none + 0.02), at(none - 0.02)];
+    expect(lolls(above).map(({ code, received }) => [code, received])).toEqual([
+      ['FLOAT_LOLLS', expect.stringMatching(/^fully loaded: GM/)],
+    ]);
+    expect(lolls(below)).toEqual([]);
+    for (const name of ['with engine', 'performance test'] as const) {
+      expect(height(none + 0.02, name)).toBeGreaterThan(0.3);
+    }
+    expect(height(none - 0.02, 'fully loaded')).toBeCloseTo((0.02 * 180) / mass, 3);
   });
   it('LIST_AT_REST: more than a degree, not less', () => {
     const heel = (y: number) => {
@@ -166,7 +152,7 @@ describe('what is found of her loaded as ordered', () => {
     const hull = [['most: 8 deg', 'most: -3 deg']] as const;
     const now = figuresOf({ options, hull });
     const told = now.findings.find(({ code }) => code === 'TRIM_OUT_OF_BAND');
-    expect(told?.mend).toMatch(/^Place Seat forward: that gains \d\.\d degrees$/);
+    expect(told?.mend).toMatch(/^Place Seat forward: that gains \d\.\d\u00A0degrees$/);
     const [move] = now.float?.afloat?.trim.moves ?? [];
     const moved = figuresOf({
       hull,
@@ -241,32 +227,6 @@ describe('what is found of a ballast tank', () => {
       (2 * 0.8 * (Math.sqrt(full + head) - Math.sqrt(head))) /
       (0.6 * 0.02 * Math.sqrt(2 * 9.80665));
     expect(drains?.outcome === 'flows' ? drains.time : NaN).toBeCloseTo(time, 6);
-  });
-});
-
-describe('what is found of foam', () => {
-  const foam = (litres: number): readonly [string, string] => [
-    'shaft: long\nclass: hull',
-    `foam: { volume: ${litres.toFixed(2)} L }\nshaft: long\nclass: hull`,
-  ];
-  const needed = (): number => {
-    const { rule } = present(figuresOf({ hull: [foam(1)] }).float?.afloat?.swamped);
-    return 'notComputed' in rule ? Number.NaN : rule.total * 1000;
-  };
-  it('FOAM_SHORT: less than the method asks for, not just enough', () => {
-    expect(codes({ hull: [foam(needed() - 0.1)] })).toEqual(['FOAM_SHORT']);
-    expect(codes({ hull: [foam(needed() + 0.1)] })).toEqual([]);
-  });
-  it('FLOTATION_RULE_NOT_APPLICABLE: 20 ft and longer, not shorter', () => {
-    const long = (length: number) => ({
-      hull: [
-        ['length: 4 m', `length: ${length} m`],
-        [/x: 4,/, `x: ${length},`],
-        foam(900),
-      ] as const,
-    });
-    expect(codes(long(6.1))).toEqual(['FLOTATION_RULE_NOT_APPLICABLE']);
-    expect(codes(long(6.09))).toEqual([]);
   });
 });
 

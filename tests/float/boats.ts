@@ -83,6 +83,8 @@ export interface DemonstrationHull {
   readonly depth: number;
   readonly transom: Opening;
   readonly shell: number;
+  /** As declared, from elsewhere than the lines. */
+  readonly volume: number;
 }
 
 const ROOT = path.join(import.meta.dirname, '../..');
@@ -90,7 +92,7 @@ const ROOT = path.join(import.meta.dirname, '../..');
 /** The hulls of the demonstration catalogue. */
 export const demonstrationHulls = (): readonly DemonstrationHull[] =>
   [...(readWorkspace(ROOT, { orders: () => false }).catalogue?.hulls.values() ?? [])].map(
-    ({ value: { id, dimensions, lines, shell, structure } }) => {
+    ({ value: { id, dimensions, lines, shell, structure, enclosedVolume } }) => {
       const given: HullLines = { between: 'curved', stations: lines, length: dimensions.length };
       return {
         id,
@@ -101,6 +103,7 @@ export const demonstrationHulls = (): readonly DemonstrationHull[] =>
         depth: dimensions.depth,
         transom: { name: 'transom cut-out', at: at(0, 0, dimensions.transomHeight) },
         shell: shell.mass + structure.mass,
+        volume: enclosedVolume ?? Number.NaN,
       };
     },
   );

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { buildHull, compareDeclared, hydrostatics } from '../../src/float/index.ts';
+import { buildHull, capacityOf, compareDeclared, hydrostatics } from '../../src/float/index.ts';
 import { cubicMetres, metres } from '../../src/units/index.ts';
 import { afloat, demonstrationHulls, formOf, linesOf, plane } from './boats.ts';
 
@@ -121,10 +121,16 @@ describe('what is wrong with lines', () => {
   it('is nothing with the hulls of the demonstration, which are as they are declared', () => {
     const hulls = demonstrationHulls();
     expect(hulls.length).toBe(3);
-    for (const { lines, length, beam, depth } of hulls) {
+    for (const { lines, length, beam, depth, body, volume } of hulls) {
       expect(buildHull(lines).problems).toEqual([]);
-      const declared = { length: metres(length), beam: metres(beam), depth: metres(depth) };
-      expect(compareDeclared(lines, declared)).toEqual([]);
+      const declared = {
+        length: metres(length),
+        beam: metres(beam),
+        depth: metres(depth),
+        volume: cubicMetres(volume),
+      };
+      expect(compareDeclared(lines, declared, capacityOf(body))).toEqual([]);
+      expect(capacityOf(body) / volume).toBeCloseTo(1, 2);
     }
   });
 

@@ -58,6 +58,7 @@ function orderOf(hull: DemonstrationHull): ConditionsInput {
     gear: { mass: kilograms(30), at: at(0.5 * length, 0, 0.4 * depth) },
     crowd: { side: at(0.45 * length, 0.3 * beam, depth), aft: at(0.15 * length, 0, depth) },
     performanceTest: { people: 2, fluidShare: 0.5 },
+    growth: { mass: kilograms(6), at: at(0.43 * length, 0, 0.5 * depth) },
     ...(form && { ballast: { form, permeability: 0.9 } }),
     custom: {
       masses: [{ mass: kilograms(60), at: at(0.8 * length, 0, depth) }],

@@ -6,14 +6,17 @@ import {
   freeboards,
   heightAbove,
   hydrostatics,
+  metacentricHeight,
   type WaterPlane,
   withMasses,
 } from '../../src/float/index.ts';
-import { kilograms } from '../../src/units/index.ts';
+import { kilograms, metres, radians } from '../../src/units/index.ts';
 import { at, box, DEGREE, type DemonstrationHull, demonstrationHulls, loadAt } from './boats.ts';
 
 const HULLS = demonstrationHulls();
 const BARGE = box(5, 2, 0.8);
+/** With 3075 kg, 0.3 m deep: KB + BM. */
+const BARGE_KM = 0.15 + 2 ** 2 / (12 * 0.3);
 /** By its index, so that a counterexample prints short. */
 const hull = fc.integer({ min: 0, max: HULLS.length - 1 });
 function boatOf(index: number): DemonstrationHull {
@@ -66,13 +69,52 @@ describe('a boat at rest', () => {
         const lean = (y: number): WaterPlane =>
           planeOf(findEquilibrium(boat.body, loadAt(mass, along * boat.length, y, height)));
         const [one, other] = [lean(across), lean(-across)];
-        // Each of the two is within 1e-6 of balance.
-        expect(other.heel).toBeCloseTo(0 - one.heel, 5);
+        // With nothing across, the boat is her own mirror image, and one that lolls falls to either side.
+        expect(other.heel).toBeCloseTo(across === 0 ? one.heel : 0 - one.heel, 5);
         expect(other.trim).toBeCloseTo(one.trim, 5);
         expect(other.level).toBeCloseTo(one.level, 5);
       }),
       { numRuns: 60 },
     );
+  });
+
+  it('lies upright to 1e-6 rad under a load amidships, though she is hardly stiff', () => {
+    const { body, length } = boatOf(0);
+    const load = loadAt(150, 0.3625432603318514 * length, 0, 0.5999999999999981);
+    expect(Math.abs(metacentricHeight(body, load)?.byForm ?? 1)).toBeLessThan(1e-7);
+    expect(Math.abs(planeOf(findEquilibrium(body, load)).heel)).toBeLessThan(1e-6);
+  });
+
+  it('leans to 1e-6 rad as weight and stiffness say, with a GM of 1e-7 m', () => {
+    // tan(heel) = y / GM while the heel is small.
+    const heel = (y: number): number =>
+      planeOf(findEquilibrium(BARGE, loadAt(3075, 2.5, y, BARGE_KM - 1e-7))).heel;
+    expect(Math.abs(heel(1e-12) - 1e-5)).toBeLessThan(1e-6);
+    expect(Math.abs(heel(-1e-12) + 1e-5)).toBeLessThan(1e-6);
+  });
+
+  it.each([1e-6, 1e-4, 1e-2])(
+    'falls to the side that her weight lies on, however little, with a GM of %d m below nothing',
+    (less) => {
+      const heel = (y: number): number =>
+        planeOf(findEquilibrium(BARGE, loadAt(3075, 2.5, y, BARGE_KM + less))).heel;
+      // Angle of loll of a wall-sided boat: tan(heel) = sqrt(-2 GM / BM).
+      const loll = Math.atan(Math.sqrt((2 * less) / (2 ** 2 / (12 * 0.3))));
+      expect(heel(1e-11)).toBeCloseTo(loll, 5);
+      expect(heel(-1e-11)).toBeCloseTo(0 - loll, 5);
+    },
+  );
+
+  it('rests at the first lean that carries her, though further over she would turn right over', () => {
+    const shallow = box(4, 1.6, 0.6);
+    const draught = 570 / (1025 * 4 * 1.6);
+    const radius = 1.6 ** 2 / (12 * draught);
+    const high = loadAt(570, 2, 0, draught / 2 + radius + 0.006);
+    const { heel } = planeOf(findEquilibrium(shallow, high));
+    // Wall-sided: tan(heel) = sqrt(-2 GM / BM), before the bilge comes out at 6.2 degrees.
+    expect(heel).toBeCloseTo(Math.atan(Math.sqrt(0.012 / radius)), 5);
+    const from = { level: metres(0.2), trim: radians(0), heel: radians(0.5) };
+    expect(findEquilibrium(shallow, high, [], from).outcome).toBe('no upright equilibrium');
   });
 
   it('has her centre of mass lower over the water when she is heavier', () => {

@@ -4,7 +4,6 @@ import {
   ballastEffect,
   drainTime,
   fillTime,
-  handbookFlotation,
   immerse,
   rollPeriod,
   surfaceAreas,
@@ -234,34 +233,6 @@ describe('swamped buoyancy', () => {
     mass: kilograms(mass),
     density: kilogramsPerCubicMetre(density),
     submerged,
-  });
-
-  it('counts the persons term without a jump at 550 lb', () => {
-    const persons = (pounds: number): number =>
-      handbookFlotation({
-        length: metres(4.5),
-        parts: [],
-        propulsion: kilograms(0),
-        personsCapacity: kilograms(pounds * 0.45359237),
-        capacityLessPropulsion: kilograms(-10),
-        foam,
-      }).persons;
-    expect(persons(550.001) - persons(549.999)).toBeLessThan(1e-5);
-    expect(persons(1100) / persons(550)).toBeCloseTo(343.75 / 275, 9);
-  });
-
-  it('is outside the rule from 20 ft on, and says so', () => {
-    const of = (length: number) =>
-      handbookFlotation({
-        length: metres(length),
-        parts: [part(200, 1500)],
-        propulsion: kilograms(90),
-        personsCapacity: kilograms(300),
-        capacityLessPropulsion: kilograms(350),
-        foam: { ...foam, fitted: cubicMetres(0.1) },
-      });
-    expect([of(6.09).applies, of(6.096).applies]).toEqual([true, false]);
-    expect(of(5).stillNeeded).toBeCloseTo(of(5).total - 0.1, 12);
   });
 
   it('of the needed foam leaves no reserve and no want', () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  type Flotation,
   levelFlotation,
   MOTOR_WEIGHTS,
   motorWeights,
@@ -14,7 +15,13 @@ import {
   submergedShare,
   weightCapacity,
 } from '../../src/limits/index.ts';
-import { kilograms, metres, radians } from '../../src/units/index.ts';
+import {
+  cubicMetres,
+  kilograms,
+  kilogramsPerCubicMetre,
+  metres,
+  radians,
+} from '../../src/units/index.ts';
 import { boatOf, FOOT, hullOf, inFeet, POUND } from './boats.ts';
 
 const horsepower = (hull: RatedHull): unknown => {
@@ -179,23 +186,60 @@ describe('weight and persons capacity', () => {
 });
 
 describe('foam for level flotation', () => {
+  const computed = (result: ReturnType<typeof levelFlotation>): Flotation => {
+    if ('notComputed' in result) throw new Error(result.notComputed);
+    return result;
+  };
+  const foamOf = (density: number, fitted = 0) => ({
+    density: kilogramsPerCubicMetre(density),
+    fitted: cubicMetres(fitted),
+  });
   const flotation = (change: Partial<Parameters<typeof levelFlotation>[0]> = {}) =>
     levelFlotation({
       parts: [{ name: 'laminate', mass: kilograms(1000 * POUND), share: 0.33 }],
       horsepower: 40,
       personsCapacity: kilograms(550 * POUND),
       weightCapacity: kilograms(1000 * POUND),
-      foamDensity: (2 * POUND) / FOOT ** 3,
+      length: metres(4.5),
+      foam: foamOf((2 * POUND) / FOOT ** 3),
       ...change,
     });
 
   it('carries boat, swamped motor, half the people, over 60.4 lb a cubic foot', () => {
-    const result = flotation();
-    if ('notComputed' in result) throw new Error(result.notComputed);
+    const result = computed(flotation());
     const lift = 330 + (255 + 14 + 25) + 275;
-    expect(result.total / POUND).toBeCloseTo(lift, 9);
-    expect(result.foam / FOOT ** 3).toBeCloseTo(lift / 60.4, 9);
+    expect(result.lift.total / POUND).toBeCloseTo(lift, 9);
+    expect(result.foam.total / FOOT ** 3).toBeCloseTo(lift / 60.4, 9);
     expect(result.caution).toContain('verify by a swamping test');
+  });
+
+  it('is still needed as far as it is not fitted', () => {
+    const needed = computed(flotation({ foam: foamOf(32) }));
+    const part = computed(flotation({ foam: foamOf(32, needed.foam.total - 0.1) }));
+    const whole = computed(flotation({ foam: foamOf(32, needed.foam.total + 0.1) }));
+    expect([part.stillNeeded, whole.stillNeeded]).toEqual([expect.closeTo(0.1, 12), 0]);
+    expect(needed.stillNeeded).toBe(needed.foam.total);
+  });
+
+  it('is outside the law from 20 ft on, and says so', () => {
+    expect(computed(flotation({ length: metres(6.09) })).applies).toBe(true);
+    expect(computed(flotation({ length: metres(6.096) })).applies).toBe(false);
+  });
+
+  it('is less for a transom of 20 in, by what the swamped motor weighs less', () => {
+    const [high, low] = [false, true].map(
+      (lowTransom) => computed(flotation({ lowTransom })).lift.propulsion / POUND,
+    );
+    expect((high ?? 0) - (low ?? 0)).toBeCloseTo(255 - 230, 9);
+  });
+
+  it('counts people without a jump at 550 lb', () => {
+    const lift = (pounds: number) =>
+      computed(
+        flotation({ personsCapacity: kilograms(pounds * POUND), weightCapacity: kilograms(0) }),
+      ).lift.people;
+    expect(lift(550.001) - lift(549.999)).toBeLessThan(1e-3);
+    expect(lift(1100) / lift(550)).toBeCloseTo(343.75 / 275, 9);
   });
 
   it('credits what floats', () => {
@@ -209,8 +253,8 @@ describe('foam for level flotation', () => {
   });
 
   it('is not computed for foam as heavy as water, nor for a motor in no table', () => {
-    expect(flotation({ foamDensity: 1000 })).toHaveProperty('notComputed');
-    expect(flotation({ foamDensity: 900 })).toHaveProperty('foam');
+    expect(flotation({ foam: foamOf(1000) })).toHaveProperty('notComputed');
+    expect(flotation({ foam: foamOf(900) })).toHaveProperty('foam');
     expect(flotation({ horsepower: 400 })).toHaveProperty('notComputed');
   });
 });

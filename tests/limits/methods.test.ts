@@ -11,7 +11,7 @@ import {
   type RatedHull,
 } from '../../src/limits/index.ts';
 import { cubicMetres, kilograms, metres, radians, watts } from '../../src/units/index.ts';
-import { boatOf, DEGREE, hullOf } from './boats.ts';
+import { boatOf, DEGREE, hullOf, POUND } from './boats.ts';
 
 describe('a boat rated by several methods', () => {
   it('has a rating for each, in the order asked for, each an estimate with a test named', () => {
@@ -23,10 +23,41 @@ describe('a boat rated by several methods', () => {
     }
   });
 
+  it('says what its symbols stand for', () => {
+    for (const { symbols } of rateBoat(boatOf(), ['iso', 'cfr-183', 'australian'])) {
+      expect(symbols.length).toBeGreaterThan(0);
+      for (const [symbol, meaning] of symbols) expect([symbol, meaning]).not.toContain('');
+    }
+  });
+
+  it('asks for the side test below 550 lb of people, until it is made, and not at 550 lb', () => {
+    // 40 hp stand for 459 lb: 1,009 lb of weight capacity leave 550 lb, 1,008 lb leave 549.
+    const besides = (capacity: number, sideTest?: number) =>
+      rateBoat(
+        boatOf({
+          light: kilograms(500 * POUND),
+          greatestDisplacement: kilograms((500 + 5 * capacity) * POUND),
+          engine: { power: watts(40 * 745.699872), mass: kilograms(98) },
+          ...(sideTest !== undefined && { sideTest: kilograms(sideTest * POUND) }),
+        }),
+        ['cfr-183'],
+      )[0]?.besides;
+    expect(besides(1009)).toEqual([]);
+    expect(besides(1008)).toHaveLength(1);
+    expect(besides(1008, 400)).toEqual([]);
+  });
+
   it('names the seats when they bind, and what would allow more', () => {
     const [rating] = rateBoat(boatOf({ seats: 2 }), ['cfr-183']);
     expect(rating?.binding?.words).toBe('the seat count binds, not the buoyancy (6)');
     expect(rating?.people).toBe(2);
+  });
+
+  it('gives what the people may weigh where the law wants that on the plate', () => {
+    const [law, iso] = rateBoat(boatOf(), ['cfr-183', 'iso']);
+    // (3,200 - 230) kg / 5 = 1,309.6 lb, less 459 lb for a motor of 37 kW (49.6 hp): 850.6 lb.
+    expect((law?.peopleLoad ?? 0) / POUND).toBeCloseTo(850.6, 0);
+    expect(iso?.peopleLoad).toBeUndefined();
   });
 
   it('names the buoyancy when that binds', () => {

@@ -37,6 +37,14 @@ describe('brakes in Australia', () => {
     expect(need('AU', 2000.1)).toMatchObject({ overRun: false, breakaway: true });
   });
 
+  it('say what is left before more of them are asked for', () => {
+    const left = (total: number, more: Partial<BrakeInput> = {}) =>
+      need('AU', total, more).margins.map((margin) => margin.left);
+    expect(left(800, { onBall: kilograms(80) })).toEqual([30]);
+    expect(left(1900)).toEqual([100]);
+    expect(left(500, { axles: 2 })).toEqual([1500]);
+  });
+
   it('are in another rule book above 4,500 kg', () => {
     expect([unknown('AU', 4500), unknown('AU', 4500.1)]).toEqual([false, true]);
   });
@@ -56,6 +64,12 @@ describe('brakes in New Zealand', () => {
 });
 
 describe('brakes in the United Kingdom and the Union', () => {
+  it('say what is left to half the car’s mass too, while none are needed', () => {
+    const vehicle = kilograms(1200);
+    expect(need('UK-EU', 500, { vehicle }).margins.map(({ left }) => left)).toEqual([250, 100]);
+    expect(need('UK-EU', 700, { vehicle }).margins).toHaveLength(1);
+  });
+
   it('are needed above half the mass of the car, and not at half', () => {
     const vehicle = kilograms(1200);
     expect(need('UK-EU', 600, { vehicle }).braked).toBe('none');

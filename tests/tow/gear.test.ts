@@ -4,11 +4,13 @@ import {
   couplingForce,
   type Margin,
   roadLength,
+  roadLengthMargins,
   roadWidth,
   roofMargins,
   runningGearMargins,
   type VehicleLimits,
   vehicleMargins,
+  winchPostMargins,
 } from '../../src/tow/index.ts';
 import { kilograms, metres } from '../../src/units/index.ts';
 
@@ -44,6 +46,25 @@ describe('the road', () => {
   it('is taken up to the outboard where that stands out behind the trailer', () => {
     expect(roadLength(metres(6), metres(0.2), metres(5.4), metres(0.6))).toBeCloseTo(6.2, 12);
     expect(roadLength(metres(7), metres(0.2), metres(5.4), metres(0.6))).toBe(7);
+  });
+});
+
+describe('length and winch post', () => {
+  it('hold at the road’s limit and at the room that there is, and not above', () => {
+    expect(holds(roadLengthMargins(12.5, 'AU'))).toEqual([true]);
+    expect(holds(roadLengthMargins(12.501, 'AU'))).toEqual([false]);
+    expect(holds(roadLengthMargins(6.5, 'AU', metres(6.5)))).toEqual([true, true]);
+    expect(holds(roadLengthMargins(6.501, 'AU', metres(6.5)))).toEqual([true, false]);
+  });
+
+  it('hold where the trailer lets the post stand, both ends among them', () => {
+    const range = { from: metres(0.8), to: metres(1.5) };
+    expect([0.79, 0.8, 1.5, 1.51].map((at) => holds(winchPostMargins(metres(at), range)))).toEqual([
+      [false, true],
+      [true, true],
+      [true, true],
+      [true, false],
+    ]);
   });
 });
 

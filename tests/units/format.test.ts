@@ -31,6 +31,7 @@ describe('a printed quantity', () => {
     expect(metric.volume(cubicMetres(0.025))).toBe(unbroken('25 L'));
     expect(metric.current(amperes(3.5))).toBe(unbroken('3.5 A'));
     expect(metric.percent(0.1255, 1)).toBe(unbroken('12.6 %'));
+    expect(metric.degrees(-Math.PI / 100)).toBe(unbroken('1.8 degrees'));
   });
   it('is US customary when the workspace asks for it', () => {
     expect(us.length(metres(4.2926))).toBe(unbroken('14 ft 1 in'));

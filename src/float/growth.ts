@@ -1,0 +1,79 @@
+import {
+  kilograms,
+  type Kilograms,
+  type Metres,
+  type Point3,
+  type Radians,
+} from '../units/index.ts';
+import { findEquilibrium } from './equilibrium.ts';
+import { findRoot } from './find-root.ts';
+import { lowestOpening, sheerOf } from './freeboard.ts';
+import type { FloatingBody, Load, Opening, WaterPlane } from './types.ts';
+import { withMasses } from './with-masses.ts';
+
+export interface GrowthInput {
+  readonly body: FloatingBody;
+  /** As she is loaded now, with nothing put on. */
+  readonly load: Load;
+  /** Where what she puts on lies. */
+  readonly at: Point3;
+  readonly openings: readonly Opening[];
+  /** Growth beyond which nobody asks, kg. */
+  readonly most: Kilograms;
+}
+
+/** What has to hold while she grows. */
+export type GrowthLimit =
+  | { readonly kind: 'freeboard'; readonly least: Metres }
+  | { readonly kind: 'trim'; readonly least: Radians; readonly most: Radians }
+  | { readonly kind: 'heel'; readonly most: Radians };
+
+export type GrowthMargin =
+  | { readonly outcome: 'met'; readonly growth: Kilograms }
+  | { readonly outcome: 'already past' }
+  | { readonly outcome: 'not met' };
+
+/** Kilograms that growth is found to. */
+const TOLERANCE = 0.01;
+/** Short of a limit by so much, m or rad, when she does not float at all. */
+const LOST = -0.1;
+
+/**
+ * How much she can put on until a limit is met.
+ *
+ * @returns `already past` when the limit does not hold as she is; `not met` when it holds with `most` put on
+ * @validity still water; the limit is passed once on the way. An estimate from the drawn lines; verify by weighing
+ * and by draught marks
+ * @source derived: full equilibrium at each growth, false position to 0.01 kg
+ */
+export function growthUntil(input: GrowthInput, limit: GrowthLimit): GrowthMargin {
+  const { body, load, at, openings, most } = input;
+  const slack = (growth: number): number => {
+    const grown = withMasses(load, [{ mass: kilograms(growth), at }]);
+    const result = findEquilibrium(body, grown, openings);
+    if (result.outcome !== 'floats') return LOST;
+    return slackOf(limit, result.plane, input);
+  };
+  const now = slack(0);
+  if (now < 0) return { outcome: 'already past' };
+  const then = slack(most);
+  if (then >= 0) return { outcome: 'not met' };
+  const growth = findRoot(slack, [0, now], [most, then], TOLERANCE);
+  return growth === undefined
+    ? { outcome: 'not met' }
+    : { outcome: 'met', growth: kilograms(growth) };
+}
+
+/** What is left to a limit, m or rad. */
+function slackOf(limit: GrowthLimit, plane: WaterPlane, { body, openings }: GrowthInput): number {
+  switch (limit.kind) {
+    case 'freeboard': {
+      const lowest = lowestOpening(plane, [...openings, ...sheerOf(body.hull)]);
+      return (lowest?.freeboard ?? 0) - limit.least;
+    }
+    case 'trim':
+      return Math.min(plane.trim - limit.least, limit.most - plane.trim);
+    case 'heel':
+      return limit.most - Math.abs(plane.heel);
+  }
+}

@@ -1,0 +1,28 @@
+import { kilograms, type Kilograms, metres, type Metres, type Point3 } from '../units/index.ts';
+import type { WeightedCentre } from './types.ts';
+
+/** What is allowed for what a boat puts on over her life. */
+export interface GrowthAllowance {
+  /** Share of the light boat's mass, 0 or above. */
+  readonly share: number;
+  /** How far her centre of mass rises with it. */
+  readonly rise: Metres;
+}
+
+/**
+ * Mass that a boat puts on over her life, and where it lies: her own centre comes to lie higher by the rise.
+ *
+ * (M + m) (z + rise) = M z + m zm, so zm = z + rise (M + m) / m, with M and z the boat's mass and height of centre.
+ *
+ * @returns kg, in boat axes; nothing at her own centre where no growth is allowed for
+ * @validity along and across it lies at her own centre: paint, repairs, water in fittings, gear that stays aboard
+ * @source derived: first moments; an allowance as a share and a rise: common practice, no source
+ */
+export function growthOf(
+  { mass, centre }: WeightedCentre,
+  { share, rise }: GrowthAllowance,
+): { readonly mass: Kilograms; readonly at: Point3 } {
+  if (!(share > 0)) return { mass: kilograms(0), at: centre };
+  const above = rise * (1 + 1 / share);
+  return { mass: kilograms(share * mass), at: { ...centre, z: metres(centre.z + above) } };
+}
