@@ -151,8 +151,8 @@ function yardPages(
   const figures = loaded.orders.flatMap((entry) => entry.figures ?? []);
   const checks = [...runChecks(), ...orderChecks(figures)];
   const index = indexView({
-    overview: loaded.overview,
-    yard,
+    ...acrossOrders(loaded, yard),
+    fontCss: drawingFontCss(),
     findings: loaded.findings,
     sources: loaded.sources,
     unread: loaded.brokenOrders.map(({ file }) => file),

@@ -8,20 +8,17 @@ const NEVER_TOGETHER =
   'Never let catalyst and accelerator meet undiluted: together they can explode. Stir one fully into the resin before the other comes near.';
 const STYRENE = 'Styrene vapour: extraction on, vapour mask on, no flame and no spark in the shop.';
 
+const HEAT =
+  'A full pot heats by itself and can burn: mix small, spread it soon. A hot pot goes outside, on bare ground.';
+
 /**
  * What can hurt someone in a stage, in a few words. It reminds; it does not teach.
  *
  * @source common practice, no source
  */
 export const STAGE_CAUTIONS: Readonly<Partial<Record<Stage, readonly string[]>>> = {
-  gelcoat: [PEROXIDE, NEVER_TOGETHER, STYRENE, SHEET],
-  laminate: [
-    PEROXIDE,
-    NEVER_TOGETHER,
-    STYRENE,
-    'A full pot heats by itself and can burn: mix small, spread it soon. A hot pot goes outside, on bare ground.',
-    SHEET,
-  ],
+  gelcoat: [PEROXIDE, NEVER_TOGETHER, STYRENE, HEAT, SHEET],
+  laminate: [PEROXIDE, NEVER_TOGETHER, STYRENE, HEAT, SHEET],
   infusion: [
     PEROXIDE,
     NEVER_TOGETHER,

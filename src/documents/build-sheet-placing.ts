@@ -11,21 +11,24 @@ const ON_CENTRE = 0.0005;
  * Where every item goes that has a place in the boat, in the order of the Build.
  *
  * @param numbers - the number of an item in the drawing, by its key
+ * @param changes - the variation that an item came with, by its name
  */
 export function placingList(
   { items }: Build,
   numbers: ReadonlyMap<string, string>,
+  changes: ReadonlyMap<string, string>,
   format: Formatter,
 ): readonly PlacedItem[] {
   return items
     .filter(({ kind }) => kind !== 'shell' && kind !== 'structure' && kind !== 'trailer')
-    .map((item) => placedItem(item, numbers, format));
+    .map((item) => placedItem(item, numbers, changes, format));
 }
 
 /** One item with its place in workshop dimensions, from transom, centreline and baseline. */
 export function placedItem(
   item: BuildItem,
   numbers: ReadonlyMap<string, string>,
+  changes: ReadonlyMap<string, string>,
   format: Formatter,
 ): PlacedItem {
   const { x, y, z } = item.at;
@@ -35,6 +38,7 @@ export function placedItem(
     number: numbers.get(item.key) ?? '',
     quantity: countOf(item.quantity, format),
     name: item.name,
+    change: changes.get(item.name) ?? '',
     forward: told(
       x < 0 ? `${format.dimension(metres(Math.abs(x)))}${NO_BREAK}behind` : format.dimension(x),
     ),

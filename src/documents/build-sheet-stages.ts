@@ -1,24 +1,32 @@
 import type { Figures } from '../figures/index.ts';
 import { type BuildItem, stagesOf } from '../resolve/index.ts';
-import { type Stage, STAGES } from '../schema/index.ts';
-import {
-  createFormatter,
-  type Decimal,
-  type Formatter,
-  ZERO,
-  sumDecimals,
-} from '../units/index.ts';
+import { type Stage, STAGES, type Yard } from '../schema/index.ts';
+import { createFormatter, type Decimal, ZERO, sumDecimals } from '../units/index.ts';
 import { STAGE_CAUTIONS } from './build-sheet-cautions.ts';
 import { daysText, type PlannedDays } from './build-sheet-days.ts';
 import { partsOfStage } from './build-sheet-parts.ts';
 import { placedItem } from './build-sheet-placing.ts';
+import { gateTables } from './gate-sheets.ts';
 import { picturesOfStage, tablesOfStage } from './stage-tables.ts';
-import type { BuildSheetView, StageHours, StageItem, StageSheet } from './build-sheet-types.ts';
+import type {
+  BuildSheetView,
+  PlacedItem,
+  StageHours,
+  StageItem,
+  StageSheet,
+} from './build-sheet-types.ts';
 import { hoursText, printedHours, STAGE_NAMES } from './build-sheet-words.ts';
-import { sentence } from './words.ts';
+import { NO_BREAK, sentence } from './words.ts';
 
 /** Stages that no boat goes without, planned hours or not. */
 const ALWAYS: ReadonlySet<Stage> = new Set(['release', 'water-trial', 'handover']);
+
+interface StageOptions {
+  readonly planned?: PlannedDays;
+  readonly fontCss: string;
+  /** The variation that an item came with, by its name. */
+  readonly changes: ReadonlyMap<string, string>;
+}
 
 /**
  * Every stage that this boat goes through, in the order of the build, with what it takes.
@@ -28,7 +36,7 @@ const ALWAYS: ReadonlySet<Stage> = new Set(['release', 'water-trial', 'handover'
 export function stageSheets(
   figures: Figures,
   numbers: ReadonlyMap<string, string>,
-  { planned, fontCss }: { readonly planned?: PlannedDays; readonly fontCss: string },
+  { planned, fontCss, changes }: StageOptions,
 ): readonly StageSheet[] {
   const { build } = figures;
   const format = createFormatter(build.yard.locale, build.yard.units);
@@ -41,14 +49,16 @@ export function stageSheets(
       number: String(index + 1),
       name: STAGE_NAMES[stage],
       does: sentence(facts.does),
+      who: crewText(build.yard, stage),
       planned: hours.amount > 0n ? hoursText(hours, format) : '',
       days: daysText(stage, planned, build.yard.locale),
       cautions: STAGE_CAUTIONS[stage] ?? [],
       parts,
       traced: parts.some((part) => part.traced),
       itemsHeading: stage === 'water-trial' ? 'Try' : 'Fit',
-      items: itemsOfStage(figures, stage, numbers, format),
+      items: itemsOfStage(figures, stage, (item) => placedItem(item, numbers, changes, format)),
       tables: tablesOfStage(figures, stage),
+      gate: gateTables(figures, stage),
       pictures: picturesOfStage(figures, stage, fontCss),
       checks: facts.checks,
       measures: facts.measures,
@@ -75,6 +85,7 @@ export function hoursByStage(
     hours: rows.map((row, index): StageHours => ({
       number: String(index + 1),
       stage: STAGE_NAMES[row.stage],
+      who: crewText(yard, row.stage),
       days: row.days,
       planned: print(row.planned),
       worked: print(row.worked),
@@ -82,6 +93,13 @@ export function hoursByStage(
     totalHours: sum(rows.map(({ planned }) => planned)),
     totalWorked: sum(rows.map(({ worked }) => worked)),
   };
+}
+
+/** "2 × Laminator"; empty when the yard names no trade for the stage. */
+function crewText({ stages, trades }: Yard, stage: Stage): string {
+  const { trade, people } = stages[stage];
+  if (trade === undefined) return '';
+  return `${people > 1 ? `${people}${NO_BREAK}×${NO_BREAK}` : ''}${trades[trade]?.name ?? trade}`;
 }
 
 /** Names of the stages that this boat does without; empty when there are none. */
@@ -115,15 +133,14 @@ function workedHours({ build }: Figures, wanted: Stage): Decimal {
 function itemsOfStage(
   { build }: Figures,
   stage: Stage,
-  numbers: ReadonlyMap<string, string>,
-  format: Formatter,
+  placed: (item: BuildItem) => PlacedItem,
 ): readonly StageItem[] {
   const isListed = ({ kind }: BuildItem): boolean =>
     kind === 'structure' ? stage === 'fit-out' : kind !== 'shell';
   return build.items
     .filter((item) => isListed(item) && stagesOf(item).includes(stage))
     .map((item) => ({
-      ...placedItem(item, numbers, format),
+      ...placed(item),
       notes: item.notes.map(sentence),
     }));
 }

@@ -17,6 +17,8 @@ export interface StageHours {
   /** The stage's number on this sheet. */
   readonly number: string;
   readonly stage: string;
+  /** Who does it: "2 × Laminator"; empty when the yard does not say. */
+  readonly who: string;
   /** The days that the plan gives it; empty when it is not planned. */
   readonly days: string;
   readonly planned: string;
@@ -39,6 +41,8 @@ export interface PlacedItem {
   /** "4 ×"; empty for one. */
   readonly quantity: string;
   readonly name: string;
+  /** The variation that it came with: "V1"; empty when it was in the order. */
+  readonly change: string;
   readonly forward: string;
   readonly across: string;
   readonly up: string;
@@ -67,6 +71,8 @@ export interface StageSheet {
   readonly number: string;
   readonly name: string;
   readonly does: string;
+  /** Who does it: "2 × Laminator"; empty when the yard does not say. */
+  readonly who: string;
   /** Empty when no hours are planned. */
   readonly planned: string;
   /** The days that the plan gives it; empty when it is not planned. */
@@ -78,8 +84,10 @@ export interface StageSheet {
   /** What is done with the items: "Fit", or "Try" on the water. */
   readonly itemsHeading: string;
   readonly items: readonly StageItem[];
-  /** What the trade works by: lay-up, cut list, mixing, plan of the infusion, wiring, weigh gate. */
+  /** What the trade works by: lay-up, cut list, mixing, plan of the infusion, wiring. */
   readonly tables: readonly StageTable[];
+  /** What she must weigh when the stage is over; empty when she is not weighed then. */
+  readonly gate: readonly StageTable[];
   readonly pictures: readonly CaptionedPicture[];
   readonly checks: readonly string[];
   readonly measures: readonly string[];

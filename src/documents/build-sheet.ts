@@ -29,6 +29,8 @@ export function buildSheetView(
   const { build } = figures;
   const { order, yard } = build;
   const drawn = drawForWorkshop(figures, fontCss);
+  const changes = changesByItem(variations);
+  const format = createFormatter(yard.locale, yard.units);
   return {
     document: documentHead(build),
     shop: yard.shop.name,
@@ -45,11 +47,24 @@ export function buildSheetView(
     ...hoursByStage(figures, planned),
     daysNote: daysNote(planned, yard.locale),
     notInOrder: stagesLeftOut(figures),
-    pictures: drawn.pictures.slice(0, 1),
-    furtherPictures: drawn.pictures.slice(1),
-    placing: placingList(build, drawn.numbers, createFormatter(yard.locale, yard.units)),
-    stages: stageSheets(figures, drawn.numbers, { fontCss, ...(planned && { planned }) }),
+    pictures: drawn.pictures.slice(0, 2),
+    furtherPictures: drawn.pictures.slice(2),
+    placing: placingList(build, drawn.numbers, changes, format),
+    stages: stageSheets(figures, drawn.numbers, {
+      fontCss,
+      changes,
+      ...(planned && { planned }),
+    }),
   };
+}
+
+/** "V1" by the name of each item that an agreed variation brought. */
+function changesByItem(variations: readonly FiguredVariation[]): ReadonlyMap<string, string> {
+  return new Map(
+    variations.flatMap(({ variation, number, added }) =>
+      variation.agreed ? added.map((name): [string, string] => [name, `V${number}`]) : [],
+    ),
+  );
 }
 
 function agreedVariations(
@@ -60,7 +75,7 @@ function agreedVariations(
     variation.agreed
       ? [
           {
-            name: `Variation ${number}: ${variation.name}`,
+            name: `V${number}: ${variation.name}`,
             signed: `signed ${formatDate(variation.agreed.date, locale)}`,
             added,
             removed,

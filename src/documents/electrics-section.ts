@@ -73,14 +73,25 @@ function circuitTable(
           format.percent(row.conductor.dropShare, 1),
           row.circuit.purpose === 'feeder'
             ? ''
-            : `${format.number((row.circuit.current * row.circuit.hoursADay * volts) / nominal, 1)} Ah`,
+            : `${format.number(row.circuit.current * row.circuit.hoursADay, 1)} Ah${volts === nominal ? '' : ` at ${volts} V`}`,
         ),
       )
       .concat(
         refused.map(({ circuit, reason }) =>
           flagRow(circuit.name, format.current(circuit.current), '', '', reason, '', '', ''),
         ),
-        [sumRow('Together', '', '', '', '', '', '', `${format.number(budget.ampereHours, 1)} Ah`)],
+        [
+          sumRow(
+            `Together, ${nominal} V`,
+            '',
+            '',
+            '',
+            '',
+            '',
+            '',
+            `${format.number(budget.ampereHours, 1)} Ah`,
+          ),
+        ],
       ),
   };
 }

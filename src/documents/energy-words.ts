@@ -7,14 +7,24 @@ const CHEMISTRY = { flooded: 'lead-acid', agm: 'AGM', lifepo4: 'LiFePO4' } as co
 
 /** What the boat draws in a day and how long the batteries last, in sentences. */
 export function bankWords(
-  { bank, budget, volts }: ElectricsFigures,
+  { bank, budget, volts, seriesBanks }: ElectricsFigures,
+  format: Formatter,
+): readonly string[] {
+  return [
+    ...wordsOf({ bank, budget, volts }, format),
+    ...seriesBanks.flatMap((one) => wordsOf(one, format)),
+  ];
+}
+
+function wordsOf(
+  { bank, budget, volts }: Pick<ElectricsFigures, 'bank' | 'budget' | 'volts'>,
   format: Formatter,
 ): readonly string[] {
   const day = `A day draws ${ampereHours(budget.ampereHours, format)} (${format.number(budget.wattHours, 0)}${NO_BREAK}Wh at ${plain(volts, format)}${NO_BREAK}V)`;
   if ('notComputed' in bank) return [`${day}. Batteries not computed: ${bank.notComputed}.`];
   const share = format.percent(bank.usable / bank.rated, 0);
   return [
-    `${day}; of ${ampereHours(bank.rated, format)} ${CHEMISTRY[bank.chemistry]} ${share} may be used, ${ampereHours(bank.usable, format)}.`,
+    `${day}; of ${ampereHours(bank.rated, format)} ${CHEMISTRY[bank.chemistry]} at ${plain(volts, format)}${NO_BREAK}V ${share} may be used, ${ampereHours(bank.usable, format)}.`,
     `Without charging that lasts ${autonomyText(bank.daysOfAutonomy, format)}; with everything on at once, ${hoursText(bank.hoursAtPeak, format)}.`,
   ];
 }

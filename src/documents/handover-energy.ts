@@ -1,5 +1,5 @@
-import { type Figures, ELECTRICS_BASIS } from '../figures/index.ts';
-import { createFormatter } from '../units/index.ts';
+import { type Figures, type SeriesBank, ELECTRICS_BASIS } from '../figures/index.ts';
+import { createFormatter, type Formatter } from '../units/index.ts';
 import { ampereHours, autonomyText, chargeText, hoursText } from './energy-words.ts';
 import type { HandoverView } from './handover-types.ts';
 import { NO_BREAK } from './words.ts';
@@ -14,16 +14,17 @@ const SOURCES = {
 export function handoverEnergy({ build, electrics }: Figures): HandoverView['energy'] {
   if ('notComputed' in electrics || electrics.circuits.length === 0) return undefined;
   const format = createFormatter(build.yard.locale, build.yard.units);
-  const { circuits, budget, bank, charging, volts: nominal } = electrics;
+  const { circuits, budget, bank, charging, seriesBanks, volts: nominal } = electrics;
   const known = 'notComputed' in bank ? undefined : bank;
   return {
     rows: circuits.map(({ row: { circuit }, volts }) => ({
       name: circuit.name,
       current: format.current(circuit.current),
       time: `${format.number(circuit.hoursADay, Number.isInteger(circuit.hoursADay * 10) ? 1 : 2)}${NO_BREAK}h`,
-      aDay: ampereHours((circuit.current * circuit.hoursADay * volts) / nominal, format),
+      aDay: `${ampereHours(circuit.current * circuit.hoursADay, format)}${volts === nominal ? '' : ` at ${volts}${NO_BREAK}V`}`,
     })),
     total: ampereHours(budget.ampereHours, format),
+    totalOf: seriesBanks.length > 0 ? `Together at ${nominal}${NO_BREAK}V` : 'Together',
     figures: [
       ...(known
         ? [
@@ -44,6 +45,7 @@ export function handoverEnergy({ build, electrics }: Figures): HandoverView['ene
             },
           ]
         : []),
+      ...seriesBanks.flatMap((one) => seriesFigures(one, format)),
       ...charging.map((source) => ({
         label: `${SOURCES[source.source]}: ${source.name}`,
         value: chargeText(source, format),
@@ -52,4 +54,27 @@ export function handoverEnergy({ build, electrics }: Figures): HandoverView['ene
     ],
     method: `${ELECTRICS_BASIS.battery.validity} ${ELECTRICS_BASIS.battery.caution} Hours a day are assumed; yours decide.`,
   };
+}
+
+/** Batteries in series for one device: they feed nothing else, and need a charger of their own voltage. */
+function seriesFigures(
+  { volts, bank }: SeriesBank,
+  format: Formatter,
+): NonNullable<HandoverView['energy']>['figures'] {
+  const label = `Batteries in series, ${volts}${NO_BREAK}V`;
+  if ('notComputed' in bank) {
+    return [{ label, value: 'not computed', method: `${bank.notComputed}.` }];
+  }
+  return [
+    {
+      label: `${label}, usable`,
+      value: ampereHours(bank.usable, format),
+      method: `Of ${ampereHours(bank.rated, format)} rated; they feed nothing else. How they are charged is to be shown at handover.`,
+    },
+    {
+      label: `${volts}${NO_BREAK}V, with everything on`,
+      value: hoursText(bank.hoursAtPeak, format),
+      method: 'From full to the usable share.',
+    },
+  ];
 }

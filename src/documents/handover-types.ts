@@ -85,6 +85,8 @@ export interface HandoverView {
           readonly aDay: string;
         }[];
         readonly total: string;
+        /** What the total is called. */
+        readonly totalOf: string;
         readonly figures: readonly KeyFigure[];
         readonly method: string;
       }

@@ -4,7 +4,13 @@ import {
   type InfusionPlan,
   LAMINATE_BASIS,
 } from '../figures/index.ts';
-import { createFormatter, decimalToNumber, type Formatter } from '../units/index.ts';
+import {
+  createFormatter,
+  decimalToNumber,
+  type Formatter,
+  kilograms,
+  metres,
+} from '../units/index.ts';
 import { figure, row, stageTable, type StageTable, text, write } from './stage-table.ts';
 import { NO_BREAK } from './words.ts';
 
@@ -44,16 +50,21 @@ function planRows(
   const lines = asLaid?.feedLines ?? plan.feedLines;
   const celsius = decimalToNumber(build.yard.workshop.temperature);
   const minutes = (value: number): string => `${format.number(value, 0)}${NO_BREAK}min`;
-  const each = format.mass(plan.resinPerFeed);
+  const spacing = metres((plan.spacing * plan.feedLines) / lines);
+  const each = format.mass(kilograms(plan.resin / lines));
   return [
     row('Shop and resin temperature', `${format.number(celsius, 0)}${NO_BREAK}°C`, ''),
     row(
       'Feed lines',
-      lines === 1 ? '1, along the keel' : `${lines}, ${format.dimension(plan.spacing)} apart`,
+      lines === 1 ? '1, along the keel' : `${lines}, ${format.dimension(spacing)} apart`,
       '',
     ),
-    row('Resin, mixed in batches as the table says', format.mass(plan.resin), ''),
-    ...(plan.feedLines > 1 ? [row('Resin of one feed line', each, '')] : []),
+    row(
+      `Resin, in batches; ${format.mass(plan.lost)} of it stays in mesh and lines`,
+      format.mass(plan.resin),
+      '',
+    ),
+    ...(lines > 1 ? [row('Resin of one feed line', each, '')] : []),
     row('Catch pot, at least', `${format.number(plan.catchPotLitres, 1)}${NO_BREAK}L`, ''),
     row('Gel time of a cup', typeof gelMinutes === 'number' ? minutes(gelMinutes) : '', ''),
     row('Full, expected', minutes((asLaid?.fillSeconds ?? plan.fillSeconds) / 60), ''),

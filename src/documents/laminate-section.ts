@@ -27,13 +27,14 @@ export function laminateSection({ build, laminate }: Figures): Section {
     ],
     tables: [
       panelTable(laminate, format),
+      strengthTable(laminate, format),
       ...screeningTable(laminate, format),
       kitTable(laminate, format),
     ],
     notes: [
       ...(stock
         ? [
-            `Shelf as counted on ${formatDate(stock.counted, yard.locale)}; the same shelf stands against every order.`,
+            `Shelf as counted on ${formatDate(stock.counted, yard.locale)}; here the whole shelf stands against this order; the page Purchases lets the first stage take first.`,
           ]
         : []),
       ...[LAMINATE_BASIS.layUp, LAMINATE_BASIS.strength, LAMINATE_BASIS.screening].map(
@@ -54,40 +55,54 @@ function infusionWords({ infusion }: LaminateFigures, format: Formatter): readon
   ];
 }
 
-function panelTable({ mass, sections }: LaminateFigures, format: Formatter): SectionTable {
-  const row = ({ panel, layUp, total }: (typeof mass.panels)[number]) => {
-    const strip = sections.get(panel.name);
-    const stiffness =
-      strip && 'stiffness' in strip
-        ? format.number(strip.stiffness, strip.stiffness < 10 ? 1 : 0)
-        : 'not computed';
-    return plainRow(
-      panel.name,
-      format.area(panel.area),
-      format.number(layUp.thickness * 1000, 1),
-      layUp.fibreFraction === undefined ? '' : format.percent(layUp.fibreFraction, 0),
-      stiffness,
-      format.mass(total),
+/** What each panel weighs and of what, and all together. */
+function panelTable({ mass }: LaminateFigures, format: Formatter): SectionTable {
+  const masses = (one: Pick<typeof mass, 'fibre' | 'resin' | 'gelcoat' | 'core' | 'total'>) =>
+    [one.fibre, one.resin, one.gelcoat, one.core, one.total].map(
+      (value) => `${format.number(value, 1)} kg`,
     );
-  };
   return {
     caption: 'Panels of the shell',
     columns: [
       textColumn('Panel'),
-      figureColumn('Area'),
-      figureColumn('Thickness, mm'),
-      figureColumn('Fibre by mass'),
-      figureColumn('Stiffness, N m²/m'),
-      figureColumn('Mass'),
+      ...['Area', 'Thickness, mm', 'Fibre', 'Resin', 'Gelcoat', 'Core', 'Mass'].map(figureColumn),
     ],
     rows: [
-      ...mass.panels.map(row),
-      sumRow('Together', '', '', '', '', format.mass(mass.total)),
-      plainRow('of it resin', '', '', '', '', format.mass(mass.resin)),
-      plainRow('of it fibre', '', '', '', '', format.mass(mass.fibre)),
-      plainRow('of it core', '', '', '', '', format.mass(mass.core)),
-      plainRow('of it gelcoat', '', '', '', '', format.mass(mass.gelcoat)),
+      ...mass.panels.map((one) =>
+        plainRow(
+          one.panel.name,
+          format.area(one.panel.area),
+          format.number(one.layUp.thickness * 1000, 1),
+          ...masses(one),
+        ),
+      ),
+      sumRow('Together', '', '', ...masses(mass)),
     ],
+  };
+}
+
+/** What a strip of each lay-up 1 m wide bears, of its ultimate strength. */
+function strengthTable({ mass, sections }: LaminateFigures, format: Formatter): SectionTable {
+  const whole = (value: number): string => format.number(value, value < 10 ? 1 : 0);
+  return {
+    caption: 'Stiffness and ultimate strength of each lay-up, a strip 1 m wide; estimated',
+    columns: [
+      textColumn('Panel'),
+      figureColumn('Fibre by mass'),
+      figureColumn('Stiffness, N m²/m'),
+      figureColumn('Bending moment, N m/m'),
+      figureColumn('Core shear, N/m'),
+    ],
+    rows: mass.panels.map(({ panel, layUp }) => {
+      const strip = sections.get(panel.name);
+      const share = layUp.fibreFraction === undefined ? '' : format.percent(layUp.fibreFraction, 0);
+      if (!strip || 'notComputed' in strip) {
+        return plainRow(panel.name, share, `not computed: ${strip?.notComputed ?? ''}`, '', '');
+      }
+      const { stiffness, moment, shear } = strip;
+      const sheared = shear === undefined ? '' : whole(shear);
+      return plainRow(panel.name, share, whole(stiffness), whole(moment), sheared);
+    }),
   };
 }
 
@@ -145,7 +160,7 @@ function kitTable({ kit }: LaminateFigures, format: Formatter): SectionTable {
       const print = (value: number): string => `${format.number(value, 1)} ${unit}`;
       return plainRow(
         `${line.part} ${line.description}`,
-        print(line.inBoat),
+        `${print(line.inBoat)}${line.lost > 0 ? `, ${print(line.lost)} in mesh and lines` : ''}`,
         line.listed === undefined ? 'not listed' : print(line.listed),
         print(line.needed),
         print(line.fromStock),

@@ -7,48 +7,68 @@ import { NO_BREAK } from './words.ts';
 /** Catalyst by the batch for what is mixed in a stage: coats, hand-laid resins, or the infused resin. */
 export function mixingTables({ build, laminate }: Figures, stage: Stage): readonly StageTable[] {
   if ('notComputed' in laminate) return [];
-  const infused = laminate.infusion?.resin;
   const format = createFormatter(build.yard.locale, build.yard.units);
-  const stageOf = (part: string): Stage => {
-    if (build.materials.get(part)?.kind === 'coat') return 'gelcoat';
-    return part === infused ? 'infusion' : 'laminate';
-  };
   return laminate.mixing
-    .filter(({ part }) => stageOf(part) === stage)
-    .map((mixing) => mixingTableOf(mixing, build, format));
+    .filter(({ stages }) => stages.includes(stage))
+    .flatMap((mixing) => tablesOf(mixing, stage, build, format));
 }
 
-function mixingTableOf(
+function tablesOf(
   { part, catalyst, share, celsius, table, others }: MixingFigures,
+  stage: Stage,
   { items }: Figures['build'],
   format: Formatter,
-): StageTable {
+): readonly StageTable[] {
   const name = items.flatMap(({ parts }) => parts).find(({ code }) => code === part)?.description;
-  const heading = `Mixing ${part}${name === undefined ? '' : `, ${name}`}`;
-  const columns = [text('Resin'), figure('Catalyst'), figure('or'), text('Note')];
+  const heading = `Mixing ${part}`;
+  const id = `mixing-${stage}-${part}`;
   if ('notComputed' in table) {
     const words = [`Not computed: ${table.notComputed}. Do not mix; ask.`];
-    return stageTable(`mixing-${part}`, heading, { words, columns, rows: [] });
+    return [stageTable(id, heading, { words, columns: [], rows: [] })];
   }
-  const minutes = (value: number): string => `${format.number(value, 0)}${NO_BREAK}min`;
-  const told = [{ celsius, table }, ...others]
-    .toSorted((a, b) => a.celsius - b.celsius)
-    .map(
-      (one) =>
-        `at ${format.number(one.celsius, 0)}${NO_BREAK}°C gels in ${minutes(one.table.gelMinutes)}, used up in ${minutes(one.table.potMinutes)}, at most ${format.mass(one.table.largestBatch)}`,
-    );
-  return stageTable(`mixing-${part}`, heading, {
-    words: [`${format.percent(share, 1)} of ${catalyst} by mass. A batch ${told.join('; ')}.`],
-    columns,
-    rows: table.rows.map(({ resin, catalystGrams, catalystMillilitres, withinPotLife }) =>
-      row(
-        format.mass(resin),
-        `${format.number(catalystGrams, 0)}${NO_BREAK}g`,
-        `${format.number(catalystMillilitres, 0)}${NO_BREAK}mL`,
-        withinPotLife ? '' : 'too much at once: it gels before it is laid',
+  const tooMuch = table.rows.some(({ withinPotLife }) => !withinPotLife);
+  const amount = (value: number): string => format.number(value, value < 10 ? 1 : 0);
+  const mixing = stageTable(id, heading, {
+    half: 'left',
+    words: [
+      `${name === undefined ? '' : `${name}: `}${format.percent(share, 1)} of ${catalyst} by mass.`,
+    ],
+    columns: [
+      text('Resin'),
+      ...table.rows.map(({ resin, withinPotLife }) =>
+        figure(`${format.mass(resin)}${withinPotLife ? '' : ' !'}`),
       ),
-    ),
-    notes: [MIXING_NOTE],
+    ],
+    rows: [
+      row('Catalyst, g', ...table.rows.map(({ catalystGrams }) => amount(catalystGrams))),
+      row('or mL', ...table.rows.map(({ catalystMillilitres }) => amount(catalystMillilitres))),
+    ],
+    notes: [`${tooMuch ? '! Too much at once: it gels before it is laid. ' : ''}${MIXING_NOTE}`],
+  });
+  return [mixing, potTable(id, celsius, [{ celsius, table }, ...others], format)];
+}
+
+/** How long a batch may be worked, and how large it may be, at each temperature of the shop. */
+function potTable(
+  id: string,
+  today: number,
+  tables: MixingFigures['others'],
+  format: Formatter,
+): StageTable {
+  const told = tables.toSorted((a, b) => a.celsius - b.celsius);
+  const minutes = (value: number): string => `${format.number(value, 0)}${NO_BREAK}min`;
+  return stageTable(`${id}-pot`, 'In the pot', {
+    half: 'right',
+    words: [`The shop is planned at ${format.number(today, 0)}${NO_BREAK}°C; read it first.`],
+    columns: [
+      text('Shop at'),
+      ...told.map(({ celsius }) => figure(`${format.number(celsius, 0)}${NO_BREAK}°C`)),
+    ],
+    rows: [
+      row('Gels in', ...told.map((one) => minutes(one.table.gelMinutes))),
+      row('Use up in', ...told.map((one) => minutes(one.table.potMinutes))),
+      row('Largest batch', ...told.map((one) => format.mass(one.table.largestBatch))),
+    ],
   });
 }
 

@@ -46,7 +46,8 @@ export function drawPlan(
       .filter((day) => day >= addDays(today, -LONGEST_BACK))
       .reduce((first, day) => (day < first ? day : first), today),
   );
-  const last = [...promises, ...orders.map(({ ends }) => ends)].reduce(
+  const could = shop.offers.flatMap((offer) => ('promise' in offer ? [offer.promise] : []));
+  const last = [...promises, ...could, ...orders.map(({ ends }) => ends)].reduce(
     (latest, day) => (day > latest ? day : latest),
     today,
   );
@@ -60,9 +61,12 @@ export function drawPlan(
       formatDayOfMonth(addDays(start, week * 7), locale),
     ),
     closed: closedSpans(frame, days),
-    groups: [orderLanes(frame, boats), mouldLanes(frame), peopleLanes(frame)].filter(
-      ({ lanes }) => lanes.length > 0,
-    ),
+    groups: [
+      orderLanes(frame, boats),
+      offerLanes(frame, boats),
+      mouldLanes(frame),
+      peopleLanes(frame),
+    ].filter(({ lanes }) => lanes.length > 0),
     alt: planInWords(shop, boats, locale),
     fontCss,
   });
@@ -88,6 +92,23 @@ function orderLanes(frame: Frame, boats: ReadonlyMap<string, string>): PlanGroup
     ];
   });
   return { heading: 'Orders', lanes };
+}
+
+/** What is not accepted yet, each by itself beside the accepted orders, with the day that can be promised. */
+function offerLanes(frame: Frame, boats: ReadonlyMap<string, string>): PlanGroup {
+  const lanes = frame.shop.offers.flatMap((offer): readonly PlanLane[] => {
+    if (!('planned' in offer)) return [];
+    const { number, planned, promise } = offer;
+    return [
+      {
+        name: `${number} ${boats.get(number) ?? ''}`.trim(),
+        rows: 1,
+        bars: phaseBars(planned, frame),
+        promised: daysBetween(frame.start, promise) + 1,
+      },
+    ];
+  });
+  return { heading: 'If accepted today', lanes };
 }
 
 const plannedOf = ({ shop }: Frame, wanted: string): PlannedOrder | undefined =>

@@ -12,6 +12,13 @@ export function planInWords(
     ({ number, starts, ends, promised }) =>
       `${number}, ${boats.get(number) ?? 'a boat'}, from ${day(starts)} to ${day(ends)}${promised === undefined ? '' : `, promised for ${day(promised)}`}.`,
   );
+  const offers = shop.offers.flatMap((offer) =>
+    'promise' in offer
+      ? [
+          `${offer.number}, ${boats.get(offer.number) ?? 'a boat'}, if accepted today: from ${day(offer.days.starts)} to ${day(offer.days.ends)}, can be promised for ${day(offer.promise)}.`,
+        ]
+      : [],
+  );
   const moulds = shop.plan.moulds
     .filter(({ start, end }) => end > start)
     .map(
@@ -19,5 +26,5 @@ export function planInWords(
         `${order} is in the mould of the ${shop.names.moulds[mould] ?? mould} from ${day(shop.calendar.dateOf(start + 1e-6))} to ${day(shop.calendar.dateOf(end))}.`,
     );
   const count = `${orders.length} order${orders.length === 1 ? '' : 's'}`;
-  return [`The plan of ${count} as bars over weeks.`, ...orders, ...moulds].join(' ');
+  return [`The plan of ${count} as bars over weeks.`, ...orders, ...offers, ...moulds].join(' ');
 }

@@ -2,7 +2,7 @@ import type { Offer, OrderDays, Overview, ShopPlan } from '../plan/index.ts';
 import type { Yard } from '../schema/index.ts';
 import { createFormatter, formatDate, type IsoDate, type NotComputed } from '../units/index.ts';
 import type { PageHead } from './head.ts';
-import { pictureOf } from './picture.ts';
+import { type CaptionedPicture, pictureOf } from './picture.ts';
 import { drawPlan } from './plan-drawing.ts';
 import { flagRow, plainRow, type Section, section, textColumn } from './section.ts';
 
@@ -50,23 +50,34 @@ export function planPageView({ plan, overview, yard, fontCss }: PlanPageInput): 
     return { ...head, sections: [section('orders', 'Orders', { words })] };
   }
   const boats = boatsOf(overview);
-  const picture = pictureOf(drawPlan(plan, boats, yard.locale, fontCss));
-  const caption =
-    'Weeks across; a bar is work or a cure, a thin line is waiting; grey bands are holidays. In the lanes of people the number is the order’s, as in its lane above.';
+  const chart = planChart(plan, overview, yard, fontCss);
   return {
     ...head,
     sections: [
-      ...(plan.orders.length > 0
-        ? [
-            section('chart', 'At a glance', { pictures: [{ ...picture, caption }] }),
-            ordersSection(plan, boats, yard),
-          ]
-        : [section('orders', 'Accepted orders', { words: ['No order is accepted.'] })]),
+      ...(chart ? [section('chart', 'At a glance', { pictures: [chart] })] : []),
+      plan.orders.length > 0
+        ? ordersSection(plan, boats, yard)
+        : section('orders', 'Accepted orders', { words: ['No order is accepted.'] }),
       offersSection(plan, boats, yard),
       section('method', 'How it is made', { notes: METHOD }),
     ],
   };
 }
+
+/** The drawing of the plan; undefined when there is nothing to draw. */
+export function planChart(
+  plan: ShopPlan,
+  overview: Overview,
+  yard: Yard,
+  fontCss: string,
+): CaptionedPicture | undefined {
+  if (plan.orders.length === 0 && plan.offers.length === 0) return undefined;
+  const picture = pictureOf(drawPlan(plan, boatsOf(overview), yard.locale, fontCss));
+  return { ...picture, caption: CAPTION };
+}
+
+const CAPTION =
+  'Weeks across; a bar is work or a cure, a thin line is waiting; grey bands are holidays. Orders that are not accepted stand each by itself beside those that are; their triangle is the day that can be promised. In the lanes of people the number is the order’s, as in its lane above.';
 
 /** The model that each order is of, by its number. */
 export function boatsOf({ orders }: Overview): ReadonlyMap<string, string> {

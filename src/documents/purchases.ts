@@ -1,4 +1,4 @@
-import type { Overview, ShopPlan, SupplierList } from '../plan/index.ts';
+import { NO_SUPPLIER, type Overview, type ShopPlan, type SupplierList } from '../plan/index.ts';
 import type { BuildPart } from '../resolve/index.ts';
 import type { Yard } from '../schema/index.ts';
 import {
@@ -7,6 +7,7 @@ import {
   decimalToNumber,
   decimalToShortText,
   formatDate,
+  type IsoDate,
   type NotComputed,
 } from '../units/index.ts';
 import { type Bought, boughtLines, partsByCode } from './bought-lines.ts';
@@ -45,7 +46,7 @@ export function purchasesView({ plan, overview, yard }: PurchasesInput): Section
       author: yard.shop.name,
     },
     heading: 'Purchases',
-    lead: `${yard.shop.name}, ${formatDate(overview.today, yard.locale)}. What the accepted orders still need, with wastage.`,
+    lead: `${yard.shop.name}, ${formatDate(overview.today, yard.locale)}. What the accepted orders still need, with wastage, beside what the shelf holds.`,
     links: [
       { text: 'All orders', page: 'index.html' },
       { text: 'Plan', page: 'plan.html' },
@@ -59,7 +60,56 @@ export function purchasesView({ plan, overview, yard }: PurchasesInput): Section
   const parts = partsByCode(overview);
   const lists = plan.purchases.map((list) => supplierSection(list, parts, plan, yard));
   const nothing = section('purchases', 'Purchases', { words: ['Nothing is left to order.'] });
-  return { ...head, sections: lists.length > 0 ? lists : [nothing] };
+  return {
+    ...head,
+    sections: [...(lists.length > 0 ? lists : [nothing]), ...shelfSection(plan, parts, yard)],
+  };
+}
+
+/** What the planned orders take from the shelf, before anything is bought. */
+function shelfSection(
+  { shelf }: ShopPlan,
+  parts: ReadonlyMap<string, BuildPart>,
+  yard: Yard,
+): readonly Section[] {
+  if (!shelf || shelf.taken.length === 0) return [];
+  const day = (date: IsoDate): string => formatDate(date, yard.locale);
+  return [
+    section('shelf', 'From the shelf', {
+      words: [
+        `As counted on ${day(shelf.counted)}: the stage that starts first takes first, and what it takes is not bought. The plan’s days do not rest on it.`,
+      ],
+      tables: [
+        {
+          caption: 'Taken from the shelf',
+          columns: [
+            textColumn('Code'),
+            textColumn('Part'),
+            figureColumn('Quantity'),
+            textColumn('From'),
+            textColumn('For'),
+          ],
+          rows: shelf.taken.map(({ code, quantity, needBy, orders }) => {
+            const part = parts.get(code);
+            return plainRow(
+              code,
+              part?.description ?? '',
+              `${amountText(quantity, yard)} ${unitWord(part?.unit)}`.trim(),
+              day(needBy),
+              orders.join(', '),
+            );
+          }),
+        },
+      ],
+    }),
+  ];
+}
+
+/** A quantity with the decimals that it has, at most two. */
+function amountText(value: Decimal, yard: Yard): string {
+  const [, fraction = ''] = decimalToShortText(value).split('.');
+  const format = createFormatter(yard.locale, yard.units);
+  return format.number(decimalToNumber(value), Math.min(2, fraction.length));
 }
 
 /** The same as data: one row a part and day, dates as YYYY-MM-DD, quantities with a point. */
@@ -69,9 +119,9 @@ export function purchasesCsv({ plan, overview, yard }: PurchasesInput): string {
   const rows = plan.purchases.flatMap((list) =>
     boughtLines(list, parts, plan).map(({ line, part, quantity, packs, now }) => [
       list.supplier,
-      yard.suppliers[list.supplier]?.name ?? list.supplier,
+      yard.suppliers[list.supplier]?.name ?? '',
       line.code,
-      part?.description ?? '',
+      part?.description ?? line.name ?? '',
       decimalToShortText(quantity),
       part?.unit ?? '',
       part?.pack ? decimalToShortText(part.pack) : '',
@@ -93,20 +143,21 @@ function supplierSection(
 ): Section {
   const { supplier } = list;
   const facts = yard.suppliers[supplier];
-  const name = facts?.name ?? supplier;
+  const name = facts?.name ?? (supplier === NO_SUPPLIER ? 'One-off items' : supplier);
   const lines = boughtLines(list, parts, plan);
   const format = createFormatter(yard.locale, yard.units);
-  const amount = (value: Decimal): string => {
-    const [, fraction = ''] = decimalToShortText(value).split('.');
-    return format.number(decimalToNumber(value), fraction.length);
-  };
+  const amount = (value: Decimal): string => amountText(value, yard);
   const inPacks = lines.some(({ packs }) => packs !== undefined);
   const packsCell = ({ packs, part }: Bought): readonly string[] => {
     if (!inPacks) return [];
     return [packs === undefined || !part?.pack ? '' : packsText(packs, part, amount(part.pack))];
   };
   return section(`from-${supplier}`, name, {
-    words: [`${format.number(facts?.leadDays ?? 0, 0)} days from order to delivery.`],
+    words: [
+      facts
+        ? `${format.number(facts.leadDays, 0)} days from order to delivery.`
+        : 'No supplier is named in the order; its days to deliver are those of the order.',
+    ],
     tables: [
       {
         caption: `To order from ${name}`,
@@ -122,7 +173,7 @@ function supplierSection(
         rows: lines.map((bought) =>
           (bought.now ? flagRow : plainRow)(
             bought.line.code,
-            bought.part?.description ?? '',
+            bought.part?.description ?? bought.line.name ?? '',
             `${amount(bought.quantity)} ${unitWord(bought.part?.unit)}`.trim(),
             ...packsCell(bought),
             `${formatDate(bought.line.orderBy, yard.locale)}${bought.now ? ': now' : ''}`,

@@ -19,6 +19,8 @@ export interface StageTable {
   readonly rows: readonly StageRow[];
   /** Methods and cautions: small print below. */
   readonly notes: readonly string[];
+  /** Of two that stand side by side, which one it is; empty when it has the width to itself. */
+  readonly half: '' | 'left' | 'right';
 }
 
 /** A column of words. */
@@ -36,7 +38,8 @@ export const row = (...cells: StageRow['cells']): StageRow => ({ cells });
 export function stageTable(
   id: string,
   heading: string,
-  parts: Pick<StageTable, 'columns' | 'rows'> & Partial<Pick<StageTable, 'words' | 'notes'>>,
+  parts: Pick<StageTable, 'columns' | 'rows'> &
+    Partial<Pick<StageTable, 'words' | 'notes' | 'half'>>,
 ): StageTable {
-  return { id, heading, words: [], notes: [], ...parts };
+  return { id, heading, words: [], notes: [], half: '', ...parts };
 }

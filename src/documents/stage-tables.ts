@@ -1,21 +1,19 @@
 import type { Figures } from '../figures/index.ts';
 import type { Stage } from '../schema/index.ts';
 import type { StageSheet } from './build-sheet-types.ts';
-import { gateTables } from './gate-sheets.ts';
 import { infusionTables } from './infusion-sheets.ts';
 import { laminateTables } from './laminate-sheets.ts';
 import { mixingTables } from './mixing-sheets.ts';
 import { oneLinePicture, panelStripPicture } from './wiring-drawing.ts';
 import { wiringTables } from './wiring-sheets.ts';
 
-/** The tables that a stage's trade works by, its weigh gate last. */
+/** The tables that a stage's trade works by. */
 export function tablesOfStage(figures: Figures, stage: Stage): StageSheet['tables'] {
   return [
     ...(stage === 'laminate' ? laminateTables(figures) : []),
     ...(stage === 'infusion' ? infusionTables(figures) : []),
     ...mixingTables(figures, stage),
     ...(stage === 'wiring' ? wiringTables(figures) : []),
-    ...gateTables(figures, stage),
   ];
 }
 

@@ -125,18 +125,31 @@ function starterRows({ starter }: ElectricsFigures, format: Formatter): readonly
 
 /** What does not hang on the house bus: the engine's own battery, and wires of another voltage. */
 function apartRows(electrics: ElectricsFigures, format: Formatter): OneLineInput['apart'] {
-  const { starter, bank, circuits, volts } = electrics;
+  const { starter, circuits, volts } = electrics;
   const [row] = starterRows(electrics, format);
   const own =
     starter && row && !isOfBank(electrics) ? [{ lines: [starter.battery.name], row }] : [];
-  const named = 'notComputed' in bank ? 'Batteries' : (bank.items[0]?.name ?? 'Batteries');
   const others = circuits
     .filter((one) => one.volts !== volts)
     .map((one) => ({
-      lines: [`Joined for ${plain(one.volts, format)}${NO_BREAK}V`, named],
+      lines: seriesLines(electrics, one.volts, format),
       row: loadRow(one, format),
     }));
   return [...own, ...others];
+}
+
+function seriesLines(
+  { seriesBanks }: ElectricsFigures,
+  volts: number,
+  format: Formatter,
+): readonly string[] {
+  const bank = seriesBanks.find((one) => one.volts === volts)?.bank;
+  if (!bank || 'notComputed' in bank)
+    return ['No batteries for', `${plain(volts, format)}${NO_BREAK}V: ask`];
+  return [
+    `${bank.batteries} × ${bank.items[0]?.name ?? 'Battery'}`,
+    `in series ${plain(bank.rated, format)}${NO_BREAK}Ah, ${plain(volts, format)}${NO_BREAK}V`,
+  ];
 }
 
 /** True when the engine starts from the batteries that the house lives on. */

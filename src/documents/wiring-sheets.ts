@@ -74,7 +74,7 @@ function otherVoltWords({ circuits, volts }: ElectricsFigures): readonly string[
   const others = [...new Set(circuits.map((one) => one.volts))].filter((own) => own !== volts);
   return others.map(
     (own) =>
-      `A wire marked ${own}${NO_BREAK}V begins at batteries joined for ${own}${NO_BREAK}V, not at the ${volts}${NO_BREAK}V bus: have the joining confirmed by a licensed electrician before anything is connected.`,
+      `A wire marked ${own}${NO_BREAK}V begins at ${own / volts} house batteries in series that feed nothing else, never at the ${volts}${NO_BREAK}V bus: have the joining confirmed by a licensed electrician before anything is connected.`,
   );
 }
 

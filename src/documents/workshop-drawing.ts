@@ -1,4 +1,4 @@
-import { drawMassBars, drawPlacing } from '../draw/index.ts';
+import { drawMassBars, drawPlacing, drawPlacingSide } from '../draw/index.ts';
 import type { Figures } from '../figures/index.ts';
 import { createFormatter } from '../units/index.ts';
 import type { BuildSheetView } from './build-sheet-types.ts';
@@ -7,7 +7,7 @@ import { heeledPicture, waterlinesPicture } from './float-pictures.ts';
 import { pictureOf } from './picture.ts';
 
 export interface WorkshopDrawing {
-  /** Where items go, the hull's sections, where the water stands, the mass by group. */
+  /** Where items go from above and from the side, the hull's sections, where the water stands, the mass by group. */
   readonly pictures: BuildSheetView['pictures'];
   /** The number of an item in the drawing, by the item's key: the same as in the quote. */
   readonly numbers: ReadonlyMap<string, string>;
@@ -18,18 +18,22 @@ export function drawForWorkshop(figures: Figures, fontCss: string): WorkshopDraw
   const { build } = figures;
   const hull = hullShape(build);
   const afloat = figures.float?.afloat;
-  const placing = drawPlacing({
+  const placing = {
     hull,
     items: drawnItems(build),
     ...outboardShape(build),
     fontCss,
-  });
+  };
   return {
     pictures: [
       {
-        ...pictureOf(placing),
+        ...pictureOf(drawPlacing(placing)),
         caption:
           'Where items go: a cross at the middle of each, its number beside it. The table of places holds the dimensions.',
+      },
+      {
+        ...pictureOf(drawPlacingSide(placing)),
+        caption: 'The same from her starboard side: how far up from the baseline.',
       },
       heeledPicture(figures, afloat, fontCss),
       ...(afloat ? [waterlinesPicture(figures, afloat, fontCss)] : []),

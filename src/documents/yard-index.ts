@@ -1,11 +1,18 @@
 import type { Finding } from '../findings/index.ts';
 import { formatMoney, isZero, subtractMoney } from '../money/index.ts';
-import type { OrderState, Overview } from '../plan/index.ts';
+import type { OrderState, Overview, ShopPlan } from '../plan/index.ts';
 import { type Status, STATUSES, type Yard } from '../schema/index.ts';
-import { createFormatter, decimalToNumber, formatDate, type Formatter } from '../units/index.ts';
+import {
+  createFormatter,
+  decimalToNumber,
+  formatDate,
+  type Formatter,
+  type NotComputed,
+} from '../units/index.ts';
 import type { PageHead } from './head.ts';
 import { type FindingLine, findingLine } from './finding-line.ts';
-import { boatsOf, timeliness } from './plan-page.ts';
+import type { CaptionedPicture } from './picture.ts';
+import { boatsOf, planChart, timeliness } from './plan-page.ts';
 import { signedMoney } from './words.ts';
 
 export interface IndexRow {
@@ -57,6 +64,8 @@ export interface IndexView {
   readonly rows: readonly IndexRow[];
   /** Orders that are being built, the first to finish first. */
   readonly plan: readonly IndexPlanRow[];
+  /** The plan drawn; undefined when there is nothing to draw. */
+  readonly chart: CaptionedPicture | undefined;
   readonly totals: readonly {
     readonly status: string;
     readonly count: number;
@@ -71,6 +80,8 @@ export interface IndexView {
 
 interface IndexInput {
   readonly overview: Overview;
+  readonly plan: ShopPlan | NotComputed;
+  readonly fontCss: string;
   readonly yard: Yard;
   /** Findings of files and of the catalogue. */
   readonly findings: readonly Finding[];
@@ -94,6 +105,8 @@ const STATUS_WORDS: Readonly<Record<Status, string>> = {
 /** Every order at a glance, for the owner of the shop. */
 export function indexView({
   overview,
+  plan,
+  fontCss,
   yard,
   findings,
   sources,
@@ -117,6 +130,7 @@ export function indexView({
     today: formatDate(overview.today, yard.locale),
     rows: overview.orders.map((state) => row(state, yard, format, pdf)),
     plan: planRows(overview, yard),
+    chart: 'notComputed' in plan ? undefined : planChart(plan, overview, yard, fontCss),
     totals: overview.totals
       .toSorted((a, b) => STATUSES.indexOf(a.status) - STATUSES.indexOf(b.status))
       .map(({ status, count, driveAway }) => ({

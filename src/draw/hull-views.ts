@@ -27,13 +27,18 @@ const drawn = (d: string, width: number, more: Readonly<Record<string, string>> 
   element('path', { d, fill: 'none', stroke: INK.line, 'stroke-width': width, ...more });
 
 /** The hull from its starboard side, bow to the right: sheer, chines, keel and stem, transom. */
-export function sideView({ keel, chines, sheer }: HullCurves, across: Scale, up: Scale): string {
+export function sideView(
+  { keel, chines, sheer }: HullCurves,
+  across: Scale,
+  up: Scale,
+  fill: string = INK.tint,
+): string {
   const down = ({ height }: CurvePoint): number => up(height);
   const top = pathOf(sheer, across, down);
   const bottom = pathOf(keel.toReversed(), across, down);
   const outline = `${top}${bottom.replace('M', 'L')}Z`;
   return [
-    drawn(outline, HEAVY, { fill: INK.tint, 'stroke-linejoin': 'round' }),
+    drawn(outline, HEAVY, { fill, 'stroke-linejoin': 'round' }),
     ...apart(chines, down).map((chine) => drawn(pathOf(chine, across, down), FINE)),
   ].join('\n');
 }

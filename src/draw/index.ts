@@ -5,6 +5,7 @@ export type { CrossWater } from './cross-waters.ts';
 export { drawMassBars, type MassBar, type MassBarsInput } from './mass-bars.ts';
 export { drawOnTrailer, type OnTrailerInput } from './on-trailer.ts';
 export { drawPlacing, type PlacingInput } from './placing.ts';
+export { drawPlacingSide } from './placing-side.ts';
 export {
   drawPowerCurve,
   type PowerCurveInput,

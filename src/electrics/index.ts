@@ -1,4 +1,4 @@
-export { type Basis, ELECTRICS_BASIS } from './basis.ts';
+export { ELECTRICS_BASIS } from './basis.ts';
 export {
   type BankChoice,
   type BatteryBank,

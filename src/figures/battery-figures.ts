@@ -18,7 +18,7 @@ export interface BankFigures {
   readonly items: readonly BuildItem[];
   readonly batteries: number;
   readonly chemistry: Chemistry;
-  /** All together at the boat's voltage, Ah. */
+  /** All together at the bank's voltage, Ah. */
   readonly rated: number;
   readonly usable: number;
   /** Batteries like these that the yard's days without charging call for. */
@@ -38,9 +38,11 @@ export interface ChargeFigures {
   readonly aDay?: number;
 }
 
-interface Battery {
+/** Like batteries of an order: all of an item, or those of it that are in one bank. */
+export interface Battery {
   readonly item: BuildItem;
   readonly facts: BatteryFacts;
+  readonly count: number;
 }
 
 /** Batteries of the order, those of the house bank or, without one, the starting ones. */
@@ -50,7 +52,7 @@ export function batteriesOf({ items }: Build): {
 } {
   const all = items.flatMap((item) => {
     const facts = item.electrics?.battery;
-    return facts ? [{ item, facts }] : [];
+    return facts ? [{ item, facts, count: item.quantity }] : [];
   });
   const of = (bank: BatteryFacts['bank']) => all.filter(({ facts }) => facts.bank === bank);
   const [house, start] = [of('house'), of('start')];
@@ -58,11 +60,16 @@ export function batteriesOf({ items }: Build): {
   return { house, start: start.length > 0 ? start : house };
 }
 
-/** The bank against a daily budget; `notComputed` for batteries that must not be joined. */
+/**
+ * The bank against a daily budget; `notComputed` for batteries that must not be joined.
+ *
+ * @param series - how many batteries in series make the voltage of the budget
+ */
 export function bankFigures(
   build: Build,
   batteries: readonly Battery[],
   budget: EnergyBudget,
+  series = 1,
 ): BankFigures | NotComputed {
   const [first] = batteries;
   if (!first) return { notComputed: 'the order has no battery' };
@@ -71,10 +78,9 @@ export function bankFigures(
     return { notComputed: 'batteries of different chemistry must not be one bank' };
   }
   const facts = CHEMISTRIES[chemistry];
-  const rated = batteries.reduce(
-    (sum, one) => sum + (one.facts.capacity / SECONDS_AN_HOUR) * one.item.quantity,
-    0,
-  );
+  const rated =
+    batteries.reduce((sum, one) => sum + (one.facts.capacity / SECONDS_AN_HOUR) * one.count, 0) /
+    series;
   const usable = rated * facts.usable;
   const size = sizeBank({
     dailyAmpereHours: budget.ampereHours,
@@ -90,11 +96,11 @@ export function bankFigures(
   const flat = hoursUntilFlat(bank, budget.peak);
   return {
     items: batteries.map(({ item }) => item),
-    batteries: batteries.reduce((sum, { item }) => sum + item.quantity, 0),
+    batteries: batteries.reduce((sum, { count }) => sum + count, 0),
     chemistry,
     rated,
     usable,
-    wanted: 'notComputed' in size ? size : size.batteries,
+    wanted: 'notComputed' in size ? size : size.batteries * series,
     daysOfAutonomy:
       budget.ampereHours > 0
         ? usable / budget.ampereHours
@@ -103,11 +109,16 @@ export function bankFigures(
   };
 }
 
-/** The sources that put a day's use back into the bank, each by itself. */
+/**
+ * The sources that put a day's use back into the bank, each by itself.
+ *
+ * @param fromStart - true: the bank is that of the engine, which charges it
+ */
 export function chargeFigures(
   build: Build,
   { ampereHours }: EnergyBudget,
   chemistry: Chemistry,
+  fromStart: boolean,
 ): readonly ChargeFigures[] {
   const { efficiency } = CHEMISTRIES[chemistry];
   const alternator = build.outboard?.model.current;
@@ -119,9 +130,8 @@ export function chargeFigures(
     const current = amperes(Math.min(whole, limit));
     return [{ name, source: facts.source, current, hoursADay: facts.hoursADay }];
   });
-  const { house, start } = batteriesOf(build);
   const outboard =
-    alternator !== undefined && house === start && !chargers.some((one) => one.source === 'engine')
+    alternator !== undefined && fromStart && !chargers.some((one) => one.source === 'engine')
       ? [{ name: 'Outboard', source: 'engine', current: alternator, hoursADay: undefined } as const]
       : [];
   return [...chargers, ...outboard].map(({ name, source, current, hoursADay }) => ({

@@ -18,6 +18,7 @@ export function checkElectrics({
       : []),
     ...checkPanel(electrics),
     ...checkBank(electrics, format),
+    ...checkSeries(electrics, format),
   ];
 }
 
@@ -43,7 +44,10 @@ function checkPanel({ panel, circuits }: ElectricsFigures): readonly Finding[] {
   ];
 }
 
-function checkBank({ bank, budget }: ElectricsFigures, format: Formatter): readonly Finding[] {
+function checkBank(
+  { bank, budget }: Pick<ElectricsFigures, 'bank' | 'budget'>,
+  format: Formatter,
+): readonly Finding[] {
   if ('notComputed' in bank || typeof bank.wanted !== 'number') return [];
   const [item] = bank.items;
   if (!item || bank.wanted <= bank.batteries) return [];
@@ -53,4 +57,19 @@ function checkBank({ bank, budget }: ElectricsFigures, format: Formatter): reado
       expected: `${bank.wanted} such batteries`,
     }),
   ];
+}
+
+/** A voltage that the order's batteries do not make, and a row in series that is flat too soon. */
+function checkSeries(
+  { seriesBanks, circuits }: ElectricsFigures,
+  format: Formatter,
+): readonly Finding[] {
+  return seriesBanks.flatMap((one) => {
+    const { bank, volts } = one;
+    if (!('notComputed' in bank)) return checkBank(one, format);
+    const device = circuits.find((wired) => wired.volts === volts)?.item;
+    if (!device) return [];
+    const received = `${device.name}, ${format.number(volts, 0)} V: ${bank.notComputed}`;
+    return [finding('VOLTAGE_WITHOUT_BANK', device.place, { received })];
+  });
 }

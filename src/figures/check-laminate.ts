@@ -52,12 +52,13 @@ function checkMass(
 }
 
 function checkLine(line: KitLine, place: Place, format: Formatter): readonly Finding[] {
-  const { part, unit, inBoat, listed } = line;
-  if (listed !== undefined && Math.abs(inBoat - listed) <= KIT_SHARE * listed) return [];
+  const { part, unit, listed } = line;
+  const taken = line.inBoat + line.lost;
+  if (listed !== undefined && Math.abs(taken - listed) <= KIT_SHARE * listed) return [];
   const print = (quantity: number): string => `${format.number(quantity, 2)} ${unit}`;
   return [
     finding('KIT_DIFFERS', place, {
-      received: `${print(inBoat)} of ${part} by the lay-up`,
+      received: `${print(taken)} of ${part} by the lay-up`,
       expected:
         listed === undefined
           ? 'a line for it in the list of the shell'

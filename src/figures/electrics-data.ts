@@ -9,7 +9,7 @@ export function electricsData({ electrics }: Figures): Readonly<Record<string, F
   const set = (name: string, value: number, unit: string, method: string): void => {
     data[name] = { value: Number(value.toPrecision(6)), unit, method };
   };
-  const { circuits, feeder, starter, budget, bank, charging } = electrics;
+  const { circuits, feeder, starter, budget, bank, charging, seriesBanks } = electrics;
   for (const { row } of circuits) {
     const name = `wire.${row.label}`;
     data[`${name}.for`] = {
@@ -30,6 +30,11 @@ export function electricsData({ electrics }: Figures): Readonly<Record<string, F
     set('wire.starter.area', starter.cable.metricMm2, 'mm2', 'ABYC E-11 voltage drop, cranking');
   }
   set('energy.day', budget.ampereHours, 'Ah', 'current times hours');
+  for (const { volts, budget: day, bank: own } of seriesBanks) {
+    set(`energy.day.${volts}V`, day.ampereHours, 'Ah', `current times hours at ${volts} V`);
+    if ('notComputed' in own) continue;
+    set(`battery.usable.${volts}V`, own.usable, 'Ah', 'usable share of batteries in series');
+  }
   if ('notComputed' in bank) return data;
   set('battery.usable', bank.usable, 'Ah', 'usable share of the rating');
   if (typeof bank.daysOfAutonomy === 'number') {

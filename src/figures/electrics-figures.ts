@@ -2,7 +2,6 @@ import {
   bilgeFlow,
   cableToPick,
   type EnergyBudget,
-  energyBudget,
   mainFuse,
   type MainFuse,
   type NotComputed,
@@ -12,10 +11,11 @@ import {
   type WiringRow,
 } from '../electrics/index.ts';
 import type { Build, BuildItem } from '../resolve/index.ts';
-import { type Amperes, amperes, decimalToNumber, type Metres } from '../units/index.ts';
+import { type Amperes, decimalToNumber, type Metres } from '../units/index.ts';
 import {
   type BankFigures,
   bankFigures,
+  type Battery,
   batteriesOf,
   type ChargeFigures,
   chargeFigures,
@@ -29,6 +29,7 @@ import {
   type WiredCircuit,
   wireItems,
 } from './circuits.ts';
+import { budgetAt, type SeriesBank, shareBatteries } from './series-banks.ts';
 
 /** The cable from the battery to the switch panel, with the main fuse and how near to the battery it must sit. */
 export interface FeederFigures {
@@ -63,8 +64,11 @@ export interface ElectricsFigures {
   readonly feeder?: FeederFigures | NotComputed;
   readonly starter?: StarterFigures;
   readonly picks: ReturnType<typeof cableToPick>;
+  /** What the circuits of the boat's own voltage draw in a day. */
   readonly budget: EnergyBudget;
   readonly bank: BankFigures | NotComputed;
+  /** Batteries in series for devices of a higher voltage, apart from the bank. */
+  readonly seriesBanks: readonly SeriesBank[];
   readonly charging: readonly ChargeFigures[];
   readonly pumps: readonly PumpFigures[];
 }
@@ -83,14 +87,11 @@ export function electricsFigures(build: Build): ElectricsFigures | NotComputed {
   const [starting] = start;
   const starter = starting && starterOf(build, starting.item);
   const volts = build.yard.wiring.volts;
-  const budget = energyBudget(
-    wired.map(({ row: { circuit }, volts: own }) => ({
-      current: ampsAt(circuit.current, own, volts),
-      hoursADay: circuit.hoursADay,
-    })),
-    volts,
-  );
-  const bank = bankFigures(build, house, budget);
+  const budget = budgetAt(wired, volts);
+  const shared = shareBatteries(build, house, wired);
+  // What the house is left without, the starting battery feeds.
+  const own = shared.house.length > 0 ? shared.house : start;
+  const bank = bankFigures(build, own, budget);
   return {
     volts,
     circuits: wired,
@@ -104,15 +105,19 @@ export function electricsFigures(build: Build): ElectricsFigures | NotComputed {
     ]),
     budget,
     bank,
-    charging: 'notComputed' in bank ? [] : chargeFigures(build, budget, bank.chemistry),
+    seriesBanks: shared.series,
+    charging:
+      'notComputed' in bank
+        ? []
+        : chargeFigures(build, budget, bank.chemistry, own.every(isAmong(start))),
     pumps: pumpsOf(build),
   };
 }
 
-/** A current at another voltage as the boat's own bank gives it: the same power. */
-function ampsAt(current: Amperes, own: number, volts: number): Amperes {
-  return amperes((current * own) / volts);
-}
+const isAmong =
+  (some: readonly Battery[]) =>
+  ({ item }: Battery): boolean =>
+    some.some((one) => one.item === item);
 
 function panelOf({ items }: Build): ElectricsFigures['panel'] {
   const item = items.find(({ electrics }) => electrics?.panel !== undefined);

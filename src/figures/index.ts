@@ -18,6 +18,7 @@ export type { TowFigures, TrailerFigures } from './tow-figures.ts';
 export type { BankFigures, ChargeFigures } from './battery-figures.ts';
 export type { WiredCircuit } from './circuits.ts';
 export type { ElectricsFigures, FeederFigures, StarterFigures } from './electrics-figures.ts';
+export type { SeriesBank } from './series-banks.ts';
 export { type Gate, weighedAt, type WeighedStage } from './gate-figures.ts';
 export type { InfusionFigures } from './infusion-figures.ts';
 export type { KitFigures, KitLine } from './kit-figures.ts';

@@ -13,7 +13,7 @@ import {
 } from '../laminate/index.ts';
 import type { Build, BuildPart } from '../resolve/index.ts';
 import type { Hull } from '../schema/index.ts';
-import { decimalToNumber, metres, squareMetres } from '../units/index.ts';
+import { addDecimals, decimalToNumber, metres, squareMetres, ZERO } from '../units/index.ts';
 import { baggedArea, materialOf, resinOf, sheetArea } from './laminate-input.ts';
 
 type Laminate = NonNullable<Hull['laminate']>;
@@ -25,6 +25,8 @@ export interface KitLine {
   readonly unit: string;
   /** In the boat, without offcuts. */
   readonly inBoat: number;
+  /** Infused resin that stays in mesh and lines, kg; 0 of everything else. */
+  readonly lost: number;
   /** As the hull's list of parts has it; undefined when it does not. */
   readonly listed?: number;
   /** With the yard's wastage. */
@@ -46,11 +48,11 @@ export function kitFigures(
   build: Build,
   laminate: Laminate,
   panels: readonly Panel[],
-  feedLines: number,
+  { feedLines, lost }: { readonly feedLines: number; readonly lost: number },
 ): KitFigures {
   const { infusion } = laminate;
   return {
-    lines: kitLines(build, laminate, panels),
+    lines: kitLines(build, laminate, panels, lost),
     cuts: cutsOf(build, laminate),
     bag: infusion
       ? bagConsumables({
@@ -63,17 +65,23 @@ export function kitFigures(
   };
 }
 
-function kitLines(build: Build, laminate: Laminate, panels: readonly Panel[]): readonly KitLine[] {
+function kitLines(
+  build: Build,
+  laminate: Laminate,
+  panels: readonly Panel[],
+  lostResin: number,
+): readonly KitLine[] {
   const parts = partsOf(build);
   const needs = byPart(build, laminate, panels);
   return [...needs].map(([part, quantity]) => {
     const found = parts.get(part);
     const inBoat = inUnit(build, part, found?.unit, quantity);
     const share = build.yard.wastage[found?.materialClass ?? ''];
-    const needed = inBoat * (1 + (share ? decimalToNumber(share) : 0));
+    const lost = part === laminate.infusion?.resin ? lostResin : 0;
+    const needed = (inBoat + lost) * (1 + (share ? decimalToNumber(share) : 0));
     const supply = {
       name: part,
-      inStock: build.stock?.held.get(part) ?? 0,
+      inStock: decimalToNumber(build.stock?.held.get(part) ?? ZERO),
       pack: found?.pack ? decimalToNumber(found.pack) : 0,
     };
     const [order] = toOrder([{ name: part, quantity: needed, unit: 'each' }], [supply]);
@@ -84,6 +92,7 @@ function kitLines(build: Build, laminate: Laminate, panels: readonly Panel[]): r
       description: found?.description ?? part,
       unit: found?.unit ?? 'm2',
       inBoat,
+      lost,
       ...(found && { listed: decimalToNumber(found.quantity) }),
       needed,
       fromStock: order?.fromStock ?? 0,
@@ -130,9 +139,15 @@ function inUnit(build: Build, part: string, unit: string | undefined, quantity: 
   return unit === 'm' && width !== undefined ? quantity / width : quantity;
 }
 
+/** The parts of the shell, one entry a code. */
 function partsOf({ items }: Build): ReadonlyMap<string, BuildPart> {
   const shell = items.find(({ kind }) => kind === 'shell');
-  return new Map(shell?.parts.map((part) => [part.code, part]));
+  const parts = new Map<string, BuildPart>();
+  for (const part of shell?.parts ?? []) {
+    const before = parts.get(part.code)?.quantity ?? ZERO;
+    parts.set(part.code, { ...part, quantity: addDecimals(before, part.quantity) });
+  }
+  return parts;
 }
 
 function cutsOf(build: Build, { pieces, overlap }: Laminate): KitFigures['cuts'] {

@@ -38,15 +38,18 @@ export function laminateFigures(build: Build): LaminateFigures | NotComputed {
   const panels = panelsOf(build, laminate);
   const infusion = laminate.infusion && infusionOf(build, laminate, panels);
   const screening = screeningOf(build, laminate, panels);
-  const lines = infusion && 'feedLines' in infusion.plan ? infusion.plan.feedLines : 1;
+  const plan = infusion && 'feedLines' in infusion.plan ? infusion.plan : { feedLines: 1, lost: 0 };
   return {
     panels,
     mass: weighLaminate(panels),
     sections: new Map(panels.map(({ name, layers }) => [name, sectionOf(layers)])),
     ...(screening && { screening }),
-    kit: kitFigures(build, laminate, panels, laminate.infusion?.feedLines ?? lines),
+    kit: kitFigures(build, laminate, panels, {
+      feedLines: laminate.infusion?.feedLines ?? plan.feedLines,
+      lost: plan.lost,
+    }),
     ...(infusion && { infusion }),
-    mixing: mixingOf(build, laminate, panels),
+    mixing: mixingOf(build),
   };
 }
 

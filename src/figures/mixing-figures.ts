@@ -3,18 +3,17 @@ import {
   mixingTable,
   type MixingTable,
   type NotComputed,
-  type Panel,
 } from '../laminate/index.ts';
-import type { Build } from '../resolve/index.ts';
-import type { Hull, Mixing } from '../schema/index.ts';
+import { type Build, stageOfPart } from '../resolve/index.ts';
+import { type Mixing, type Stage, STAGES } from '../schema/index.ts';
 import { decimalToNumber } from '../units/index.ts';
-import { materialOf, resinOf } from './laminate-input.ts';
+import { materialOf } from './laminate-input.ts';
 
-type Laminate = NonNullable<Hull['laminate']>;
-
-/** Catalyst by the batch, for one resin or coat of the lay-up. */
+/** Catalyst by the batch, for one resin or coat of the boat. */
 export interface MixingFigures {
   readonly part: string;
+  /** In which it is mixed. */
+  readonly stages: readonly Stage[];
   readonly catalyst: string;
   /** Share by mass. */
   readonly share: number;
@@ -32,22 +31,27 @@ export const gelPoints = (mixing: Mixing | undefined): readonly DataPoint[] =>
     value: decimalToNumber(minutes),
   }));
 
-/** One table for every coat and resin of the lay-up whose mixing is known. */
-export function mixingOf(
-  build: Build,
-  laminate: Laminate,
-  panels: readonly Panel[],
-): readonly MixingFigures[] {
-  const layers = panels.flatMap((panel) => panel.layers);
-  const coats = layers.flatMap((layer) => (layer.kind === 'gelcoat' ? [layer.name] : []));
-  const resins = layers.flatMap((layer) => resinOf(build, layer, laminate.infusion?.resin) ?? []);
-  return [...new Set([...coats, ...resins])].flatMap((part) => {
-    const mixing = (materialOf(build, part, 'coat') ?? materialOf(build, part, 'resin'))?.mixing;
-    return mixing ? [mixingFigures(build, part, mixing)] : [];
-  });
+/** One table for every coat and resin of the boat whose mixing is known, in the order in which they are mixed. */
+export function mixingOf(build: Build): readonly MixingFigures[] {
+  const stages = new Map<string, Set<Stage>>();
+  for (const item of build.items) {
+    for (const part of item.parts) {
+      const before = stages.get(part.code) ?? new Set();
+      stages.set(part.code, before.add(stageOfPart(item, part)));
+    }
+  }
+  return [...stages]
+    .flatMap(([part, mixedIn]) => {
+      const { mixing } = materialOf(build, part, 'coat') ?? materialOf(build, part, 'resin') ?? {};
+      return mixing ? [{ ...mixingFigures(build, part, mixing), stages: [...mixedIn] }] : [];
+    })
+    .toSorted((a, b) => firstOf(a) - firstOf(b));
 }
 
-function mixingFigures(build: Build, part: string, mixing: Mixing): MixingFigures {
+const firstOf = ({ stages }: MixingFigures): number =>
+  Math.min(...stages.map((stage) => STAGES.indexOf(stage)));
+
+function mixingFigures(build: Build, part: string, mixing: Mixing): Omit<MixingFigures, 'stages'> {
   const facts = materialOf(build, mixing.catalyst, 'catalyst');
   const { workshop } = build.yard;
   const share = decimalToNumber(mixing.share);

@@ -52,6 +52,11 @@ export const WORKSHOP_CODES = {
     means: 'More circuits are switched than the switch panel has places',
     mend: 'Order the larger panel, or wire one of them to the battery',
   },
+  VOLTAGE_WITHOUT_BANK: {
+    severity: 'warning',
+    means: 'A device needs another voltage than the boat has, and no batteries make it',
+    mend: 'Order as many house batteries of one kind as make its voltage in series, or a device of the boat’s voltage',
+  },
   BANK_TOO_SMALL: {
     severity: 'warning',
     means: 'The batteries do not last the days that the shop asks of them without charging',

@@ -1,9 +1,4 @@
-/** What a figure rests on, for the line that is printed beside it. */
-export interface Basis {
-  readonly method: string;
-  readonly validity: string;
-  readonly caution: string;
-}
+import type { Basis } from '../units/index.ts';
 
 /** The words beside every figure of this room that could hurt someone when wrong. */
 export const LAMINATE_BASIS = {

@@ -1,4 +1,4 @@
-export { type Basis, LAMINATE_BASIS } from './basis.ts';
+export { LAMINATE_BASIS } from './basis.ts';
 export {
   type CutList,
   cutList,

@@ -80,6 +80,8 @@ export interface InfusionPlan {
   /** Time that may pass, gel time times its share. */
   readonly limitSeconds: number;
   readonly resin: Kilograms;
+  /** What of it stays in mesh, feed lines and hose. */
+  readonly lost: Kilograms;
   readonly resinPerFeed: Kilograms;
   /** Least that the catch-pot must hold. */
   readonly catchPotLitres: number;
@@ -124,7 +126,8 @@ export function planInfusion(input: InfusionInput): InfusionPlan | NotComputed {
   if (feedLines > 40) return { notComputed: 'the resin gels before 40 feed lines fill her' };
   const reach = metres(girth / (2 * feedLines));
   const inLines = Math.PI * (input.lines.bore / 2) ** 2 * input.lines.length * RESIN_DENSITY;
-  const resin = kilograms(input.laminateResin + input.mesh.area * input.mesh.uptake + inLines);
+  const lost = kilograms(input.mesh.area * input.mesh.uptake + inLines);
+  const resin = kilograms(input.laminateResin + lost);
   return {
     feedLines,
     spacing: metres(2 * reach),
@@ -132,6 +135,7 @@ export function planInfusion(input: InfusionInput): InfusionPlan | NotComputed {
     fillSeconds: fillTime(flow, reach),
     limitSeconds,
     resin,
+    lost,
     resinPerFeed: kilograms(resin / feedLines),
     catchPotLitres: Math.max(
       LEAST_CATCH_POT_LITRES,

@@ -1,7 +1,7 @@
 export { type CalendarSettings, createCalendar, type WorkCalendar } from './calendar.ts';
 export { planOrderOf, practiceOf, type ShopPractice } from './from-figures.ts';
 export { type OrderState, type Overview, overviewOrders, type StatusTotal } from './overview.ts';
-export { openNeedsOf, partNeedsOf } from './part-needs.ts';
+export { NO_SUPPLIER, openNeedsOf, partNeedsOf } from './part-needs.ts';
 export { isDue, planFindings } from './plan-findings.ts';
 export { type DatePromise, planOrders, promiseDate } from './plan-orders.ts';
 export {
@@ -10,6 +10,7 @@ export {
   purchaseList,
   type SupplierList,
 } from './purchase-list.ts';
+export { type ShelfLine, takeFromShelf } from './shelf.ts';
 export {
   type Offer,
   type OrderDays,

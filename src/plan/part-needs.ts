@@ -1,11 +1,42 @@
 import type { Figures } from '../figures/index.ts';
-import { stageOfPart } from '../resolve/index.ts';
+import { stageOfPart, stagesOf } from '../resolve/index.ts';
 import type { Order } from '../schema/index.ts';
 import { addDays, addDecimals, type IsoDate, multiplyDecimals, ONE, ZERO } from '../units/index.ts';
 import type { PartNeed } from './purchase-list.ts';
 
-/** The parts that an order's stages take, with the yard's wastage, each at the stage that the build sheet fetches it for. */
-export function partNeedsOf({ build }: Figures): readonly PartNeed[] {
+/** What one-off items are bought from when the order names no supplier. */
+export const NO_SUPPLIER = 'one-off';
+
+/**
+ * What an order's stages take, each at the stage that the build sheet fetches it for: parts with the yard's wastage, and
+ * one-off items that have a cost of their own.
+ */
+export function partNeedsOf(figures: Figures): readonly PartNeed[] {
+  return [...listedNeeds(figures), ...oneOffNeeds(figures)];
+}
+
+function oneOffNeeds({ build: { order, items } }: Figures): readonly PartNeed[] {
+  return order.extras.flatMap((extra, index): readonly PartNeed[] => {
+    const item = items.find(({ key }) => key === `extra:${index + 1}`);
+    const [stage] = item ? stagesOf(item) : [];
+    if (!stage || !extra.cost || extra.cost.amount <= 0n) return [];
+    const { name, supplier = NO_SUPPLIER, leadDays, ordered } = extra;
+    return [
+      {
+        order: order.number,
+        stage,
+        supplier,
+        code: `${order.number}/${index + 1}`,
+        name,
+        quantity: { amount: BigInt(extra.quantity), scale: 0n },
+        ...(leadDays !== undefined && { leadDays }),
+        ...(ordered && { ordered }),
+      },
+    ];
+  });
+}
+
+function listedNeeds({ build }: Figures): readonly PartNeed[] {
   const { order, yard } = build;
   return build.items.flatMap((item) =>
     item.parts.map((part) => ({
@@ -45,7 +76,8 @@ export function arrivalsOf(
   for (const need of waitedFor(figures)) {
     const { stage, supplier } = need;
     const bought = boughtLine(order, need);
-    const arrives = bought?.arrives ?? addDays(bought?.date ?? today, leadDays[supplier] ?? 0);
+    const days = need.leadDays ?? leadDays[supplier] ?? 0;
+    const arrives = bought?.arrives ?? addDays(bought?.date ?? today, days);
     const suppliers = stages.get(stage) ?? new Map<string, IsoDate>();
     stages.set(stage, suppliers);
     const before = suppliers.get(supplier);
@@ -65,11 +97,12 @@ function waitedFor(figures: Figures): readonly PartNeed[] {
   );
 }
 
-/** The last line of the order that says the part is ordered. */
+/** What the order says of a part that is ordered: the item itself, or the last line that names it. */
 function boughtLine(
   { bought }: Order,
-  { supplier, code }: PartNeed,
-): Order['bought'][number] | undefined {
+  { supplier, code, ordered }: PartNeed,
+): Pick<Order['bought'][number], 'date' | 'arrives'> | undefined {
+  if (ordered) return { date: ordered };
   return bought.findLast(
     (line) => line.supplier === supplier && (line.parts?.includes(code) ?? true),
   );

@@ -9,11 +9,19 @@ export interface PartNeed {
   readonly supplier: string;
   readonly code: string;
   readonly quantity: Decimal;
+  /** What it is, of a one-off item that no price list names. */
+  readonly name?: string;
+  /** From order to delivery, calendar days, when not the supplier's. */
+  readonly leadDays?: number;
+  /** The day on which it was ordered, when the item itself says so. */
+  readonly ordered?: IsoDate;
 }
 
 /** One part to buy for one day. */
 export interface PurchaseLine {
   readonly code: string;
+  /** What it is, of a one-off item that no price list names. */
+  readonly name?: string;
   readonly quantity: Decimal;
   /** The day on which the first of the stages that take it starts. */
   readonly needBy: IsoDate;
@@ -47,20 +55,20 @@ export function purchaseList(
   const starts = startsOf(plan, calendar);
   const bySupplier = new Map<string, Map<string, PurchaseLine>>();
   for (const need of needs) {
-    const needBy = starts.get(keyOf(need.order, need.stage));
+    const needBy = starts.get(stageKey(need.order, need.stage));
     if (needBy === undefined) continue;
     const lines = bySupplier.get(need.supplier) ?? new Map<string, PurchaseLine>();
     bySupplier.set(need.supplier, lines);
     const key = `${needBy} ${need.code}`;
     const before = lines.get(key);
-    const orderBy = addDays(needBy, -(leadDays[need.supplier] ?? 0));
+    const orderBy = addDays(needBy, -(need.leadDays ?? leadDays[need.supplier] ?? 0));
     lines.set(key, {
       code: need.code,
-      quantity: before ? addDecimals(before.quantity, need.quantity) : need.quantity,
+      ...(need.name !== undefined && { name: need.name }),
       needBy,
       orderBy,
       late: orderBy < today,
-      orders: [...new Set([...(before?.orders ?? []), need.order])],
+      ...addTo(before, need.quantity, need.order),
     });
   }
   return [...bySupplier]
@@ -71,10 +79,24 @@ export function purchaseList(
     .toSorted((a, b) => a.supplier.localeCompare(b.supplier));
 }
 
-const keyOf = (order: string, stage: string): string => `${order} ${stage}`;
+/** A quantity and the orders that take it, with one need more. */
+export function addTo(
+  before: { readonly quantity: Decimal; readonly orders: readonly string[] } | undefined,
+  quantity: Decimal,
+  order: string,
+): { readonly quantity: Decimal; readonly orders: readonly string[] } {
+  return {
+    quantity: before ? addDecimals(before.quantity, quantity) : quantity,
+    orders: [...new Set([...(before?.orders ?? []), order])],
+  };
+}
+
+/** One stage of one order, as a key. */
+export const stageKey = (order: string, stage: string): string => `${order} ${stage}`;
 const rank = ({ needBy, code }: PurchaseLine): string => `${needBy} ${code}`;
 
-function startsOf(
+/** The first day of every planned stage, by its key. */
+export function startsOf(
   plan: Plan,
   calendar: Pick<WorkCalendar, 'dateOf'>,
 ): ReadonlyMap<string, IsoDate> {
@@ -82,7 +104,7 @@ function startsOf(
   // A stage that starts at midnight starts on the day that begins.
   return new Map(
     stages.map(({ order, stage, start }) => [
-      keyOf(order, stage.id),
+      stageKey(order, stage.id),
       calendar.dateOf(start + 1e-6),
     ]),
   );

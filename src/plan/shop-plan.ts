@@ -3,9 +3,10 @@ import type { Status, Yard } from '../schema/index.ts';
 import { decimalToNumber, type IsoDate, type NotComputed } from '../units/index.ts';
 import { createCalendar, type WorkCalendar } from './calendar.ts';
 import { planOrderOf, practiceOf, type ShopPractice } from './from-figures.ts';
-import { openNeedsOf } from './part-needs.ts';
+import { NO_SUPPLIER, openNeedsOf } from './part-needs.ts';
 import { type DatePromise, planOrders, promiseAfter } from './plan-orders.ts';
 import { purchaseList, type SupplierList } from './purchase-list.ts';
+import { type ShelfLine, takeFromShelf } from './shelf.ts';
 import type { Plan, PlanInput, PlannedOrder } from './types.ts';
 import { type PlanNames, waitsInWords } from './wait-words.ts';
 
@@ -29,7 +30,8 @@ export interface OrderDays extends StageDays {
 
 /** What could be promised for an order that is not accepted yet. */
 export type Offer = { readonly number: string } & (
-  { readonly days: OrderDays; readonly promise: IsoDate } | NotComputed
+  | { readonly days: OrderDays; readonly promise: IsoDate; readonly planned: PlannedOrder }
+  | NotComputed
 );
 
 /** The plan of a shop on one day. */
@@ -42,8 +44,10 @@ export interface ShopPlan {
   /** Accepted orders, in the sequence of their finishes. */
   readonly orders: readonly OrderDays[];
   readonly offers: readonly Offer[];
-  /** What is still to be ordered for the planned orders. */
+  /** What is still to be ordered for the planned orders, beside what the shelf holds. */
   readonly purchases: readonly SupplierList[];
+  /** What the planned orders take from the shelf; undefined when nobody counts it. */
+  readonly shelf?: { readonly counted: IsoDate; readonly taken: readonly ShelfLine[] };
 }
 
 /** Statuses of orders that the shop builds, and of those that it could. */
@@ -75,6 +79,8 @@ export function planShop(
   const names = namesOf(figured, yard);
   const daysOf = (planned: PlannedOrder): OrderDays => orderDays(planned, calendar, names);
   const needs = accepted.flatMap(({ figures }) => openNeedsOf(figures));
+  const stock = figured.find(({ figures }) => figures.build.stock)?.figures.build.stock;
+  const after = takeFromShelf(plan, needs, stock?.held ?? new Map(), calendar);
   return {
     today,
     calendar,
@@ -87,7 +93,8 @@ export function planShop(
       const promise = promiseAfter(plan, input, order, yard.daysInHand);
       return offerOf(order.number, promise, daysOf);
     }),
-    purchases: purchaseList(plan, needs, practice.leadDays, calendar, today),
+    purchases: purchaseList(plan, after.needs, practice.leadDays, calendar, today),
+    ...(stock && { shelf: { counted: stock.counted, taken: after.taken } }),
   };
 }
 
@@ -123,7 +130,7 @@ function namesOf(
       entries.map(({ figures: { build } }) => [build.hull.id, build.hull.name]),
     ),
     trades: called(trades),
-    suppliers: called(suppliers),
+    suppliers: { ...called(suppliers), [NO_SUPPLIER]: 'makers of one-off items' },
   };
 }
 
@@ -158,5 +165,6 @@ function offerOf(
   daysOf: (planned: PlannedOrder) => OrderDays,
 ): Offer {
   if ('notComputed' in promise) return { number, notComputed: promise.notComputed };
-  return { number, days: daysOf(promise.planned), promise: promise.promise };
+  const { planned, promise: day } = promise;
+  return { number, days: daysOf(planned), promise: day, planned };
 }

@@ -28,6 +28,8 @@ export interface BuildPart {
   /** Units in what the supplier sells at a time. */
   readonly pack?: Decimal;
   readonly buy?: 'whole' | 'share';
+  /** The stage that it is fetched for, when the catalogue says so. */
+  readonly stage?: Stage;
 }
 
 export interface BuildHours {
@@ -111,7 +113,7 @@ export interface Build {
   /** Facts of materials by part code. */
   readonly materials: ReadonlyMap<string, Material>;
   /** What the shelf holds, by part code; undefined when nobody counts it. */
-  readonly stock?: { readonly counted: IsoDate; readonly held: ReadonlyMap<string, number> };
+  readonly stock?: { readonly counted: IsoDate; readonly held: ReadonlyMap<string, Decimal> };
   readonly charges: readonly BuildCharge[];
   readonly packages: readonly BuildPackage[];
   /** The day whose prices and rates it has. */

@@ -5,6 +5,19 @@ import { unknownId } from './check-compatibility.ts';
 /** What is wrong with the parts that an order says are ordered already. */
 export function checkBought(order: SourcedOrder, catalogue: Catalogue): readonly Finding[] {
   const { suppliers } = catalogue.yard.value;
+  return [...checkLines(order, catalogue), ...checkOneOffs(order, Object.keys(suppliers))];
+}
+
+function checkOneOffs(order: SourcedOrder, suppliers: readonly string[]): readonly Finding[] {
+  return order.value.extras.flatMap(({ supplier }, index) =>
+    supplier === undefined || suppliers.includes(supplier)
+      ? []
+      : [unknownId('supplier', supplier, suppliers, order.place(['extras', index, 'supplier']))],
+  );
+}
+
+function checkLines(order: SourcedOrder, catalogue: Catalogue): readonly Finding[] {
+  const { suppliers } = catalogue.yard.value;
   return order.value.bought.flatMap(({ supplier, date, arrives, parts = [] }, index) => [
     ...(supplier in suppliers
       ? []

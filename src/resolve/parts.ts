@@ -14,6 +14,7 @@ interface Use {
   readonly part: string;
   readonly quantity: Decimal;
   readonly per?: Driver | undefined;
+  readonly stage?: Stage | undefined;
 }
 
 interface Work {
@@ -32,7 +33,7 @@ export function resolveParts(
   hull: Hull,
   parts: ReadonlyMap<string, ListedPart>,
 ): readonly BuildPart[] {
-  return uses.flatMap(({ part, quantity, per }) => {
+  return uses.flatMap(({ part, quantity, per, stage }) => {
     const listed = parts.get(part);
     const unitCost = listed && costOf(listed);
     if (!listed || !unitCost) return [];
@@ -47,6 +48,7 @@ export function resolveParts(
         quantity: multiplyDecimals(quantity, factor),
         unitCost,
         priceDate: listed.value.price_date,
+        ...(stage && { stage }),
         ...(listed.value.pack && { pack: listed.value.pack }),
         ...(listed.value.buy && { buy: listed.value.buy }),
       },

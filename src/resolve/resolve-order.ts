@@ -1,7 +1,7 @@
 import { type Finding, finding, hasErrors } from '../findings/index.ts';
 import { currencyOf, moneyOf } from '../money/index.ts';
 import type { Catalogue, SourcedOrder, StockFile } from '../schema/index.ts';
-import { createFormatter, decimalToNumber } from '../units/index.ts';
+import { createFormatter } from '../units/index.ts';
 import type { Build, BuildItem } from './build.ts';
 import { checkCompatibility } from './check-compatibility.ts';
 import { checkExtras, checkLeftOut, checkOutboard } from './check-entries.ts';
@@ -152,7 +152,7 @@ function assemble(
 function stockOf({ counted, stock }: StockFile): NonNullable<Build['stock']> {
   return {
     counted,
-    held: new Map(stock.map(({ part, quantity }) => [part, decimalToNumber(quantity)])),
+    held: new Map(stock.map(({ part, quantity }) => [part, quantity])),
   };
 }
 

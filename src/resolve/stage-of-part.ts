@@ -44,9 +44,13 @@ export function stagesOf({ hours, kind }: BuildItem): readonly Stage[] {
   return worked.length > 0 ? worked : [WITHOUT_HOURS[kind]];
 }
 
-/** The stage that a part of an item is fetched for. */
-export function stageOfPart(item: BuildItem, { materialClass }: BuildPart): Stage {
+/**
+ * The stage that a part of an item is fetched for: the one that the catalogue names, else by the kind of part, else the
+ * first of its item.
+ */
+export function stageOfPart(item: BuildItem, { materialClass, stage }: BuildPart): Stage {
   const worked = stagesOf(item);
-  const used = USED_IN[materialClass]?.find((stage) => worked.includes(stage));
+  if (stage && worked.includes(stage)) return stage;
+  const used = USED_IN[materialClass]?.find((one) => worked.includes(one));
   return used ?? worked[0] ?? WITHOUT_HOURS[item.kind];
 }

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { SHAFTS } from './engine-trailer-charge.ts';
 import { amount, count, date, id, text } from './fields.ts';
 import { circuitSchema } from './option-electrics.ts';
+import { oneOffPurchase } from './order-plan.ts';
 import { itemFacts, position } from './shared.ts';
 
 /** The facts of an option as ordered, whether it was written as a name alone or with more to say. */
@@ -30,6 +31,7 @@ export const extra = z
       min: 0,
       max: 1_000_000,
     }).optional(),
+    ...oneOffPurchase,
     price: amount('Fixed price of one before tax; left out: worked out from cost and margin.', {
       min: 0,
       max: 1_000_000,

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { date, id, partCode } from './fields.ts';
+import { count, date, id, partCode } from './fields.ts';
 
 /** What an order file says for the plan. */
 export const orderPlan = {
@@ -20,4 +20,14 @@ export const orderPlan = {
     )
     .default([])
     .meta({ description: 'Parts that are ordered for this boat already, or are here.' }),
+};
+
+/** Where a one-off item that has only a cost is bought. */
+export const oneOffPurchase = {
+  supplier: id('Where a one-off item is bought; left out: no supplier is named.').optional(),
+  leadDays: count('From order to delivery, calendar days; left out: the supplier’s.', {
+    min: 0,
+    max: 400,
+  }).optional(),
+  ordered: date('The day on which it was ordered.').optional(),
 };

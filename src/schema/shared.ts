@@ -45,6 +45,10 @@ export const partUse = z
     part: partCode('Supplier’s code, as in a price list.'),
     quantity: decimal('How many of the part’s unit.', { min: 0, max: 10_000 }),
     per: driver.optional(),
+    stage: z.enum(STAGES).optional().meta({
+      description:
+        'The stage that it is fetched for, one that its item has hours in; left out: by the kind of part.',
+    }),
   })
   .meta({ description: 'A part and how much of it is used.' });
 

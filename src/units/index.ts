@@ -11,6 +11,7 @@ export {
   weekdayOf,
 } from './dates.ts';
 export { createFormatter, type Formatter, type UnitSystem } from './format.ts';
+export type { Basis } from './basis.ts';
 export type { Computed, NotComputed } from './not-computed.ts';
 export { parseQuantity, type ParsedQuantity, type QuantityProblem } from './parse-quantity.ts';
 export { UNIT_KINDS, type UnitKind, unitsOf } from './unit-table.ts';

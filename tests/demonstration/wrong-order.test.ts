@@ -30,6 +30,7 @@ const RAISED_IN: Readonly<Record<string, string>> = {
   WIRE_REFUSED: 'figures/electrics.test.ts',
   FUSE_ABOVE_DEVICE: 'figures/electrics.test.ts',
   PANEL_FULL: 'figures/electrics.test.ts',
+  VOLTAGE_WITHOUT_BANK: 'figures/electrics.test.ts',
   BANK_TOO_SMALL: 'figures/electrics.test.ts',
   CROWD_AFT_SWAMPS: 'figures/float.test.ts',
   FLOAT_LOLLS: 'figures/float.test.ts',

@@ -51,6 +51,14 @@ describe('the page of the plan', () => {
     expect(flagged.map(({ cells }) => cells[0])).toEqual(late.map(({ number }) => number));
   });
 
+  it('draws every accepted order and every offer, with the day that can be promised', () => {
+    const [chart] = view.sections.find(({ id }) => id === 'chart')?.pictures ?? [];
+    for (const { number } of [...plan.orders, ...plan.offers]) expect(chart?.alt).toContain(number);
+    const svg = decodeURIComponent(chart?.src ?? '');
+    expect(svg).toContain('If accepted today');
+    for (const { number } of plan.offers) expect(svg).toContain(number);
+  });
+
   it('answers what can be promised for every enquiry and quote', () => {
     expect(rowsOf('offers').map(({ cells }) => cells[0])).toEqual([
       'DC-2606',
@@ -77,6 +85,7 @@ describe('the plan on other pages', () => {
   it('stands on the index beside the promise, late orders said to be late', () => {
     const { plan: rows } = indexView({
       ...across,
+      fontCss: '',
       findings: [],
       sources: new Map(),
       unread: [],
@@ -104,7 +113,9 @@ describe('the plan on other pages', () => {
 describe('the purchases', () => {
   it('are the same on the page and in the data', () => {
     const { sections } = purchasesView(across);
-    const onPage = sections.flatMap(({ tables }) => tables.flatMap(({ rows }) => rows));
+    const onPage = sections
+      .filter(({ id }) => id !== 'shelf')
+      .flatMap(({ tables }) => tables.flatMap(({ rows }) => rows));
     const data = csvRows(purchasesCsv(across));
     expect(data.length).toBeGreaterThan(20);
     expect(data.map(({ code }) => code)).toEqual(onPage.map(({ cells }) => cells[0]));
@@ -114,6 +125,23 @@ describe('the purchases', () => {
     const codes = csvRows(purchasesCsv(across)).map(({ code }) => code);
     expect(codes).toContain('TC-0101');
     expect(codes).not.toContain('TC-0415');
+  });
+
+  it('buy what the shelf does not hold, and say what it does', () => {
+    const rows = csvRows(purchasesCsv(across));
+    const resin = rows.filter(({ code }) => code === 'TC-0101');
+    const shelf = purchasesView(across).sections.find(({ id }) => id === 'shelf');
+    const taken = shelf?.tables[0]?.rows.find(({ cells }) => cells[0] === 'TC-0101');
+    // A Curlew takes 44.9 kg and 8 % wastage; 14 kg lie on the shelf.
+    expect(taken?.cells[2]).toBe('14 kg');
+    expect(resin.map(({ quantity }) => quantity)).toEqual(['34.5']);
+  });
+
+  it('name a one-off item that has only a cost', () => {
+    const rows = csvRows(purchasesCsv(across));
+    expect(rows.filter(({ supplier }) => supplier === 'one-off')).toMatchObject([
+      { code: 'DC-2605/1', description: 'Line reel bracket by the tow post', quantity: '1' },
+    ]);
   });
 
   it('buy whole pieces and packs of all lines together, not of each', () => {

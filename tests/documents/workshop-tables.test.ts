@@ -11,11 +11,11 @@ const byNumber = figured.map((figures) => [figures.build.order.number, figures] 
 const sheetOf = (figures: Figures): BuildSheetView =>
   breakable(buildSheetView(figures, { fontCss: '' }));
 const tablesOf = (view: BuildSheetView, stage: string) =>
-  view.stages.find(({ id }) => id === stage)?.tables ?? [];
+  view.stages.filter(({ id }) => id === stage).flatMap(({ tables, gate }) => [...tables, ...gate]);
 
 describe.each(byNumber)('the tables of the build sheet %s', (_, figures) => {
   const view = sheetOf(figures);
-  const tables = view.stages.flatMap((stage) => stage.tables);
+  const tables = view.stages.flatMap((stage) => [...stage.tables, ...stage.gate]);
 
   it('have one cell a column and an id of their own', () => {
     for (const { id, columns, rows } of tables) {
@@ -108,7 +108,7 @@ describe('the handover pack', () => {
 describe('the yard’s sections', () => {
   it.each(byNumber)('hold lay-up and wiring of %s, or say why not', (_, figures) => {
     const laminate = laminateSection(figures);
-    expect(laminate.tables.map(({ caption }) => caption.split(',')[0])).toHaveLength(3);
+    expect(laminate.tables.map(({ caption }) => caption.split(',')[0])).toHaveLength(4);
     expect(laminate.notes.join(' ')).toContain('verify by');
     const electrics = electricsSection(figures, '');
     const none = 'notComputed' in figures.electrics;

@@ -5,6 +5,7 @@ import {
   drawBodyPlan,
   drawMassBars,
   drawPlacing,
+  drawPlacingSide,
   drawRighting,
   drawWaterlines,
   type Drawing,
@@ -24,6 +25,8 @@ const arrangement = (items: readonly DrawnItem[] = ITEMS): Drawing =>
 const placing = (items: readonly DrawnItem[] = ITEMS): Drawing =>
   drawPlacing({ hull: COOT, items, outboard: OUTBOARD, fontCss: FONT });
 const bodyPlan = (): Drawing => drawBodyPlan({ hull: COOT, fontCss: FONT });
+const placingSide = (items: readonly DrawnItem[] = ITEMS): Drawing =>
+  drawPlacingSide({ hull: COOT, items, outboard: OUTBOARD, fontCss: FONT });
 const massBars = (name = 'Seats'): Drawing =>
   drawMassBars({
     subject: 'the Coot 400',
@@ -72,6 +75,7 @@ const righting = (name = 'Greatest arm'): Drawing =>
 const ALL: readonly (readonly [string, () => Drawing])[] = [
   ['arrangement', arrangement],
   ['placing', placing],
+  ['placing from the side', placingSide],
   ['body plan', bodyPlan],
   ['mass bars', massBars],
   ['heeled body plan', heeled],
@@ -130,6 +134,7 @@ describe('keys in both drawings of the boat', () => {
         for (const [{ svg, width, height }, views] of [
           [arrangement(items), 2],
           [placing(items), 1],
+          [placingSide(items), 1],
         ] as const) {
           const keys = keysOf(svg);
           expect(keys).toHaveLength(views * items.length);
@@ -147,6 +152,8 @@ describe('keys in both drawings of the boat', () => {
     const items = [itemAt(1, 1, 0, 0.5), itemAt(2, Number.NaN, 0, 0.5)];
     expect(keysOf(arrangement(items).svg)).toHaveLength(2);
     expect(keysOf(placing(items).svg)).toHaveLength(1);
+    const withoutHeight = itemAt(2, 1, 0, Number.NaN);
+    expect(keysOf(placingSide([itemAt(1, 1, 0, 0.5), withoutHeight]).svg)).toHaveLength(1);
   });
 });
 
@@ -161,6 +168,9 @@ describe('the words of drawings', () => {
     const { alt } = placing([itemAt(1, 1.25, -0.2, 0.4), itemAt(2, -0.25, 0, 0.6)]);
     expect(alt).toContain('1 Thing 1, 1250 mm forward of the transom, 200 mm to port');
     expect(alt).toContain('2 Thing 2, 250 mm behind the transom, on the centreline');
+    const side = placingSide([itemAt(1, 1.25, -0.2, 0.4), itemAt(2, 1, 0, -0.05)]);
+    expect(side.alt).toContain('1 Thing 1, 400 mm above the baseline');
+    expect(side.alt).toContain('2 Thing 2, 50 mm below the baseline');
   });
 
   it('say how the sections lie', () => {

@@ -53,12 +53,29 @@ describe.each(byNumber)('the wiring of %s', (_, figures) => {
     expect(circuits.map(({ row }) => row.position)).toEqual(circuits.map((__, index) => index + 1));
   });
 
-  it('adds a day’s use up from its circuits, at the boat’s voltage', () => {
-    const day = circuits.reduce(
-      (sum, { row, volts }) => sum + (row.circuit.current * row.circuit.hoursADay * volts) / 12,
-      0,
+  it('adds a day’s use up from its circuits, each at its own voltage', () => {
+    const { seriesBanks, volts } = electricsOf(figures);
+    const day = (at: number): number =>
+      circuits
+        .filter((one) => one.volts === at)
+        .reduce((sum, { row }) => sum + row.circuit.current * row.circuit.hoursADay, 0);
+    expect(budget.ampereHours).toBeCloseTo(day(volts), 9);
+    for (const one of seriesBanks) expect(one.budget.ampereHours).toBeCloseTo(day(one.volts), 9);
+    expect(new Set(circuits.map((one) => one.volts))).toEqual(
+      new Set([volts, ...seriesBanks.map((one) => one.volts)]),
     );
-    expect(budget.ampereHours).toBeCloseTo(day, 9);
+  });
+
+  it('counts every battery in one bank', () => {
+    const { bank, seriesBanks, starter } = electricsOf(figures);
+    const banks = [bank, ...seriesBanks.map((one) => one.bank)].flatMap((one) =>
+      'notComputed' in one ? [] : [one],
+    );
+    const apart = starter && !banks.some(({ items }) => items.includes(starter.battery)) ? 1 : 0;
+    const ordered = figures.build.items
+      .filter(({ electrics }) => electrics?.battery)
+      .reduce((sum, { quantity }) => sum + quantity, 0);
+    expect(banks.reduce((sum, one) => sum + one.batteries, 0) + apart).toBe(ordered);
   });
 });
 
@@ -104,6 +121,26 @@ describe('what the wiring is told', () => {
       told('option:nav-lights', () => ({ current: amperes(current) }));
     expect(lights(32.1 / 4)).not.toContain('BANK_TOO_SMALL');
     expect(lights(32.2 / 4)).toContain('BANK_TOO_SMALL');
+  });
+
+  it('is VOLTAGE_WITHOUT_BANK when a motor of 24 V has one house battery, and not with two', () => {
+    const motor = (batteries: number) => {
+      const { electrics, findings } = figuresOf(
+        'dunlin-430',
+        `options: [battery-start, { option: battery-agm-100, quantity: ${batteries} }, switch-panel-6, nav-lights, bow-mount-plate, bow-motor-360n]\n`,
+      );
+      if ('notComputed' in electrics) throw new Error(electrics.notComputed);
+      return { electrics, codes: findings.map(({ code }) => code) };
+    };
+    expect(motor(1).codes).toContain('VOLTAGE_WITHOUT_BANK');
+    // Two in series are 100 Ah at 24 V; the house then lives on the starting battery of 70 Ah.
+    const two = motor(2);
+    expect(two.codes).not.toContain('VOLTAGE_WITHOUT_BANK');
+    expect(two.electrics.seriesBanks).toMatchObject([
+      { volts: 24, bank: { batteries: 2, rated: 100, usable: 50 } },
+    ]);
+    expect(two.electrics.bank).toMatchObject({ batteries: 1, rated: 70 });
+    expect(motor(3).electrics.bank).toMatchObject({ batteries: 1, rated: 100 });
   });
 
   it('is nothing without anything electrical', () => {

@@ -1,0 +1,86 @@
+import type { Scale } from './hull-views.ts';
+import { outboardReach } from './outboard.ts';
+import { KEY_RADIUS } from './place-keys.ts';
+import { stroke, words } from './svg.ts';
+import type { Box, DrawnItem, HullShape, OutboardShape } from './types.ts';
+
+/** Width of the sheet, mm. */
+export const WIDTH = 180;
+/** Room for the rulers' numbers at the left, right, top and below, mm. */
+export const RULERS = { left: 15, right: 2, top: 4.5, below: 9 };
+export const PAD = KEY_RADIUS + 1.5;
+/** A key stands beside the cross at its item's place, never on it, mm. */
+export const BESIDE = KEY_RADIUS + 1.2;
+/** Step of the grid, m. */
+const STEP = 0.5;
+
+export interface GridLayout {
+  readonly across: Scale;
+  /** From metres sideways or up to millimetres down the sheet. */
+  readonly down: Scale;
+  readonly box: Box;
+  /** Metres that the grid covers along the boat, and sideways or up. */
+  readonly x: readonly [number, number];
+  readonly y: readonly [number, number];
+}
+
+/** How far boat, outboard and items reach along the boat, m from the transom. */
+export function reachAlong(
+  hull: HullShape,
+  items: readonly DrawnItem[],
+  outboard: OutboardShape | undefined,
+): readonly [number, number] {
+  const aft = outboard ? outboardReach(outboard).aft : 0;
+  const xs = [0, hull.length, -aft, ...items.map(({ at }) => at.x)];
+  return [Math.min(...xs), Math.max(...xs)];
+}
+
+/**
+ * A grid of 500 mm with rulers: along the boat from the transom, and the other way from a datum.
+ *
+ * @param label - what stands at a step of the other ruler, m
+ */
+export function placingGrid(
+  { across, down, box, x, y }: GridLayout,
+  label: (at: number) => string,
+  note: string,
+): string {
+  const along = stepsIn(x).map((at) => {
+    const middle = { 'text-anchor': 'middle' };
+    const millimetres = `${at < 0 ? '−' : ''}${millimetresOf(at)}`;
+    return [
+      gridLine([across(at), box.top], [across(at), box.bottom], at === 0),
+      words(millimetres, across(at), box.top - 1.2, middle),
+      words(millimetres, across(at), box.bottom + 3.2, middle),
+    ].join('');
+  });
+  const other = stepsIn(y).map((at) =>
+    [
+      gridLine([box.left, down(at)], [box.right, down(at)], at === 0),
+      words(label(at), box.left - 1, down(at) + 0.9, { 'text-anchor': 'end' }),
+    ].join(''),
+  );
+  const below = words(note, box.left, box.bottom + 7.4);
+  return [...along, ...other, below].join('\n');
+}
+
+/** Whole millimetres, without sign. */
+export const millimetresOf = (metres: number): number => Math.round(Math.abs(metres) * 1000);
+
+const gridLine = (
+  from: readonly [number, number],
+  to: readonly [number, number],
+  datum: boolean,
+): string =>
+  stroke(from, to, {
+    'stroke-width': datum ? 0.25 : 0.18,
+    ...(datum ? {} : { 'stroke-dasharray': '0.6 0.9' }),
+  });
+
+/** Whole steps of the grid from one end of a ruler to the other. */
+function stepsIn([from, to]: readonly [number, number]): readonly number[] {
+  const first = Math.ceil(from / STEP);
+  const count = Math.max(Math.floor(to / STEP) - first + 1, 0);
+  // Adding 0 makes a -0 into 0.
+  return Array.from({ length: count }, (_, index) => (first + index) * STEP + 0);
+}

@@ -1,0 +1,87 @@
+import { scaleLinear } from 'd3-scale';
+import { hullCurves } from './hull-curves.ts';
+import { sideView } from './hull-views.ts';
+import { drawKeys, drawMarks } from './keys.ts';
+import { outboardFromSide, outboardReach } from './outboard.ts';
+import { heightFor, placeKeys } from './place-keys.ts';
+import {
+  BESIDE,
+  type GridLayout,
+  millimetresOf,
+  PAD,
+  placingGrid,
+  reachAlong,
+  RULERS,
+  WIDTH,
+} from './placing-grid.ts';
+import type { PlacingInput } from './placing.ts';
+import { INK, sheet } from './svg.ts';
+import type { Drawing, OutboardShape } from './types.ts';
+
+const MOST_HEIGHT = 120;
+const NOTE = 'Along: mm forward of the transom. Up: mm from the baseline.';
+
+/**
+ * The boat from her starboard side for the workshop: a grid from the transom and the baseline with rulers in
+ * millimetres, a cross at each item's place, and its number beside the cross. Black on white.
+ *
+ * @returns a sheet 180 mm wide
+ */
+export function drawPlacingSide(input: PlacingInput): Drawing {
+  const { hull, outboard, fontCss } = input;
+  const items = input.items.filter(({ at }) => Number.isFinite(at.x) && Number.isFinite(at.z));
+  const layout = layOut({ ...input, items });
+  const { across, down, box } = layout;
+  const anchors = items.map(({ number, at }) => ({ number, x: across(at.x), y: down(at.z) }));
+  const body = [
+    sideView(hullCurves(hull), across, down, INK.paper),
+    outboard ? outboardFromSide(outboard, across, down) : '',
+    placingGrid(layout, upText, NOTE),
+    drawMarks(anchors),
+    drawKeys(placeKeys(anchors, box, BESIDE)),
+  ];
+  const each = items.map(({ number, name, at }) => {
+    const way = at.z < 0 ? 'below' : 'above';
+    return `${number} ${name}, ${millimetresOf(at.z)} mm ${way} the baseline`;
+  });
+  const listed = each.length > 0 ? ` ${each.join('; ')}.` : '';
+  const alt = `The ${hull.name} from her starboard side, bow to the right, on a grid of 500 mm from the transom and the baseline.${listed}`;
+  return sheet({ width: WIDTH, height: box.bottom + RULERS.below, alt, fontCss, body });
+}
+
+function layOut({ hull, items, outboard }: PlacingInput): GridLayout {
+  const heights = hull.lines.flatMap(({ points }) => points.map(([, height]) => height));
+  const zs = [0, ...heights, ...outboardHeights(outboard), ...items.map(({ at }) => at.z)];
+  const x = reachAlong(hull, items, outboard);
+  const z = [Math.min(...zs), Math.max(...zs)] as const;
+  const room = WIDTH - RULERS.left - RULERS.right;
+  const scale = Math.min((room - 2 * PAD) / (x[1] - x[0]), MOST_HEIGHT / (z[1] - z[0]));
+  const tall = Math.max((z[1] - z[0]) * scale + 2 * PAD, heightFor(items.length, room));
+  const box = {
+    left: RULERS.left,
+    right: WIDTH - RULERS.right,
+    top: RULERS.top,
+    bottom: RULERS.top + tall,
+  };
+  const start = box.left + PAD;
+  const ground = box.bottom - PAD + z[0] * scale;
+  return {
+    across: scaleLinear()
+      .domain([x[0], x[0] + 1])
+      .range([start, start + scale]),
+    down: scaleLinear()
+      .domain([0, 1])
+      .range([ground, ground - scale]),
+    box,
+    x: [x[0] - PAD / scale, x[0] + (box.right - start) / scale],
+    y: [z[0] - PAD / scale, z[0] + (tall - PAD) / scale],
+  };
+}
+
+function outboardHeights(outboard: OutboardShape | undefined): readonly number[] {
+  if (!outboard) return [];
+  const { above, below } = outboardReach(outboard);
+  return [outboard.clampHeight + above, outboard.clampHeight - below];
+}
+
+const upText = (at: number): string => `${at < 0 ? '−' : ''}${millimetresOf(at)}`;
