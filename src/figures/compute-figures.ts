@@ -13,6 +13,7 @@ import { gateFigures } from './gate-figures.ts';
 import { fuelOf, massInput } from './inputs.ts';
 import { laminateFigures } from './laminate-figures.ts';
 import { limitsFigures } from './limits-figures.ts';
+import { partLayUps } from './part-laminate.ts';
 import { learningOf, priceInput, whatIfOf } from './price-input.ts';
 import { towFigures } from './tow-figures.ts';
 import type { Figures } from './types.ts';
@@ -42,6 +43,7 @@ export function computeFigures(build: Build, findings: readonly Finding[]): Figu
     limits: limitsFigures(build, mass, float),
     tow: towFigures(build, mass),
     laminate: laminateFigures(build),
+    partLayUps: partLayUps(build),
     electrics: electricsFigures(build),
     gates: gateFigures(build),
     stageHours: hoursByStage(build),

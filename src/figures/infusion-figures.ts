@@ -13,7 +13,7 @@ import {
 import type { Build } from '../resolve/index.ts';
 import type { Hull } from '../schema/index.ts';
 import { decimalToNumber, kilograms, metres, ZERO } from '../units/index.ts';
-import { baggedArea, materialOf, resinOf } from './laminate-input.ts';
+import { baggedArea, materialOf, resinOf, shellWetting } from './laminate-input.ts';
 import { gelPoints } from './mixing-figures.ts';
 
 type Laminate = NonNullable<Hull['laminate']>;
@@ -88,7 +88,7 @@ function stackOf(build: Build, laminate: Laminate, panels: readonly Panel[]) {
   const part = infusion?.resin;
   const infused = panels.map(({ area, layers }) => ({
     area,
-    layers: layers.filter((layer) => resinOf(build, layer, part) === part),
+    layers: layers.filter((layer) => resinOf(build, layer, shellWetting(laminate)) === part),
   }));
   const glass = infused.flatMap(({ layers }) =>
     layers.flatMap((layer) => (layer.kind === 'fabric' ? [layer] : [])),

@@ -6,15 +6,14 @@ import {
   type KitNeed,
   type Layer,
   materialsOf,
-  type Panel,
   type Piece,
   resinPerArea,
   toOrder,
 } from '../laminate/index.ts';
-import type { Build, BuildPart } from '../resolve/index.ts';
+import type { Build, BuildItem, BuildPart } from '../resolve/index.ts';
 import type { Hull } from '../schema/index.ts';
 import { addDecimals, decimalToNumber, metres, squareMetres, ZERO } from '../units/index.ts';
-import { baggedArea, materialOf, resinOf, sheetArea } from './laminate-input.ts';
+import { baggedArea, type LaidItem, materialOf, resinOf, sheetArea } from './laminate-input.ts';
 
 type Laminate = NonNullable<Hull['laminate']>;
 
@@ -43,20 +42,19 @@ export interface KitFigures {
   readonly bag: readonly KitNeed[];
 }
 
-/** The kit of the lay-up: what lies in the boat by part, what is cut off which roll, what the bag takes. */
+/** The kit of the shell: what lies in the boat by part, what is cut off which roll, what the bag takes. */
 export function kitFigures(
   build: Build,
   laminate: Laminate,
-  panels: readonly Panel[],
+  laid: LaidItem,
   { feedLines, lost }: { readonly feedLines: number; readonly lost: number },
 ): KitFigures {
   const { infusion } = laminate;
   return {
-    lines: kitLines(build, laminate, panels, lost),
-    cuts: cutsOf(build, laminate),
+    ...kitOf(build, laid, lost),
     bag: infusion
       ? bagConsumables({
-          area: baggedArea(laminate, panels),
+          area: baggedArea(laminate, laid.panels),
           perimeter: infusion.perimeter,
           feedLength: metres(feedLines * infusion.feedLength),
           hoseLength: infusion.hose,
@@ -65,19 +63,18 @@ export function kitFigures(
   };
 }
 
-function kitLines(
-  build: Build,
-  laminate: Laminate,
-  panels: readonly Panel[],
-  lostResin: number,
-): readonly KitLine[] {
-  const parts = partsOf(build);
-  const needs = byPart(build, laminate, panels);
-  return [...needs].map(([part, quantity]) => {
+/** The kit of any lay-up, its bag left aside. @param lost - infused resin that stays in mesh and lines, kg */
+export function kitOf(build: Build, laid: LaidItem, lost = 0): Omit<KitFigures, 'bag'> {
+  return { lines: kitLines(build, laid, lost), cuts: cutsOf(build, laid) };
+}
+
+function kitLines(build: Build, laid: LaidItem, lostResin: number): readonly KitLine[] {
+  const parts = partsOf(laid.item);
+  return [...byPart(build, laid)].map(([part, quantity]) => {
     const found = parts.get(part);
     const inBoat = inUnit(build, part, found?.unit, quantity);
     const share = build.yard.wastage[found?.materialClass ?? ''];
-    const lost = part === laminate.infusion?.resin ? lostResin : 0;
+    const lost = part === laid.resin ? lostResin : 0;
     const needed = (inBoat + lost) * (1 + (share ? decimalToNumber(share) : 0));
     const supply = {
       name: part,
@@ -99,7 +96,7 @@ function kitLines(
       ordered: order?.ordered ?? needed,
       ...(sheet !== undefined && {
         sheets: coreSheets(
-          squareMetres(inBoat),
+          squareMetres(quantity),
           sheet,
           decimalToNumber(build.yard.workshop.offcuts),
         ),
@@ -109,11 +106,8 @@ function kitLines(
 }
 
 /** Quantities by part code, in m2 and kg: resin by the resin that wets each layer. */
-function byPart(
-  build: Build,
-  laminate: Laminate,
-  panels: readonly Panel[],
-): ReadonlyMap<string, number> {
+function byPart(build: Build, laid: LaidItem): ReadonlyMap<string, number> {
+  const { panels } = laid;
   const needs = new Map<string, number>();
   const add = (part: string, quantity: number): void => {
     needs.set(part, (needs.get(part) ?? 0) + quantity);
@@ -121,7 +115,7 @@ function byPart(
   for (const { name, quantity } of materialsOf(panels)) if (name !== 'resin') add(name, quantity);
   for (const { area, layers } of panels) {
     for (const layer of layers) {
-      const resin = resinOf(build, layer, laminate.infusion?.resin);
+      const resin = resinOf(build, layer, laid);
       if (resin !== undefined) add(resin, area * resinIn(layer));
     }
   }
@@ -133,24 +127,25 @@ function resinIn(layer: Layer): number {
   return layer.kind === 'core' ? 2 * layer.uptakePerFace : 0;
 }
 
-/** Tape and the like are sold by the metre: their area over their width. */
+/** Tape and strips are sold by the metre, mouldings and kits by the piece: area over width, or over what one covers. */
 function inUnit(build: Build, part: string, unit: string | undefined, quantity: number): number {
-  const width = materialOf(build, part, 'fabric')?.roll?.width;
-  return unit === 'm' && width !== undefined ? quantity / width : quantity;
+  const covers = materialOf(build, part, 'ready')?.covers;
+  if (covers !== undefined) return quantity / covers;
+  const roll = materialOf(build, part, 'fabric')?.roll ?? materialOf(build, part, 'core')?.sheet;
+  return unit === 'm' && roll !== undefined ? quantity / roll.width : quantity;
 }
 
-/** The parts of the shell, one entry a code. */
-function partsOf({ items }: Build): ReadonlyMap<string, BuildPart> {
-  const shell = items.find(({ kind }) => kind === 'shell');
+/** The parts of an item, one entry a code. */
+function partsOf(item: BuildItem | undefined): ReadonlyMap<string, BuildPart> {
   const parts = new Map<string, BuildPart>();
-  for (const part of shell?.parts ?? []) {
+  for (const part of item?.parts ?? []) {
     const before = parts.get(part.code)?.quantity ?? ZERO;
     parts.set(part.code, { ...part, quantity: addDecimals(before, part.quantity) });
   }
   return parts;
 }
 
-function cutsOf(build: Build, { pieces, overlap }: Laminate): KitFigures['cuts'] {
+function cutsOf(build: Build, { pieces, overlap }: LaidItem): KitFigures['cuts'] {
   const fabrics = [...new Set(pieces.flatMap(({ of }) => of))];
   const wastage = build.yard.wastage['fabric'];
   return fabrics.flatMap((part) => {

@@ -13,7 +13,13 @@ import type { Hull } from '../schema/index.ts';
 import { type Kilograms, kilograms, metres, UNIT_KINDS } from '../units/index.ts';
 import { type InfusionFigures, infusionOf } from './infusion-figures.ts';
 import { type KitFigures, kitFigures } from './kit-figures.ts';
-import { breadthAt, panelsOf, type ResolvedPanel } from './laminate-input.ts';
+import {
+  breadthAt,
+  type LaidItem,
+  panelsOf,
+  type ResolvedPanel,
+  shellWetting,
+} from './laminate-input.ts';
 import { type MixingFigures, mixingOf } from './mixing-figures.ts';
 
 type Laminate = NonNullable<Hull['laminate']>;
@@ -36,6 +42,13 @@ export function laminateFigures(build: Build): LaminateFigures | NotComputed {
   const { laminate } = build.hull;
   if (!laminate) return { notComputed: `the file of the ${build.hull.name} has no lay-up` };
   const panels = panelsOf(build, laminate);
+  const shell: LaidItem = {
+    ...shellWetting(laminate),
+    item: build.items.find(({ kind }) => kind === 'shell'),
+    panels,
+    pieces: laminate.pieces,
+    overlap: laminate.overlap,
+  };
   const infusion = laminate.infusion && infusionOf(build, laminate, panels);
   const screening = screeningOf(build, laminate, panels);
   const plan = infusion && 'feedLines' in infusion.plan ? infusion.plan : { feedLines: 1, lost: 0 };
@@ -44,7 +57,7 @@ export function laminateFigures(build: Build): LaminateFigures | NotComputed {
     mass: weighLaminate(panels),
     sections: new Map(panels.map(({ name, layers }) => [name, sectionOf(layers)])),
     ...(screening && { screening }),
-    kit: kitFigures(build, laminate, panels, {
+    kit: kitFigures(build, laminate, shell, {
       feedLines: laminate.infusion?.feedLines ?? plan.feedLines,
       lost: plan.lost,
     }),

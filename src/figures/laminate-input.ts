@@ -5,9 +5,15 @@ import {
   stripArea,
   transomArea,
 } from '../laminate/index.ts';
-import type { Build } from '../resolve/index.ts';
-import type { Hull, Material, MaterialKind, MaterialOf } from '../schema/index.ts';
-import { decimalToNumber, metres, type SquareMetres, squareMetres } from '../units/index.ts';
+import type { Build, BuildItem } from '../resolve/index.ts';
+import type { Hull, LayUpProcess, Material, MaterialKind, MaterialOf } from '../schema/index.ts';
+import {
+  decimalToNumber,
+  type Metres,
+  metres,
+  type SquareMetres,
+  squareMetres,
+} from '../units/index.ts';
 
 type Laminate = NonNullable<Hull['laminate']>;
 
@@ -16,23 +22,64 @@ export interface ResolvedPanel extends Panel {
   readonly missing: readonly string[];
 }
 
-/** The panels of a hull's lay-up, their layers named by part code. */
-export function panelsOf(build: Build, laminate: Laminate): readonly ResolvedPanel[] {
-  return laminate.panels.map((panel) => {
-    const resolved = panel.layers.map((part) => ({ part, layer: layerOf(build, part) }));
-    return {
-      name: panel.name,
-      area: squareMetres(areaOf(build.hull, panel) * decimalToNumber(panel.share)),
-      layers: resolved.flatMap(({ layer }) => layer ?? []),
-      missing: resolved.filter(({ layer }) => !layer).map(({ part }) => part),
-    };
-  });
+/** How a lay-up is wetted, and with what. */
+export interface Wetting {
+  readonly process: LayUpProcess;
+  readonly resin?: string;
 }
 
-/** The part of a resin that wets a layer; undefined for a coat. */
-export function resinOf(build: Build, layer: Layer, infused: string | undefined) {
-  if (layer.kind === 'gelcoat') return undefined;
-  return materialOf(build, layer.name, 'fabric')?.wetWith ?? infused;
+/** A lay-up with its panels and the item whose list of parts it is made from. */
+export interface LaidItem extends Wetting {
+  readonly item: BuildItem | undefined;
+  readonly panels: readonly ResolvedPanel[];
+  readonly pieces: Laminate['pieces'];
+  readonly overlap: Metres;
+}
+
+/** How the shell is wetted: infused when the hull says how. */
+export function shellWetting({ infusion, resin }: Laminate): Wetting {
+  const own = infusion?.resin ?? resin;
+  return { process: infusion ? 'infusion' : 'hand', ...(own !== undefined && { resin: own }) };
+}
+
+/** The panels of the shell, their layers named by part code. */
+export function panelsOf(build: Build, laminate: Laminate): readonly ResolvedPanel[] {
+  const { process } = shellWetting(laminate);
+  return laminate.panels.map((panel) => ({
+    name: panel.name,
+    area: squareMetres(areaOf(build.hull, panel) * decimalToNumber(panel.share)),
+    ...layersOf(build, panel.layers, process),
+  }));
+}
+
+/** Layers by part codes, and the codes of which nothing is known. */
+export function layersOf(
+  build: Build,
+  parts: readonly string[],
+  process: LayUpProcess,
+): Pick<ResolvedPanel, 'layers' | 'missing'> {
+  const resolved = parts.map((part) => ({ part, layer: layerOf(build, part, process) }));
+  return {
+    layers: resolved.flatMap(({ layer }) => layer ?? []),
+    missing: resolved.filter(({ layer }) => !layer).map(({ part }) => part),
+  };
+}
+
+/** The part of a resin that wets a layer; undefined for a coat and for what is bought laminated. */
+export function resinOf(build: Build, layer: Layer, { process, resin }: Wetting) {
+  if (layer.kind === 'gelcoat' || layer.kind === 'ready') return undefined;
+  const own = materialOf(build, layer.name, 'fabric')?.wetWith;
+  return process === 'hand' ? (resin ?? own) : (own ?? resin);
+}
+
+/**
+ * Fibre by mass of a fabric: the material's for the process, its own for any, else the yard's table. What has a resin of
+ * its own in an infused lay-up is laid by hand before the bag goes on.
+ */
+function fibreShare({ yard }: Build, facts: MaterialOf<'fabric'>, process: LayUpProcess): number {
+  const by = facts.wetWith === undefined ? process : 'hand';
+  const { share, shares, architecture } = facts;
+  return decimalToNumber(shares?.[by] ?? share ?? yard.workshop.fibre[by][architecture]);
 }
 
 /** The facts of a part when it is of a kind. */
@@ -62,8 +109,8 @@ export function breadthAt({ lines }: Hull, point: number): number {
   return 2 * Math.max(...lines.map(({ points }) => points[point]?.[0] ?? 0));
 }
 
-function layerOf({ materials }: Build, part: string): Layer | undefined {
-  const facts = materials.get(part);
+function layerOf(build: Build, part: string, process: LayUpProcess): Layer | undefined {
+  const facts = build.materials.get(part);
   switch (facts?.kind) {
     case 'coat':
       return { kind: 'gelcoat', name: part, massPerArea: facts.mass };
@@ -72,7 +119,7 @@ function layerOf({ materials }: Build, part: string): Layer | undefined {
         kind: 'fabric',
         name: part,
         fibrePerArea: facts.fibre,
-        fibreFraction: decimalToNumber(facts.share),
+        fibreFraction: fibreShare(build, facts, process),
       };
     case 'core':
       return {
@@ -88,6 +135,16 @@ function layerOf({ materials }: Build, part: string): Layer | undefined {
             compressiveModulus: facts.strength.compressiveModulus,
           },
         }),
+      };
+    case 'ready':
+      return {
+        kind: 'ready',
+        name: part,
+        thickness: facts.thickness,
+        fibrePerArea: facts.fibre,
+        resinPerArea: facts.resin,
+        gelcoatPerArea: facts.gelcoat,
+        corePerArea: facts.core,
       };
     case 'resin':
     case 'catalyst':

@@ -10,6 +10,7 @@ import type { TowFigures } from './tow-figures.ts';
 import type { ElectricsFigures } from './electrics-figures.ts';
 import type { Gate } from './gate-figures.ts';
 import type { LaminateFigures } from './laminate-figures.ts';
+import type { PartLayUp } from './part-laminate.ts';
 import type { FloatFigures } from './float-types.ts';
 
 /** Everything computed for one order. */
@@ -25,6 +26,8 @@ export interface Figures {
   readonly tow: TowFigures;
   readonly float: FloatFigures;
   readonly laminate: LaminateFigures | NotComputed;
+  /** Lay-ups of the structure and of the options that the shop laminates. */
+  readonly partLayUps: readonly PartLayUp[];
   readonly electrics: ElectricsFigures | NotComputed;
   /** What she must weigh after each stage that adds to her. */
   readonly gates: readonly Gate[];

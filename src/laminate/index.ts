@@ -28,15 +28,12 @@ export {
   toOrder,
 } from './kit.ts';
 export {
-  type Architecture,
   combinedFibreFraction,
   fibreByVolume,
   GLASS_DENSITY,
   layerThickness,
-  type Process,
   RESIN_DENSITY,
   resinPerArea,
-  USUAL_FIBRE_FRACTIONS,
 } from './layer.ts';
 export {
   type CatalystRange,
@@ -67,6 +64,7 @@ export {
   thinSkinStiffness,
   wrinklingStress,
 } from './section.ts';
+export { flatArea } from './flat.ts';
 export { type HullSection, stripArea, transomArea } from './surface.ts';
 export { atTemperature, type DataPoint } from './temperature.ts';
 export type {
@@ -79,6 +77,7 @@ export type {
   NotComputed,
   Panel,
   PanelMass,
+  ReadyLayer,
 } from './types.ts';
 export {
   judgeWeighing,

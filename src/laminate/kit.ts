@@ -10,7 +10,7 @@ export interface KitNeed {
 }
 
 /**
- * Materials of the laminate as they lie in the boat, summed by name: gelcoat and resin in kg, fabric and core in m2.
+ * Materials of the laminate as they lie in the boat, summed by name: gelcoat and resin in kg, the rest in m2.
  *
  * @returns needs without overlaps and offcuts; resin stands under the name `resin`
  * @source derived from the lay-ups
@@ -33,6 +33,8 @@ export function materialsOf(panels: readonly Panel[]): readonly KitNeed[] {
           ];
         case 'core':
           return [{ name: layer.name, quantity: area, unit: 'm2' }, resin(2 * layer.uptakePerFace)];
+        case 'ready':
+          return [{ name: layer.name, quantity: area, unit: 'm2' }];
       }
     }),
   );

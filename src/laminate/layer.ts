@@ -6,21 +6,6 @@ export const GLASS_DENSITY = 2560;
 /** Density of cured polyester or vinylester, kg/m3: the same. */
 export const RESIN_DENSITY = 1200;
 
-export type Process = 'hand' | 'vacuum-bag' | 'infusion';
-export type Architecture = 'mat' | 'woven' | 'multiaxial';
-
-/**
- * Fibre by mass that a process usually reaches; from memory of ISO 12215-5 Table C and shop practice. A shop that has
- * weighed its own laminates uses its own.
- */
-export const USUAL_FIBRE_FRACTIONS: Readonly<
-  Record<Process, Readonly<Record<Architecture, number>>>
-> = {
-  hand: { mat: 0.3, woven: 0.48, multiaxial: 0.5 },
-  'vacuum-bag': { mat: 0.35, woven: 0.58, multiaxial: 0.58 },
-  infusion: { mat: 0.4, woven: 0.58, multiaxial: 0.62 },
-};
-
 /**
  * Cured thickness of a layer: t = (w / 3.072) (2.56 / psi - 1.36) in mm and kg/m2, which is the volume of its glass
  * and resin over its area.

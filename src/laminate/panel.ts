@@ -10,6 +10,7 @@ import type {
   NotComputed,
   Panel,
   PanelMass,
+  ReadyLayer,
 } from './types.ts';
 
 const sum = (values: readonly number[]): number => values.reduce((total, one) => total + one, 0);
@@ -27,17 +28,23 @@ export function layUpOf(layers: readonly Layer[]): LayUp | NotComputed {
   const glass = layers.filter((layer): layer is FabricLayer => layer.kind === 'fabric');
   const cores = layers.filter((layer): layer is CoreLayer => layer.kind === 'core');
   const coats = layers.filter((layer): layer is GelcoatLayer => layer.kind === 'gelcoat');
-  const fibre = sum(glass.map(({ fibrePerArea }) => fibrePerArea));
+  const bought = layers.filter((layer): layer is ReadyLayer => layer.kind === 'ready');
+  const fibre = sum([...glass, ...bought].map(({ fibrePerArea }) => fibrePerArea));
   const resin =
     sum(glass.map((layer) => resinPerArea(layer.fibrePerArea, layer.fibreFraction))) +
-    sum(cores.map(({ uptakePerFace }) => 2 * uptakePerFace));
-  const gelcoat = sum(coats.map(({ massPerArea }) => massPerArea));
-  const core = sum(cores.map(({ thickness, density }) => thickness * density));
-  const fibreFraction = combinedFibreFraction(glass);
+    sum(cores.map(({ uptakePerFace }) => 2 * uptakePerFace)) +
+    sum(bought.map(({ resinPerArea: held }) => held));
+  const gelcoat =
+    sum(coats.map(({ massPerArea }) => massPerArea)) +
+    sum(bought.map(({ gelcoatPerArea }) => gelcoatPerArea));
+  const core =
+    sum(cores.map(({ thickness, density }) => thickness * density)) +
+    sum(bought.map(({ corePerArea }) => corePerArea));
+  const fibreFraction = bought.length > 0 ? undefined : combinedFibreFraction(glass);
   return {
     thickness: metres(
       sum(glass.map((layer) => layerThickness(layer.fibrePerArea, layer.fibreFraction))) +
-        sum(cores.map(({ thickness }) => thickness)),
+        sum([...cores, ...bought].map(({ thickness }) => thickness)),
     ),
     fibre,
     resin,
@@ -104,5 +111,12 @@ function whatIsWrong(layer: Layer): string | undefined {
       return layer.thickness > 0 && layer.density > 0 && layer.uptakePerFace >= 0
         ? undefined
         : fail('thickness and density must be above 0, uptake not below');
+    case 'ready': {
+      const { thickness, fibrePerArea, resinPerArea: resin, gelcoatPerArea, corePerArea } = layer;
+      const masses = [fibrePerArea, resin, gelcoatPerArea, corePerArea];
+      return thickness > 0 && masses.every((one) => one >= 0) && sum(masses) > 0
+        ? undefined
+        : fail('thickness and mass must be above 0, and no part of it below');
+    }
   }
 }

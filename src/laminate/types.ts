@@ -35,7 +35,18 @@ export interface CoreLayer {
   };
 }
 
-export type Layer = GelcoatLayer | FabricLayer | CoreLayer;
+/** Bought already laminated: a composite panel, a moulding, a kit of tape and resin; kg/m2 of what it is made of. */
+export interface ReadyLayer {
+  readonly kind: 'ready';
+  readonly name: string;
+  readonly thickness: Metres;
+  readonly fibrePerArea: number;
+  readonly resinPerArea: number;
+  readonly gelcoatPerArea: number;
+  readonly corePerArea: number;
+}
+
+export type Layer = GelcoatLayer | FabricLayer | CoreLayer | ReadyLayer;
 
 /** One area of the shell or of a part, with one lay-up; layers from the mould inwards. */
 export interface Panel {
@@ -54,7 +65,7 @@ export interface LayUp {
   readonly gelcoat: number;
   readonly core: number;
   readonly total: number;
-  /** Of all fabric layers together, by mass; undefined without glass. */
+  /** Of all fabric layers together, by mass; undefined without glass, or where some of it was bought laminated. */
   readonly fibreFraction?: number;
 }
 

@@ -6,6 +6,7 @@ import type {
   Option,
   Order,
   Outboard,
+  PartLaminate,
   Shaft,
   Stage,
   Trailer,
@@ -42,6 +43,12 @@ export type ElectricFacts = Pick<Option, 'circuit' | 'battery' | 'charger' | 'pu
 
 export type ItemKind = 'shell' | 'structure' | 'option' | 'extra' | 'outboard' | 'trailer';
 
+/** The lay-up of an item, and what is in the item's mass beside it. */
+export interface ItemLayUp {
+  readonly laminate: PartLaminate;
+  readonly rest: Kilograms;
+}
+
 /** One thing in the boat. Every figure and every document is made from the list of these. */
 export interface BuildItem {
   /** Unique within the Build. */
@@ -70,6 +77,8 @@ export interface BuildItem {
   readonly serial: boolean;
   /** What an option has to do with helm, bow motor and drag. */
   readonly performance?: Pick<Option, 'helm' | 'bowMotor' | 'holdingBattery' | 'appendage'>;
+  /** How it is laid up, of what the shop laminates itself; the shell's stands with the hull. */
+  readonly layUp?: ItemLayUp;
   /** What it does to how she floats, beside its mass. */
   readonly float?: FloatFacts;
   readonly place: Place;

@@ -1,8 +1,23 @@
 import { type Finding, finding, type Place } from '../findings/index.ts';
-import type { Catalogue, Hull, Material, MaterialKind, Sourced } from '../schema/index.ts';
+import type {
+  Catalogue,
+  Hull,
+  Material,
+  MaterialKind,
+  PartLaminate,
+  Sourced,
+} from '../schema/index.ts';
 import { unknownId } from './check-compatibility.ts';
 
 type Laminate = NonNullable<Hull['laminate']>;
+type Path = readonly (string | number)[];
+
+/** Kinds of material that a panel is laid up of. */
+const LAYERS = ['coat', 'fabric', 'core', 'ready'] as const;
+
+/** The highest point that every cross-section has. */
+const lastPoint = ({ lines }: Hull): number =>
+  Math.min(...lines.map(({ points }) => points.length)) - 1;
 
 /** A code at a place that must be a material of one of some kinds. */
 type Known = (
@@ -21,7 +36,7 @@ export function checkMaterials(
   catalogue: Catalogue,
   broken: ReadonlySet<string>,
 ): readonly Finding[] {
-  const { materials, parts, stock, hulls } = catalogue;
+  const { materials, parts, stock, hulls, options } = catalogue;
   const listed = (place: Place, code: string): readonly Finding[] =>
     parts.has(code) || broken.has(code) ? [] : [unknownId('part', code, parts.keys(), place)];
   const known = knownIn(materials);
@@ -34,6 +49,10 @@ export function checkMaterials(
       listed(stock.place(['stock', index, 'part']), part),
     ) ?? []),
     ...[...hulls.values()].flatMap((hull) => checkLaminate(hull, known)),
+    ...[...hulls.values()].flatMap((hull) => checkStructure(hull, known)),
+    ...[...options.values()].flatMap((option) =>
+      checkPart(option.value.laminate, (path) => option.place(['laminate', ...path]), known),
+    ),
   ];
 }
 
@@ -59,14 +78,14 @@ function checkMaterial(one: Sourced<Material>, known: Known): readonly Finding[]
 }
 
 function checkLaminate(hull: Sourced<Hull>, known: Known): readonly Finding[] {
-  const { laminate, lines } = hull.value;
+  const { laminate } = hull.value;
   if (!laminate) return [];
   const at = (...path: readonly (string | number)[]): Place => hull.place(['laminate', ...path]);
-  const last = Math.min(...lines.map(({ points }) => points.length)) - 1;
+  const last = lastPoint(hull.value);
   return [
     ...laminate.panels.flatMap(({ layers, strip }, panel) => [
       ...layers.flatMap((code, layer) =>
-        known(at('panels', panel, 'layers', layer), code, 'coat', 'fabric', 'core'),
+        known(at('panels', panel, 'layers', layer), code, ...LAYERS),
       ),
       ...checkStrip(strip, last, at('panels', panel, 'strip')),
     ]),
@@ -74,7 +93,40 @@ function checkLaminate(hull: Sourced<Hull>, known: Known): readonly Finding[] {
       of.flatMap((code, layer) => known(at('pieces', piece, 'of', layer), code, 'fabric')),
     ),
     ...known(at('infusion', 'resin'), laminate.infusion?.resin, 'resin'),
+    ...known(at('resin'), laminate.resin, 'resin'),
     ...checkBottom(laminate, at('bottom', 'panel')),
+  ];
+}
+
+function checkStructure(hull: Sourced<Hull>, known: Known): readonly Finding[] {
+  const { laminate } = hull.value.structure;
+  const at = (path: Path): Place => hull.place(['structure', 'laminate', ...path]);
+  const last = lastPoint(hull.value);
+  return [
+    ...checkPart(laminate, at, known),
+    ...(laminate?.panels ?? []).flatMap(({ strip }, panel) =>
+      checkStrip(strip, last, at(['panels', panel, 'strip'])),
+    ),
+  ];
+}
+
+/** Codes that the lay-up of a part names. */
+function checkPart(
+  laminate: PartLaminate | undefined,
+  at: (path: Path) => Place,
+  known: Known,
+): readonly Finding[] {
+  if (!laminate) return [];
+  return [
+    ...known(at(['resin']), laminate.resin, 'resin'),
+    ...laminate.panels.flatMap(({ layers }, panel) =>
+      layers.flatMap((code, layer) =>
+        known(at(['panels', panel, 'layers', layer]), code, ...LAYERS),
+      ),
+    ),
+    ...laminate.pieces.flatMap(({ of }, piece) =>
+      of.flatMap((code, layer) => known(at(['pieces', piece, 'of', layer]), code, 'fabric')),
+    ),
   ];
 }
 

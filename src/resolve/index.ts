@@ -12,11 +12,12 @@ export type {
   BuildPackage,
   BuildPart,
   Exchange,
+  ItemLayUp,
   ItemKind,
 } from './build.ts';
 export { checkCatalogue } from './check-catalogue.ts';
 export type { FloatFacts } from './float-facts.ts';
 export { GROUPS } from './items.ts';
 export { type Resolved, resolveOrder } from './resolve-order.ts';
-export { placeInHull } from './scale.ts';
+export { driverFactor, placeInHull } from './scale.ts';
 export { stageOfPart, stagesOf } from './stage-of-part.ts';

@@ -21,6 +21,7 @@ import type {
 import { amperes, type Decimal, kilograms, metres, type Point3, ZERO } from '../units/index.ts';
 import type { BuildItem, ElectricFacts } from './build.ts';
 import { floatFacts } from './float-facts.ts';
+import { layUpOfItem } from './layup-of-item.ts';
 import { massOfParts, resolveHours, resolveParts } from './parts.ts';
 import { middleOf, placeInHull } from './scale.ts';
 
@@ -82,6 +83,12 @@ export function hullItems({ hull, hullPlace, parts, currency }: Workshop): reado
       ...made(hull.structure),
       key: 'structure',
       kind: 'structure',
+      ...layUpOfItem(
+        hull.structure.laminate,
+        resolveParts(hull.structure.parts, 1, hull, parts),
+        parts,
+        true,
+      ),
       name: `${hull.name} structure and standard fittings`,
     },
   ];
@@ -106,8 +113,9 @@ export function optionItem(
   const at = ('at' in ordered ? ordered.at : undefined) ?? value.at;
   const orderNote = 'note' in ordered ? ordered.note : undefined;
   const notes = [value.note, orderNote].filter((note) => note !== undefined);
+  const fitted = fittedItem(value, ordered.quantity, at, shop);
   return {
-    ...fittedItem(value, ordered.quantity, at, shop),
+    ...fitted,
     key: `option:${value.id}`,
     kind: 'option',
     group: option.group,
@@ -116,6 +124,7 @@ export function optionItem(
     performance: performanceOf(value),
     electrics: electricFacts(value),
     float: floatFacts(value, shop.hull),
+    ...layUpOfItem(value.laminate, fitted.parts, shop.parts, value.mass !== undefined),
     ...priced(value.price, ordered.quantity, shop.currency),
     place,
   };

@@ -36,7 +36,7 @@ const panel = z
   )
   .meta({ description: 'One area of the shell with one lay-up.' });
 
-const piece = z
+export const piece = z
   .strictObject({
     name: text('What is written on the piece.'),
     length: length('Along the roll.', 0.05, 30),
@@ -93,6 +93,7 @@ export const hullLaminate = {
       bottom: bottom.optional().meta({
         description: 'The bottom panel that is screened against pressure; an estimate.',
       }),
+      resin: partCode('Resin of a lay-up by hand.').optional(),
       infusion: infusion.optional().meta({ description: 'Left out: laid up by hand.' }),
     })
     .optional()

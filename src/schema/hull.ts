@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { amount, count, id, quantity, text } from './fields.ts';
 import { hullPerformance } from './performance.ts';
 import { hullLaminate } from './hull-laminate.ts';
+import { partLaminate } from './part-laminate.ts';
 import { hullFloat } from './float.ts';
 import { hullPlan } from './hull-plan.ts';
 import { hoursUse, partUse, position } from './shared.ts';
@@ -91,6 +92,7 @@ export const hullSchema = z
         at: position,
         parts: z.array(partUse).meta({ description: 'Parts it takes.' }),
         hours: z.array(hoursUse).meta({ description: 'Work it takes, stage by stage.' }),
+        laminate: partLaminate.optional(),
       })
       .meta({
         description: 'Gunwales, floor, frames and fittings that every boat of this hull has.',

@@ -3,7 +3,9 @@ export { emitJsonSchemas } from './emit.ts';
 export type { IssueParams } from './fields.ts';
 export * from './engine-trailer-charge.ts';
 export * from './hull.ts';
+export type { Architecture, LayUpProcess } from './fibre.ts';
 export * from './materials.ts';
+export type { PartLaminate } from './part-laminate.ts';
 export * from './option.ts';
 export {
   type BatteryFacts,

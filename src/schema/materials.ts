@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { ARCHITECTURES } from './fibre.ts';
 import { date, decimal, partCode, percent, quantity, text } from './fields.ts';
 
 const part = partCode('Code in a price list.');
@@ -40,15 +41,28 @@ const coat = z.strictObject({
   mixing: mixing.optional(),
 });
 
+const fraction = (description: string) => percent(description, { min: 0.1, max: 0.8 });
+
 const fabric = z.strictObject({
   kind: kind('fabric'),
   part,
   fibre: quantity('areal mass', 'kg/m2', 'Dry fibre.', { min: 0.01, max: 5 }),
-  share: percent('Fibre by mass of the cured layer, as this shop lays it.', {
-    min: 0.1,
-    max: 0.8,
+  architecture: z.enum(ARCHITECTURES).default('multiaxial').meta({
+    description: 'How its fibre lies: the yard’s table of fibre by process goes by it.',
   }),
-  wetWith: partCode('Its resin; left out: the infused one.').optional(),
+  share: fraction(
+    'Fibre by mass of the cured layer, by whatever process. Left out: the yard’s table.',
+  ).optional(),
+  shares: z
+    .strictObject({
+      hand: fraction('Laid by hand.').optional(),
+      infusion: fraction('Infused.').optional(),
+    })
+    .optional()
+    .meta({ description: 'The same by process; goes before share.' }),
+  wetWith: partCode(
+    'Its resin in an infused lay-up: it is laid by hand first. Left out: the infused one.',
+  ).optional(),
   roll: z
     .strictObject({ width: size('Width of the roll.'), length: size('Length of the roll.') })
     .optional()
@@ -78,6 +92,23 @@ const core = z.strictObject({
     .meta({ description: 'From the maker’s data sheet.' }),
 });
 
+const areal = (description: string) =>
+  quantity('areal mass', 'kg/m2', description, { min: 0, max: 60 }).prefault('0 kg/m2');
+
+const ready = z.strictObject({
+  kind: kind('ready'),
+  part,
+  thickness: quantity('length', 'm', 'Thickness.', { min: 0.0005, max: 0.2 }),
+  covers: quantity('area', 'm2', 'Area that one unit of its price list makes.', {
+    min: 0.001,
+    max: 100,
+  }).prefault('1 m2'),
+  fibre: areal('Fibre in it.'),
+  resin: areal('Resin in it, with fillers.'),
+  gelcoat: areal('Gelcoat on it.'),
+  core: areal('Core in it.'),
+});
+
 const resin = z.strictObject({
   kind: kind('resin'),
   part,
@@ -102,7 +133,7 @@ const catalyst = z.strictObject({
 });
 
 const material = z
-  .discriminatedUnion('kind', [coat, fabric, core, resin, catalyst])
+  .discriminatedUnion('kind', [coat, fabric, core, ready, resin, catalyst])
   .meta({ description: 'What a laminate is made of, with its maker’s data.' });
 
 export const materialFileSchema = z

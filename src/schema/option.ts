@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { amount, count, id, text } from './fields.ts';
 import { optionPerformance } from './performance.ts';
 import { optionElectrics } from './option-electrics.ts';
+import { partLaminate } from './part-laminate.ts';
 import { optionFloat } from './float.ts';
 import { itemFacts, quantityLimits } from './shared.ts';
 
@@ -35,6 +36,7 @@ export const optionSchema = z
     ).optional(),
     ...optionPerformance,
     ...optionFloat,
+    laminate: partLaminate.optional(),
     serial: z
       .boolean()
       .default(false)

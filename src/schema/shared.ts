@@ -24,7 +24,7 @@ export const stage = z.enum(STAGES).meta({ description: 'A step of the build.' }
 /** What a quantity of parts or hours grows with. `once` does not grow with the count ordered. */
 export const DRIVERS = ['count', 'once', 'length', 'beam', 'deck-area'] as const;
 export type Driver = (typeof DRIVERS)[number];
-const driver = z.enum(DRIVERS).meta({
+export const driver = z.enum(DRIVERS).meta({
   description:
     'What the number is per: count (each one ordered; the default), once (however many), or a metre of the hull’s length or beam, or a square metre of its deck-area.',
 });

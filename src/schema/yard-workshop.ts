@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { fibreByProcess } from './fibre.ts';
 import { count, decimal, percent, quantity } from './fields.ts';
 
 const weighSpread = z
@@ -47,6 +48,7 @@ export const yardWorkshop = {
         max: 20,
       }).prefault('0.5 kg'),
       weighSpread,
+      fibre: fibreByProcess,
     })
     .prefault({})
     .meta({ description: 'Conditions of the shop. Left out: those of an ordinary one.' }),
