@@ -1,5 +1,6 @@
 import { type Figures, type LaminateFigures, LAMINATE_BASIS } from '../figures/index.ts';
 import { createFormatter, formatDate, type Formatter } from '../units/index.ts';
+import { massCells, partTables } from './part-laminate-section.ts';
 import {
   figureColumn,
   flagRow,
@@ -11,25 +12,27 @@ import {
   textColumn,
 } from './section.ts';
 
-/** The lay-up of the hull: masses by panel, the bottom's screening, the kit against list and shelf, and the infusion. */
-export function laminateSection({ build, laminate }: Figures): Section {
+/** Lay-ups of shell, structure and options: masses by panel, the bottom's screening, the kit against lists and shelf. */
+export function laminateSection(figures: Figures): Section {
   const heading = 'Laminate';
-  if ('notComputed' in laminate) {
-    return section('laminate', heading, { words: [`Not computed: ${laminate.notComputed}.`] });
-  }
+  const { build, laminate, partLayUps } = figures;
   const format = createFormatter(build.yard.locale, build.yard.units);
-  const { hull, stock, yard } = build;
-  const shell = format.mass(hull.shell.mass);
+  const shell = 'notComputed' in laminate ? undefined : laminate;
+  const without = 'notComputed' in laminate ? [`Not computed: ${laminate.notComputed}.`] : [];
+  if (!shell && partLayUps.length === 0) return section('laminate', heading, { words: without });
+  const { stock, yard } = build;
   return section('laminate', heading, {
-    words: [
-      `The lay-up weighs ${format.mass(laminate.mass.total)}; the file says ${shell} for the shell, with paste and fastenings.`,
-      ...infusionWords(laminate, format),
-    ],
+    words: shell ? shellWords(figures, shell, format) : without,
     tables: [
-      panelTable(laminate, format),
-      strengthTable(laminate, format),
-      ...screeningTable(laminate, format),
-      kitTable(laminate, format),
+      ...(shell
+        ? [
+            panelTable(shell, format),
+            strengthTable(shell, format),
+            ...screeningTable(shell, format),
+          ]
+        : []),
+      ...partTables(figures, format),
+      kitTable(figures, format),
     ],
     notes: [
       ...(stock
@@ -37,11 +40,24 @@ export function laminateSection({ build, laminate }: Figures): Section {
             `Shelf as counted on ${formatDate(stock.counted, yard.locale)}; here the whole shelf stands against this order; the page Purchases lets the first stage take first.`,
           ]
         : []),
+      'Fibre by mass is the material’s own, else the yard’s by process and fabric.',
       ...[LAMINATE_BASIS.layUp, LAMINATE_BASIS.strength, LAMINATE_BASIS.screening].map(
         ({ method, validity, caution }) => `${method} ${validity} ${caution}`,
       ),
     ],
   });
+}
+
+function shellWords(
+  { build }: Figures,
+  shell: LaminateFigures,
+  format: Formatter,
+): readonly string[] {
+  const { mass } = build.hull.shell;
+  return [
+    `The lay-up of the shell weighs ${format.mass(shell.mass.total)}; the file says ${format.mass(mass)}, with paste and fastenings.`,
+    ...infusionWords(shell, format),
+  ];
 }
 
 function infusionWords({ infusion }: LaminateFigures, format: Formatter): readonly string[] {
@@ -57,10 +73,7 @@ function infusionWords({ infusion }: LaminateFigures, format: Formatter): readon
 
 /** What each panel weighs and of what, and all together. */
 function panelTable({ mass }: LaminateFigures, format: Formatter): SectionTable {
-  const masses = (one: Pick<typeof mass, 'fibre' | 'resin' | 'gelcoat' | 'core' | 'total'>) =>
-    [one.fibre, one.resin, one.gelcoat, one.core, one.total].map(
-      (value) => `${format.number(value, 1)} kg`,
-    );
+  const masses = massCells(format);
   return {
     caption: 'Panels of the shell',
     columns: [
@@ -144,9 +157,10 @@ function screeningTable(
 
 const UNITS = { 'N.m/m': 'N m/m', 'N/m': 'N/m', m: 'm' } as const;
 
-function kitTable({ kit }: LaminateFigures, format: Formatter): SectionTable {
+function kitTable({ boatKit }: Figures, format: Formatter): SectionTable {
   return {
-    caption: 'Kit: by the lay-up, by the list that the price comes from, and what to order',
+    caption:
+      'Kit of the whole boat: by the lay-ups, by the lists that the price comes from, and what to order',
     columns: [
       textColumn('Material'),
       figureColumn('In the boat'),
@@ -155,7 +169,7 @@ function kitTable({ kit }: LaminateFigures, format: Formatter): SectionTable {
       figureColumn('On the shelf'),
       figureColumn('To order'),
     ],
-    rows: kit.lines.map((line) => {
+    rows: boatKit.map((line) => {
       const unit = line.unit === 'm2' ? 'm²' : line.unit;
       const print = (value: number): string => `${format.number(value, 1)} ${unit}`;
       return plainRow(

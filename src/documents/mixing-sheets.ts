@@ -5,10 +5,9 @@ import { figure, row, stageTable, type StageTable, text } from './stage-table.ts
 import { NO_BREAK } from './words.ts';
 
 /** Catalyst by the batch for what is mixed in a stage: coats, hand-laid resins, or the infused resin. */
-export function mixingTables({ build, laminate }: Figures, stage: Stage): readonly StageTable[] {
-  if ('notComputed' in laminate) return [];
+export function mixingTables({ build, mixing: all }: Figures, stage: Stage): readonly StageTable[] {
   const format = createFormatter(build.yard.locale, build.yard.units);
-  return laminate.mixing
+  return all
     .filter(({ stages }) => stages.includes(stage))
     .flatMap((mixing) => tablesOf(mixing, stage, build, format));
 }

@@ -4,6 +4,7 @@ import type { StageSheet } from './build-sheet-types.ts';
 import { infusionTables } from './infusion-sheets.ts';
 import { laminateTables } from './laminate-sheets.ts';
 import { mixingTables } from './mixing-sheets.ts';
+import { partLaminateTables } from './part-laminate-sheets.ts';
 import { oneLinePicture, panelStripPicture } from './wiring-drawing.ts';
 import { wiringTables } from './wiring-sheets.ts';
 
@@ -11,6 +12,7 @@ import { wiringTables } from './wiring-sheets.ts';
 export function tablesOfStage(figures: Figures, stage: Stage): StageSheet['tables'] {
   return [
     ...(stage === 'laminate' ? laminateTables(figures) : []),
+    ...partLaminateTables(figures, stage),
     ...(stage === 'infusion' ? infusionTables(figures) : []),
     ...mixingTables(figures, stage),
     ...(stage === 'wiring' ? wiringTables(figures) : []),

@@ -5,6 +5,7 @@ import type { Build } from '../resolve/index.ts';
 import { STAGES } from '../schema/index.ts';
 import { trailerLoad } from '../tow/index.ts';
 import { multiplyDecimals, ONE, sumDecimals } from '../units/index.ts';
+import { boatKit } from './boat-kit.ts';
 import { checkFigures } from './check-figures.ts';
 import { driveFigures } from './drive-figures.ts';
 import { electricsFigures } from './electrics-figures.ts';
@@ -13,6 +14,7 @@ import { gateFigures } from './gate-figures.ts';
 import { fuelOf, massInput } from './inputs.ts';
 import { laminateFigures } from './laminate-figures.ts';
 import { limitsFigures } from './limits-figures.ts';
+import { mixingOf } from './mixing-figures.ts';
 import { partLayUps } from './part-laminate.ts';
 import { learningOf, priceInput, whatIfOf } from './price-input.ts';
 import { towFigures } from './tow-figures.ts';
@@ -32,6 +34,9 @@ export function computeFigures(build: Build, findings: readonly Finding[]): Figu
   const load =
     build.trailer &&
     trailerLoad({ boat: mass.towedBoat, tare: build.trailer.tare, rating: build.trailer.rating });
+  const laminate = laminateFigures(build);
+  const parts = partLayUps(build);
+  const shell = 'notComputed' in laminate ? [] : [laminate];
   const figures = {
     build,
     price,
@@ -42,8 +47,13 @@ export function computeFigures(build: Build, findings: readonly Finding[]): Figu
     drive: driveFigures(build, mass, float),
     limits: limitsFigures(build, mass, float),
     tow: towFigures(build, mass),
-    laminate: laminateFigures(build),
-    partLayUps: partLayUps(build),
+    laminate,
+    partLayUps: parts,
+    boatKit: boatKit(
+      build,
+      [...shell, ...parts].map(({ kit }) => kit.lines),
+    ),
+    mixing: shell.length + parts.length > 0 ? mixingOf(build) : [],
     electrics: electricsFigures(build),
     gates: gateFigures(build),
     stageHours: hoursByStage(build),

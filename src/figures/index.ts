@@ -23,6 +23,8 @@ export { type Gate, weighedAt, type WeighedStage } from './gate-figures.ts';
 export type { InfusionFigures } from './infusion-figures.ts';
 export type { KitFigures, KitLine } from './kit-figures.ts';
 export type { LaminateFigures } from './laminate-figures.ts';
+export type { BoatKitLine } from './boat-kit.ts';
+export type { PartLayUp } from './part-laminate.ts';
 export type { MixingFigures } from './mixing-figures.ts';
 export { ELECTRICS_BASIS, type WiringRow } from '../electrics/index.ts';
 export {

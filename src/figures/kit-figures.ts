@@ -8,7 +8,6 @@ import {
   materialsOf,
   type Piece,
   resinPerArea,
-  toOrder,
 } from '../laminate/index.ts';
 import type { Build, BuildItem, BuildPart } from '../resolve/index.ts';
 import type { Hull } from '../schema/index.ts';
@@ -17,7 +16,7 @@ import { baggedArea, type LaidItem, materialOf, resinOf, sheetArea } from './lam
 
 type Laminate = NonNullable<Hull['laminate']>;
 
-/** A material of the lay-up: as it lies in the boat, as the hull's list has it, and what must be bought. */
+/** A material of a lay-up: as it lies in the boat, and as the list of its item has it. */
 export interface KitLine {
   readonly part: string;
   readonly description: string;
@@ -26,12 +25,12 @@ export interface KitLine {
   readonly inBoat: number;
   /** Infused resin that stays in mesh and lines, kg; 0 of everything else. */
   readonly lost: number;
-  /** As the hull's list of parts has it; undefined when it does not. */
+  /** As the item's list of parts has it; undefined when it does not. */
   readonly listed?: number;
   /** With the yard's wastage. */
   readonly needed: number;
-  readonly fromStock: number;
-  readonly ordered: number;
+  /** What its supplier sells at a time; 0 when by any quantity. */
+  readonly pack: number;
   /** Whole sheets, of a core that comes in sheets. */
   readonly sheets?: number;
 }
@@ -76,12 +75,6 @@ function kitLines(build: Build, laid: LaidItem, lostResin: number): readonly Kit
     const share = build.yard.wastage[found?.materialClass ?? ''];
     const lost = part === laid.resin ? lostResin : 0;
     const needed = (inBoat + lost) * (1 + (share ? decimalToNumber(share) : 0));
-    const supply = {
-      name: part,
-      inStock: decimalToNumber(build.stock?.held.get(part) ?? ZERO),
-      pack: found?.pack ? decimalToNumber(found.pack) : 0,
-    };
-    const [order] = toOrder([{ name: part, quantity: needed, unit: 'each' }], [supply]);
     const core = materialOf(build, part, 'core');
     const sheet = sheetArea(core?.sheet);
     return {
@@ -92,8 +85,7 @@ function kitLines(build: Build, laid: LaidItem, lostResin: number): readonly Kit
       lost,
       ...(found && { listed: decimalToNumber(found.quantity) }),
       needed,
-      fromStock: order?.fromStock ?? 0,
-      ordered: order?.ordered ?? needed,
+      pack: found?.pack ? decimalToNumber(found.pack) : 0,
       ...(sheet !== undefined && {
         sheets: coreSheets(
           squareMetres(quantity),
@@ -129,7 +121,7 @@ function resinIn(layer: Layer): number {
 
 /** Tape and strips are sold by the metre, mouldings and kits by the piece: area over width, or over what one covers. */
 function inUnit(build: Build, part: string, unit: string | undefined, quantity: number): number {
-  const covers = materialOf(build, part, 'ready')?.covers;
+  const covers = materialOf(build, part, 'ready-made')?.covers;
   if (covers !== undefined) return quantity / covers;
   const roll = materialOf(build, part, 'fabric')?.roll ?? materialOf(build, part, 'core')?.sheet;
   return unit === 'm' && roll !== undefined ? quantity / roll.width : quantity;

@@ -2,8 +2,12 @@ import type { FigureDatum, Figures } from './types.ts';
 
 const RULE = 'ISO 12215-5:2008 Annex C, default, not tested';
 
-/** Figures of the lay-up and of the weigh gates for `figures.json`. */
-export function laminateData({ laminate, gates }: Figures): Readonly<Record<string, FigureDatum>> {
+/** Figures of the lay-ups and of the weigh gates for `figures.json`. */
+export function laminateData({
+  laminate,
+  partLayUps,
+  gates,
+}: Figures): Readonly<Record<string, FigureDatum>> {
   const data: Record<string, FigureDatum> = {};
   const set = (name: string, value: number, unit: string, method: string): void => {
     data[name] = { value: Number(value.toPrecision(6)), unit, method };
@@ -11,6 +15,15 @@ export function laminateData({ laminate, gates }: Figures): Readonly<Record<stri
   for (const { stage, expected, tolerance } of gates) {
     set(`gate.${stage}.expected`, expected, 'kg', 'sum of what is aboard by then');
     set(`gate.${stage}.tolerance`, tolerance, 'kg', 'root of the sum of squares of the spreads');
+  }
+  for (const { item, mass: laid, kit: taken } of partLayUps) {
+    const name = item.key.replace(':', '.');
+    for (const part of ['total', 'fibre', 'resin', 'gelcoat', 'core'] as const) {
+      set(`laminate.${name}.${part}`, laid[part], 'kg', 'area times lay-up');
+    }
+    for (const { part, inBoat, unit } of taken.lines) {
+      set(`laminate.${name}.kit.${part}`, inBoat, unit, 'area times lay-up, without offcuts');
+    }
   }
   if ('notComputed' in laminate) return data;
   const { mass, kit, infusion, screening } = laminate;

@@ -20,7 +20,6 @@ import {
   type ResolvedPanel,
   shellWetting,
 } from './laminate-input.ts';
-import { type MixingFigures, mixingOf } from './mixing-figures.ts';
 
 type Laminate = NonNullable<Hull['laminate']>;
 
@@ -34,7 +33,6 @@ export interface LaminateFigures {
   readonly screening?: Screening | NotComputed;
   readonly kit: KitFigures;
   readonly infusion?: InfusionFigures;
-  readonly mixing: readonly MixingFigures[];
 }
 
 /** The lay-up of the order's hull, or why nothing of it is computed. */
@@ -62,7 +60,6 @@ export function laminateFigures(build: Build): LaminateFigures | NotComputed {
       lost: plan.lost,
     }),
     ...(infusion && { infusion }),
-    mixing: mixingOf(build),
   };
 }
 

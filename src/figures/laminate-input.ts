@@ -67,7 +67,7 @@ export function layersOf(
 
 /** The part of a resin that wets a layer; undefined for a coat and for what is bought laminated. */
 export function resinOf(build: Build, layer: Layer, { process, resin }: Wetting) {
-  if (layer.kind === 'gelcoat' || layer.kind === 'ready') return undefined;
+  if (layer.kind === 'gelcoat' || layer.kind === 'ready-made') return undefined;
   const own = materialOf(build, layer.name, 'fabric')?.wetWith;
   return process === 'hand' ? (resin ?? own) : (own ?? resin);
 }
@@ -136,9 +136,9 @@ function layerOf(build: Build, part: string, process: LayUpProcess): Layer | und
           },
         }),
       };
-    case 'ready':
+    case 'ready-made':
       return {
-        kind: 'ready',
+        kind: 'ready-made',
         name: part,
         thickness: facts.thickness,
         fibrePerArea: facts.fibre,

@@ -10,6 +10,8 @@ import type { TowFigures } from './tow-figures.ts';
 import type { ElectricsFigures } from './electrics-figures.ts';
 import type { Gate } from './gate-figures.ts';
 import type { LaminateFigures } from './laminate-figures.ts';
+import type { BoatKitLine } from './boat-kit.ts';
+import type { MixingFigures } from './mixing-figures.ts';
 import type { PartLayUp } from './part-laminate.ts';
 import type { FloatFigures } from './float-types.ts';
 
@@ -28,6 +30,10 @@ export interface Figures {
   readonly laminate: LaminateFigures | NotComputed;
   /** Lay-ups of the structure and of the options that the shop laminates. */
   readonly partLayUps: readonly PartLayUp[];
+  /** What all of them and the shell take together. */
+  readonly boatKit: readonly BoatKitLine[];
+  /** Catalyst by the batch, for what is mixed in the boat; none without a lay-up. */
+  readonly mixing: readonly MixingFigures[];
   readonly electrics: ElectricsFigures | NotComputed;
   /** What she must weigh after each stage that adds to her. */
   readonly gates: readonly Gate[];

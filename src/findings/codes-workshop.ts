@@ -14,12 +14,12 @@ export const WORKSHOP_CODES = {
   },
   LAYUP_MASS_OFF: {
     severity: 'warning',
-    means: 'The lay-up of a hull weighs otherwise than its shell is said to',
-    mend: 'Weigh a shell; then correct the lay-up, or the mass of the shell',
+    means: 'A lay-up weighs otherwise than its shell, structure or option is said to',
+    mend: 'Weigh one; then correct the lay-up, or the mass in the catalogue',
   },
   KIT_DIFFERS: {
     severity: 'warning',
-    means: 'The lay-up takes more or less of a material than the hull’s list of parts',
+    means: 'A lay-up takes more or less of a material than the list of parts of its item',
     mend: 'Correct the list, which the price comes from, or the lay-up, which the shop cuts by',
   },
   PANEL_SCREENING_OVER: {

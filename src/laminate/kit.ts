@@ -33,7 +33,7 @@ export function materialsOf(panels: readonly Panel[]): readonly KitNeed[] {
           ];
         case 'core':
           return [{ name: layer.name, quantity: area, unit: 'm2' }, resin(2 * layer.uptakePerFace)];
-        case 'ready':
+        case 'ready-made':
           return [{ name: layer.name, quantity: area, unit: 'm2' }];
       }
     }),

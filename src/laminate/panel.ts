@@ -28,7 +28,7 @@ export function layUpOf(layers: readonly Layer[]): LayUp | NotComputed {
   const glass = layers.filter((layer): layer is FabricLayer => layer.kind === 'fabric');
   const cores = layers.filter((layer): layer is CoreLayer => layer.kind === 'core');
   const coats = layers.filter((layer): layer is GelcoatLayer => layer.kind === 'gelcoat');
-  const bought = layers.filter((layer): layer is ReadyLayer => layer.kind === 'ready');
+  const bought = layers.filter((layer): layer is ReadyLayer => layer.kind === 'ready-made');
   const fibre = sum([...glass, ...bought].map(({ fibrePerArea }) => fibrePerArea));
   const resin =
     sum(glass.map((layer) => resinPerArea(layer.fibrePerArea, layer.fibreFraction))) +
@@ -111,7 +111,7 @@ function whatIsWrong(layer: Layer): string | undefined {
       return layer.thickness > 0 && layer.density > 0 && layer.uptakePerFace >= 0
         ? undefined
         : fail('thickness and density must be above 0, uptake not below');
-    case 'ready': {
+    case 'ready-made': {
       const { thickness, fibrePerArea, resinPerArea: resin, gelcoatPerArea, corePerArea } = layer;
       const masses = [fibrePerArea, resin, gelcoatPerArea, corePerArea];
       return thickness > 0 && masses.every((one) => one >= 0) && sum(masses) > 0

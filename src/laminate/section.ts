@@ -90,11 +90,11 @@ export function wrinklingStress(
 export function sectionOf(layers: readonly Layer[]): Section | NotComputed {
   const [core, second] = layers.filter((layer): layer is CoreLayer => layer.kind === 'core');
   if (second) return { notComputed: 'sandwich theory here knows one core' };
-  const bought = layers.find(({ kind }) => kind === 'ready');
+  const bought = layers.find(({ kind }) => kind === 'ready-made');
   if (bought) return { notComputed: `${bought.name} is bought laminated: ask its maker` };
   const plies: Ply[] = [];
   for (const layer of layers) {
-    if (layer.kind === 'gelcoat' || layer.kind === 'ready') continue;
+    if (layer.kind === 'gelcoat' || layer.kind === 'ready-made') continue;
     if (layer.kind === 'core') {
       plies.push({ thickness: layer.thickness, modulus: 0 });
       continue;

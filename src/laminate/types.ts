@@ -37,7 +37,7 @@ export interface CoreLayer {
 
 /** Bought already laminated: a composite panel, a moulding, a kit of tape and resin; kg/m2 of what it is made of. */
 export interface ReadyLayer {
-  readonly kind: 'ready';
+  readonly kind: 'ready-made';
   readonly name: string;
   readonly thickness: Metres;
   readonly fibrePerArea: number;

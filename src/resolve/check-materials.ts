@@ -13,7 +13,7 @@ type Laminate = NonNullable<Hull['laminate']>;
 type Path = readonly (string | number)[];
 
 /** Kinds of material that a panel is laid up of. */
-const LAYERS = ['coat', 'fabric', 'core', 'ready'] as const;
+const LAYERS = ['coat', 'fabric', 'core', 'ready-made'] as const;
 
 /** The highest point that every cross-section has. */
 const lastPoint = ({ lines }: Hull): number =>

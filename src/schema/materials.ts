@@ -96,7 +96,7 @@ const areal = (description: string) =>
   quantity('areal mass', 'kg/m2', description, { min: 0, max: 60 }).prefault('0 kg/m2');
 
 const ready = z.strictObject({
-  kind: kind('ready'),
+  kind: kind('ready-made'),
   part,
   thickness: quantity('length', 'm', 'Thickness.', { min: 0.0005, max: 0.2 }),
   covers: quantity('area', 'm2', 'Area that one unit of its price list makes.', {

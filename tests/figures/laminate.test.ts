@@ -63,7 +63,7 @@ describe.each(HULLS)('the kit of the %s', (hull) => {
       parts
         .filter((part) => part.code === code)
         .reduce((sum, part) => sum + decimalToNumber(part.quantity), 0);
-    const { mixing } = laminateOf(figures);
+    const { mixing } = figures;
     const catalysts = new Set(mixing.map(({ catalyst }) => catalyst));
     expect(catalysts.size).toBe(2);
     for (const catalyst of catalysts) {
