@@ -45,7 +45,7 @@ function rowsOf({ item, mass, arealess }: PartLayUp, format: Formatter): readonl
         index === 0 ? item.name : '',
         panel.name,
         format.area(panel.area),
-        format.number(layUp.thickness * 1000, 1),
+        layUp.thickness > 0 ? format.number(layUp.thickness * 1000, 1) : 'coat',
         ...masses(each),
       ),
     ),

@@ -26,7 +26,9 @@ function tableOf(part: PartLayUp, figures: Figures, last: boolean, format: Forma
   const how = process === 'hand' ? 'by hand' : 'infused';
   const thickness = (name: string): string => {
     const found = mass.panels.find(({ panel }) => panel.name === name);
-    return found ? `${format.number(found.layUp.thickness * 1000, 1)}${NO_BREAK}mm` : '';
+    return found && found.layUp.thickness > 0
+      ? `${format.number(found.layUp.thickness * 1000, 1)}${NO_BREAK}mm`
+      : '';
   };
   return stageTable(`lay-up-${item.key.replace(':', '-')}`, `Lay-up, ${how}: ${item.name}`, {
     columns: [
@@ -70,8 +72,12 @@ function cutWords({ kit }: PartLayUp, format: Formatter): readonly string[] {
     const refused = list.refused.map(({ name, reason }) => ` Not cut: ${name}, ${reason}.`);
     return `Cut from ${part}: ${cut}; ${format.length(list.length)} off the roll.${refused.join('')}`;
   });
-  const cores = kit.lines.flatMap(({ part, sheets }) =>
-    sheets === undefined ? [] : [`${part}: ${sheets} to fetch.`],
+  const cores = kit.lines.flatMap(({ part, sheets, sheet }) =>
+    sheets === undefined || !sheet
+      ? []
+      : [
+          `${part}: ${sheets}${NO_BREAK}pieces of ${format.dimension(sheet.length)} × ${format.dimension(sheet.width)}.`,
+        ],
   );
   return [...cuts, ...cores];
 }

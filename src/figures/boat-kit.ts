@@ -4,7 +4,7 @@ import { decimalToNumber, ZERO } from '../units/index.ts';
 import type { KitLine } from './kit-figures.ts';
 
 /** A material of all that is laminated in a boat, against the shelf. */
-export interface BoatKitLine extends Omit<KitLine, 'sheets'> {
+export interface BoatKitLine extends Omit<KitLine, 'sheets' | 'sheet'> {
   readonly fromStock: number;
   /** In whole packs where its supplier sells it so. */
   readonly ordered: number;
@@ -32,7 +32,7 @@ export function boatKit(
       [{ name: part, inStock, pack: first.pack }],
     );
     const listed = same.flatMap((line) => line.listed ?? []);
-    const { sheets: _, listed: one, ...rest } = first;
+    const { sheets: _, sheet: __, listed: one, ...rest } = first;
     return [
       {
         ...rest,

@@ -10,7 +10,15 @@ import {
 } from '../drive/index.ts';
 import { findEquilibrium, hydrostatics } from '../float/index.ts';
 import type { Build, BuildItem } from '../resolve/index.ts';
-import { decimalToNumber, metres, type Newtons, newtons, squareMetres } from '../units/index.ts';
+import {
+  decimalToNumber,
+  metres,
+  type Newtons,
+  newtons,
+  type NotComputed,
+  squareMetres,
+} from '../units/index.ts';
+import type { ElectricsFigures } from './electrics-figures.ts';
 import { floatingHull } from './float-input.ts';
 import type { Loading } from './loadings.ts';
 
@@ -33,31 +41,51 @@ export interface BowMotorFigures {
 export function bowMotorFigures(
   build: Build,
   loaded: Loading | undefined,
+  electrics: ElectricsFigures | NotComputed,
 ): BowMotorFigures | undefined {
   const item = build.items.find(({ performance }) => performance?.bowMotor);
   const motor = item?.performance?.bowMotor;
   if (!item || !motor) return undefined;
   const thrust = newtons(motor.thrust);
   const needed = loaded ? neededFor(build, loaded) : { notComputed: 'she is not weighed loaded' };
-  const time =
-    'notComputed' in needed
-      ? needed
-      : holdingTime(
-          needed.needed,
-          { thrust, current: item.current },
-          chargeAt(build.items, motor.voltage),
-        );
+  const charge = chargeAt(build, electrics, motor.voltage);
+  const time = holdingFor(needed, { thrust, current: item.current }, charge);
   return { name: item.name, place: item.place, thrust, needed, time };
 }
 
-/** Usable charge of the batteries at the motor's voltage, A·h. */
-function chargeAt(items: readonly BuildItem[], voltage: number): number {
-  return items.reduce((sum, { performance, quantity }) => {
-    const battery = performance?.holdingBattery;
+function holdingFor(
+  needed: BowMotorFigures['needed'],
+  motor: Parameters<typeof holdingTime>[1],
+  charge: number | NotComputed,
+): BowMotorFigures['time'] {
+  if ('notComputed' in needed) return needed;
+  return typeof charge === 'number' ? holdingTime(needed.needed, motor, charge) : charge;
+}
+
+/**
+ * Usable charge of the batteries that feed a voltage, A·h: of a higher one those of its own row in series, of the boat's
+ * own those that are in no such row.
+ */
+function chargeAt(
+  { items, yard }: Build,
+  electrics: ElectricsFigures | NotComputed,
+  volts: number,
+): number | NotComputed {
+  const rows = 'notComputed' in electrics ? [] : electrics.seriesBanks;
+  const inRow = (item: BuildItem, wanted?: number): number =>
+    rows.reduce((sum, { volts: own, bank }) => {
+      const isHere = !('notComputed' in bank) && bank.items.includes(item);
+      return isHere && (wanted === undefined || own === wanted) ? sum + bank.batteries : sum;
+    }, 0);
+  const isBoats = volts === yard.wiring.volts;
+  const charge = items.reduce((sum, item) => {
+    const battery = item.performance?.holdingBattery;
     if (!battery) return sum;
+    const count = isBoats ? item.quantity - inRow(item) : inRow(item, volts);
     const energy = decimalToNumber(battery.energy) * decimalToNumber(battery.usable);
-    return sum + (quantity * energy) / voltage;
+    return sum + (count * energy) / volts;
   }, 0);
+  return isBoats || charge > 0 ? charge : { notComputed: `no batteries in series make ${volts} V` };
 }
 
 function neededFor(build: Build, { mass, centre, people }: Loading): Computed<HoldingForce> {

@@ -34,6 +34,7 @@ export function computeFigures(build: Build, findings: readonly Finding[]): Figu
   const load =
     build.trailer &&
     trailerLoad({ boat: mass.towedBoat, tare: build.trailer.tare, rating: build.trailer.rating });
+  const electrics = electricsFigures(build);
   const laminate = laminateFigures(build);
   const parts = partLayUps(build);
   const shell = 'notComputed' in laminate ? [] : [laminate];
@@ -44,7 +45,7 @@ export function computeFigures(build: Build, findings: readonly Finding[]): Figu
     mass,
     ...(load && { trailerLoad: load }),
     float,
-    drive: driveFigures(build, mass, float),
+    drive: driveFigures(build, mass, float, electrics),
     limits: limitsFigures(build, mass, float),
     tow: towFigures(build, mass),
     laminate,
@@ -54,7 +55,7 @@ export function computeFigures(build: Build, findings: readonly Finding[]): Figu
       [...shell, ...parts].map(({ kit }) => kit.lines),
     ),
     mixing: shell.length + parts.length > 0 ? mixingOf(build) : [],
-    electrics: electricsFigures(build),
+    electrics,
     gates: gateFigures(build),
     stageHours: hoursByStage(build),
   };

@@ -21,9 +21,11 @@ import {
   decimalToNumber,
   type Kilograms,
   metresPerSecond,
+  type NotComputed,
   type Radians,
   UNIT_KINDS,
 } from '../units/index.ts';
+import type { ElectricsFigures } from './electrics-figures.ts';
 import { type BowMotorFigures, bowMotorFigures } from './bow-motor-figures.ts';
 import type { FloatFigures } from './float-types.ts';
 import { type FuelUse, fuelUse } from './fuel-use.ts';
@@ -81,12 +83,17 @@ export interface DriveFigures {
 const NO_OUTBOARD = { notComputed: 'no outboard is in this order' };
 
 /** Speed in every loading, by every outboard that she may carry; fuel, propeller and bow motor as ordered. */
-export function driveFigures(build: Build, mass: MassResult, float: FloatFigures): DriveFigures {
+export function driveFigures(
+  build: Build,
+  mass: MassResult,
+  float: FloatFigures,
+  electrics: ElectricsFigures | NotComputed,
+): DriveFigures {
   const { outboard } = build;
   const loadings = loadingsOf(build, mass, float);
   const driven = loadings.map((loading) => driveLoading(build, loading));
   const loaded = driven.find(({ loading }) => loading.name === 'loaded');
-  const bowMotor = bowMotorFigures(build, loaded?.loading);
+  const bowMotor = bowMotorFigures(build, loaded?.loading, electrics);
   return {
     loadings: driven,
     drags: dragsOf(build),

@@ -11,7 +11,14 @@ import {
 } from '../laminate/index.ts';
 import type { Build, BuildItem, BuildPart } from '../resolve/index.ts';
 import type { Hull } from '../schema/index.ts';
-import { addDecimals, decimalToNumber, metres, squareMetres, ZERO } from '../units/index.ts';
+import {
+  addDecimals,
+  decimalToNumber,
+  type Metres,
+  metres,
+  squareMetres,
+  ZERO,
+} from '../units/index.ts';
 import { baggedArea, type LaidItem, materialOf, resinOf, sheetArea } from './laminate-input.ts';
 
 type Laminate = NonNullable<Hull['laminate']>;
@@ -31,8 +38,9 @@ export interface KitLine {
   readonly needed: number;
   /** What its supplier sells at a time; 0 when by any quantity. */
   readonly pack: number;
-  /** Whole sheets, of a core that comes in sheets. */
+  /** Whole sheets, of a core that comes in sheets, and what a sheet measures. */
   readonly sheets?: number;
+  readonly sheet?: { readonly width: Metres; readonly length: Metres };
 }
 
 export interface KitFigures {
@@ -76,7 +84,6 @@ function kitLines(build: Build, laid: LaidItem, lostResin: number): readonly Kit
     const lost = part === laid.resin ? lostResin : 0;
     const needed = (inBoat + lost) * (1 + (share ? decimalToNumber(share) : 0));
     const core = materialOf(build, part, 'core');
-    const sheet = sheetArea(core?.sheet);
     return {
       part,
       description: found?.description ?? part,
@@ -86,10 +93,11 @@ function kitLines(build: Build, laid: LaidItem, lostResin: number): readonly Kit
       ...(found && { listed: decimalToNumber(found.quantity) }),
       needed,
       pack: found?.pack ? decimalToNumber(found.pack) : 0,
-      ...(sheet !== undefined && {
+      ...(core?.sheet && {
+        sheet: core.sheet,
         sheets: coreSheets(
           squareMetres(quantity),
-          sheet,
+          sheetArea(core.sheet),
           decimalToNumber(build.yard.workshop.offcuts),
         ),
       }),

@@ -7,13 +7,7 @@ import {
 } from '../laminate/index.ts';
 import type { Build, BuildItem } from '../resolve/index.ts';
 import type { Hull, LayUpProcess, Material, MaterialKind, MaterialOf } from '../schema/index.ts';
-import {
-  decimalToNumber,
-  type Metres,
-  metres,
-  type SquareMetres,
-  squareMetres,
-} from '../units/index.ts';
+import { decimalToNumber, type Metres, type SquareMetres, squareMetres } from '../units/index.ts';
 
 type Laminate = NonNullable<Hull['laminate']>;
 
@@ -153,11 +147,9 @@ function layerOf(build: Build, part: string, process: LayUpProcess): Layer | und
   }
 }
 
-/** Area of a piece of goods, or undefined when its sides are not known. */
-export function sheetArea(
-  size: { readonly width: number; readonly length: number } | undefined,
-): SquareMetres | undefined {
-  return size && squareMetres(metres(size.width) * size.length);
+/** Area of a sheet. */
+export function sheetArea(size: { readonly width: Metres; readonly length: Metres }): SquareMetres {
+  return squareMetres(size.width * size.length);
 }
 
 /** Area of the shell under the bag: its panels without laps, bands and tapes, which lie over others. */

@@ -68,11 +68,13 @@ const IN_MOULD: ReadonlySet<Stage> = new Set([
  *
  * @param entry - an order with figures
  * @param today - nothing is planned before it
+ * @param onShelf - keys of the needs that the shelf meets in full: they wait for nobody
  */
 export function planOrderOf(
   { order, figures }: Required<Pick<FiguredOrder, 'order' | 'figures'>>,
   practice: ShopPractice,
   today: IsoDate,
+  onShelf?: ReadonlySet<string>,
 ): PlanOrder {
   const { number, status, dates, record } = order.value;
   const worked = hoursBy(record?.hours ?? []);
@@ -80,7 +82,7 @@ export function planOrderOf(
     status === 'ready' ? stage === 'handover' : !isOver(stage, worked),
   );
   const toPlan = { figures, worked, left, practice };
-  const arrivals = arrivalsOf(figures, practice.leadDays, today);
+  const arrivals = arrivalsOf(figures, practice.leadDays, today, onShelf);
   const begun = [...IN_MOULD].some((stage) => worked.has(stage)) && left.includes('release');
   const accepted = dates.accepted ?? today;
   return {

@@ -18,6 +18,7 @@ export {
   type ShopPlan,
   type StageDays,
 } from './shop-plan.ts';
+export { planWithShelf } from './with-shelf.ts';
 export type {
   MouldHold,
   Plan,

@@ -3,6 +3,7 @@ import { stageOfPart, stagesOf } from '../resolve/index.ts';
 import type { Order } from '../schema/index.ts';
 import { addDays, addDecimals, type IsoDate, multiplyDecimals, ONE, ZERO } from '../units/index.ts';
 import type { PartNeed } from './purchase-list.ts';
+import { needKey } from './shelf.ts';
 
 /** What one-off items are bought from when the order names no supplier. */
 export const NO_SUPPLIER = 'one-off';
@@ -62,20 +63,23 @@ export function openNeedsOf(figures: Figures): readonly PartNeed[] {
  * When the parts of each stage are there, by stage and supplier: the latest of that supplier.
  *
  * What is ordered comes as the order says; what is not is taken to be ordered today. A stage that has begun has its
- * parts, and so has a boat that is ready.
+ * parts, and so has a boat that is ready. What the shelf holds in full is there already.
  *
  * @param leadDays - from order to delivery, by supplier, in calendar days
+ * @param onShelf - keys of the needs that the shelf meets in full
  */
 export function arrivalsOf(
   figures: Figures,
   leadDays: Readonly<Record<string, number>>,
   today: IsoDate,
+  onShelf: ReadonlySet<string> = new Set(),
 ): ReadonlyMap<string, ReadonlyMap<string, IsoDate>> {
   const { order } = figures.build;
   const stages = new Map<string, Map<string, IsoDate>>();
   for (const need of waitedFor(figures)) {
     const { stage, supplier } = need;
     const bought = boughtLine(order, need);
+    if (!bought && onShelf.has(needKey(need))) continue;
     const days = need.leadDays ?? leadDays[supplier] ?? 0;
     const arrives = bought?.arrives ?? addDays(bought?.date ?? today, days);
     const suppliers = stages.get(stage) ?? new Map<string, IsoDate>();

@@ -97,7 +97,7 @@ const rank = ({ needBy, code }: PurchaseLine): string => `${needBy} ${code}`;
 
 /** The first day of every planned stage, by its key. */
 export function startsOf(
-  plan: Plan,
+  plan: Pick<Plan, 'orders'>,
   calendar: Pick<WorkCalendar, 'dateOf'>,
 ): ReadonlyMap<string, IsoDate> {
   const stages = plan.orders.flatMap((one) => one.stages);

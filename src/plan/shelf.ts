@@ -22,21 +22,33 @@ export interface AfterShelf {
   /** What is left to buy; needs that the shelf meets in full are left out. */
   readonly needs: readonly PartNeed[];
   readonly taken: readonly ShelfLine[];
+  /** Keys of needs that the shelf meets in full: nobody waits for their supplier. See `needKey`. */
+  readonly met: ReadonlySet<string>;
+  /** What is on it afterwards. */
+  readonly left: ReadonlyMap<string, Decimal>;
 }
+
+/** A part that a stage of an order takes, as a key; what several items of the stage take of it is one need. */
+export const needKey = ({ order, stage, code }: PartNeed): string =>
+  `${stageKey(order, stage)} ${code}`;
 
 /**
  * Lets the shelf meet the needs of the planned stages, the earliest stage first; what it holds is used once.
  *
+ * @param plan - by which stages are first
  * @param held - on the shelf, by part code, in the part's unit
+ * @param dates - the plan whose days are told; left out: the same
  * @returns needs of what is in the plan
  */
 export function takeFromShelf(
-  plan: Plan,
+  plan: Pick<Plan, 'orders'>,
   needs: readonly PartNeed[],
   held: ReadonlyMap<string, Decimal>,
   calendar: Pick<WorkCalendar, 'dateOf'>,
+  dates = plan,
 ): AfterShelf {
   const starts = startsOf(plan, calendar);
+  const told = dates === plan ? starts : startsOf(dates, calendar);
   const dated = needs.flatMap((need) => {
     const needBy = starts.get(stageKey(need.order, need.stage));
     return needBy === undefined ? [] : [{ need, needBy }];
@@ -52,13 +64,21 @@ export function takeFromShelf(
     if (take.amount <= 0n) continue;
     left.set(code, subtractDecimals(left.get(code) ?? ZERO, take));
     const before = taken.get(code);
+    const day = told.get(stageKey(order, need.stage)) ?? needBy;
     taken.set(code, {
       code,
-      needBy: before?.needBy ?? needBy,
+      needBy: before && before.needBy < day ? before.needBy : day,
       ...addTo(before, take, order),
     });
   }
-  return { needs: open, taken: [...taken.values()].toSorted((a, b) => (a.code < b.code ? -1 : 1)) };
+  const waiting = new Set(open.map(needKey));
+  const met = dated.map(({ need }) => needKey(need)).filter((key) => !waiting.has(key));
+  return {
+    needs: open,
+    met: new Set(met),
+    left,
+    taken: [...taken.values()].toSorted((a, b) => (a.code < b.code ? -1 : 1)),
+  };
 }
 
 const least = (a: Decimal, b: Decimal): Decimal => (compareDecimals(a, b) < 0 ? a : b);

@@ -2,13 +2,14 @@ import type { FiguredOrder } from '../figures/index.ts';
 import type { Status, Yard } from '../schema/index.ts';
 import { decimalToNumber, type IsoDate, type NotComputed } from '../units/index.ts';
 import { createCalendar, type WorkCalendar } from './calendar.ts';
-import { planOrderOf, practiceOf, type ShopPractice } from './from-figures.ts';
+import { planOrderOf, practiceOf } from './from-figures.ts';
 import { NO_SUPPLIER, openNeedsOf } from './part-needs.ts';
-import { type DatePromise, planOrders, promiseAfter } from './plan-orders.ts';
+import { type DatePromise, promiseAfter } from './plan-orders.ts';
 import { purchaseList, type SupplierList } from './purchase-list.ts';
-import { type ShelfLine, takeFromShelf } from './shelf.ts';
+import type { ShelfLine } from './shelf.ts';
 import type { Plan, PlanInput, PlannedOrder } from './types.ts';
 import { type PlanNames, waitsInWords } from './wait-words.ts';
+import { planWithShelf, promiseWithShelf } from './with-shelf.ts';
 
 /** First and last day of a stage. */
 export interface StageDays {
@@ -71,16 +72,23 @@ export function planShop(
   const withStatus = (wanted: ReadonlySet<Status>) =>
     figured.filter(({ order }) => wanted.has(order.value.status));
   const accepted = withStatus(PLANNED);
-  const input = planInput(yard, today, accepted, practice);
+  const input = planInput(yard, today);
   const calendar = createCalendar(input.calendar);
   if ('notComputed' in calendar) return calendar;
-  const plan = planOrders(input);
-  if ('notComputed' in plan) return plan;
+  const stock = figured.find(({ figures }) => figures.build.stock)?.figures.build.stock;
+  const withShelf = planWithShelf(
+    (onShelf) => ({
+      ...input,
+      orders: accepted.map((entry) => planOrderOf(entry, practice, today, onShelf)),
+    }),
+    accepted.flatMap(({ figures }) => openNeedsOf(figures)),
+    stock?.held ?? new Map(),
+    calendar,
+  );
+  if ('notComputed' in withShelf) return withShelf;
+  const { plan, shelf } = withShelf;
   const names = namesOf(figured, yard);
   const daysOf = (planned: PlannedOrder): OrderDays => orderDays(planned, calendar, names);
-  const needs = accepted.flatMap(({ figures }) => openNeedsOf(figures));
-  const stock = figured.find(({ figures }) => figures.build.stock)?.figures.build.stock;
-  const after = takeFromShelf(plan, needs, stock?.held ?? new Map(), calendar);
   return {
     today,
     calendar,
@@ -89,21 +97,21 @@ export function planShop(
     names,
     orders: plan.orders.map(daysOf).toSorted((a, b) => a.ends.localeCompare(b.ends)),
     offers: withStatus(OFFERED).map((entry) => {
-      const order = planOrderOf(entry, practice, today);
-      const promise = promiseAfter(plan, input, order, yard.daysInHand);
-      return offerOf(order.number, promise, daysOf);
+      const promise = promiseWithShelf(
+        (onShelf) => planOrderOf(entry, practice, today, onShelf),
+        openNeedsOf(entry.figures),
+        shelf.left,
+        calendar,
+        (order) => promiseAfter(plan, input, order, yard.daysInHand),
+      );
+      return offerOf(entry.order.value.number, promise, daysOf);
     }),
-    purchases: purchaseList(plan, after.needs, practice.leadDays, calendar, today),
-    ...(stock && { shelf: { counted: stock.counted, taken: after.taken } }),
+    purchases: purchaseList(plan, shelf.needs, practice.leadDays, calendar, today),
+    ...(stock && { shelf: { counted: stock.counted, taken: shelf.taken } }),
   };
 }
 
-function planInput(
-  yard: Yard,
-  today: IsoDate,
-  accepted: readonly Parameters<typeof planOrderOf>[0][],
-  practice: ShopPractice,
-): PlanInput {
+function planInput(yard: Yard, today: IsoDate): Omit<PlanInput, 'orders'> {
   const { hours, trades, planTries } = yard;
   return {
     calendar: {
@@ -114,7 +122,6 @@ function planInput(
       holidays: hours.holidays,
     },
     trades: Object.fromEntries(Object.entries(trades).map(([id, { people }]) => [id, people])),
-    orders: accepted.map((entry) => planOrderOf(entry, practice, today)),
     tries: planTries,
   };
 }

@@ -30,7 +30,11 @@ describe('materials, stock and lay-ups', () => {
       PANELS.replace('[AC-1]', '[AC-9]'),
       /coat or fabric or core or ready-made "AC-9"/,
     ],
-    ['a resin as a layer', PANELS.replace('[AC-1]', '[AC-2]'), /coat or fabric or core or ready-made "AC-2"/],
+    [
+      'a resin as a layer',
+      PANELS.replace('[AC-1]', '[AC-2]'),
+      /coat or fabric or core or ready-made "AC-2"/,
+    ],
     [
       'a strip beyond the lines',
       PANELS.replace('[0, 1]', '[0, 9]'),
