@@ -28,7 +28,9 @@ interface Checked {
 }
 
 /** Lay-ups that cannot be, panels worked too hard, resin that gels too soon, and what does not agree with the lists. */
-export function checkLaminate(figures: Omit<Figures, 'findings'>): readonly Finding[] {
+export function checkLaminate(
+  figures: Pick<Figures, 'build' | 'laminate' | 'partLayUps' | 'mixing'>,
+): readonly Finding[] {
   const { build, laminate, partLayUps, mixing } = figures;
   const format = createFormatter(build.yard.locale, build.yard.units);
   return [

@@ -3,6 +3,7 @@ import { type LoadedWorkspace, loadWorkspace } from '../../src/cli/load.ts';
 import { type Figures, type FiguredOrder, figureOrders } from '../../src/figures/index.ts';
 import { moneyToText } from '../../src/money/index.ts';
 import { readYaml, validate } from '../../src/read/index.ts';
+import { type Build, resolveOrder } from '../../src/resolve/index.ts';
 import { type Catalogue, type Order, orderSchema } from '../../src/schema/index.ts';
 import { decimalToNumber } from '../../src/units/index.ts';
 
@@ -15,8 +16,8 @@ if (!loaded.catalogue) throw new Error('the demonstration has a sound yard file'
 export const catalogue: Catalogue = loaded.catalogue;
 export const orders: readonly FiguredOrder[] = loaded.computed;
 
-/** The figures of an order of the demonstration's catalogue that a test makes up. */
-export function figuresOf(hull: string, more = ''): Figures {
+/** An order of the demonstration's catalogue that a test makes up, and what reading it found. */
+function orderOf(hull: string, more: string) {
   const text = `number: T-1
 status: enquiry
 dates: { enquiry: 2026-11-20 }
@@ -24,7 +25,20 @@ customer: { name: A Test }
 boat: { use: None., people: 2 }
 hull: ${hull}
 ${more}`;
-  const { sourced, findings: ill } = validate<Order>(orderSchema, readYaml(text, 'test.yaml'));
+  return validate<Order>(orderSchema, readYaml(text, 'test.yaml'));
+}
+
+/** Such an order resolved, without its figures: quick. */
+export function buildOf(hull: string, more = ''): Build {
+  const { sourced } = orderOf(hull, more);
+  const build = sourced && resolveOrder(sourced, catalogue, new Set()).build;
+  if (!build) throw new Error(`${hull} with ${more} cannot be resolved`);
+  return build;
+}
+
+/** The figures of such an order. */
+export function figuresOf(hull: string, more = ''): Figures {
+  const { sourced, findings: ill } = orderOf(hull, more);
   const [figured] = figureOrders(sourced ? [sourced] : [], catalogue, new Set());
   const codes = [...ill, ...(figured?.findings ?? [])].map(({ code, received }) => [
     code,

@@ -42,6 +42,45 @@ describe.each(byNumber)('the tables of the build sheet %s', (_, figures) => {
   });
 });
 
+describe('the lay-up of structure and options', () => {
+  const view = sheetOf(
+    figuresOf('dunlin-430', 'options: [ballast-tank, casting-deck-forward, side-console]'),
+  );
+  const laid = (stage: string) =>
+    tablesOf(view, stage).filter(({ heading }) => heading.startsWith('Lay-up, by hand'));
+
+  it('stands at the stage where it is laid, one table a part', () => {
+    expect(laid('laminate').map(({ heading }) => heading)).toEqual([
+      'Lay-up, by hand: Dunlin 430 structure and standard fittings',
+    ]);
+    // The console is a moulding that is bought: there is nothing to lay.
+    expect(laid('fit-out').map(({ heading }) => heading)).toEqual([
+      'Lay-up, by hand: Casting deck, forward',
+      'Lay-up, by hand: Self-draining ballast tank',
+    ]);
+  });
+
+  it('says sizes, thickness, layers, what is cut and what is mixed', () => {
+    const [structure] = laid('laminate');
+    const frames = structure?.rows.find(({ cells: [name] }) => name === 'Frames');
+    expect(frames?.cells.slice(1, 3)).toEqual(['0.66 m²', '30.8 mm']);
+    expect(frames?.cells[3]).toEqual(['1 TC-0431', '2 TC-0600-BX']);
+    const notes = structure?.notes.join(' ') ?? '';
+    expect(notes).toContain('12 × Joint 1,850 mm × 150 mm');
+    expect(notes).toContain('TC-0431: 7 pieces of 2,000 mm × 60 mm.');
+    expect(notes).toMatch(/Resin TC-0103: 5\.7 kg, in at least 2 batches of at most 3\.1 kg\./);
+    // A coat has no thickness of its own.
+    expect(structure?.rows.at(-1)?.cells[2]).toBe('');
+  });
+
+  it('says once in a stage how thickness is found', () => {
+    const said = laid('fit-out').flatMap(({ notes }) =>
+      notes.join(' ').match(/verify by weighing/g),
+    );
+    expect(said.filter((one) => one !== null)).toHaveLength(1);
+  });
+});
+
 const wired = figuresOf(
   'dunlin-430',
   `options: [battery-start, switch-panel-6, bilge-pump, nav-lights]
@@ -108,7 +147,14 @@ describe('the handover pack', () => {
 describe('the yard’s sections', () => {
   it.each(byNumber)('hold lay-up and wiring of %s, or say why not', (_, figures) => {
     const laminate = laminateSection(figures);
-    expect(laminate.tables.map(({ caption }) => caption.split(',')[0])).toHaveLength(4);
+    expect(laminate.tables.map(({ caption }) => caption.split(/[,:;]/)[0])).toEqual([
+      'Panels of the shell',
+      'Stiffness and ultimate strength of each lay-up',
+      'Bottom pressure against the panel',
+      'Panels of structure and options',
+      'All that is laminated',
+      'Kit of the whole boat',
+    ]);
     expect(laminate.notes.join(' ')).toContain('verify by');
     const electrics = electricsSection(figures, '');
     const none = 'notComputed' in figures.electrics;

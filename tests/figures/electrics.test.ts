@@ -148,3 +148,29 @@ describe('what the wiring is told', () => {
     expect(electrics).toEqual({ notComputed: 'nothing electrical is ordered' });
   });
 });
+
+describe('the hours of a bow motor', () => {
+  const hours = (motor: string, batteries: number): unknown =>
+    figuresOf(
+      'dunlin-430',
+      `options: [battery-start, { option: battery-agm-100, quantity: ${batteries} }, switch-panel-6, nav-lights, bow-mount-plate, ${motor}]\n`,
+    ).drive.bowMotor?.time;
+  const used = (time: unknown): number => {
+    const { hours: of, current } = time as { readonly hours: number; readonly current: number };
+    return of * current;
+  };
+
+  it('at 24 V are those of its own row of two, whatever else the house has', () => {
+    // Two of 1200 Wh, half of it used, at 24 V: 50 Ah.
+    expect(used(hours('bow-motor-360n', 2))).toBeCloseTo(50, 6);
+    expect(used(hours('bow-motor-360n', 3))).toBeCloseTo(50, 6);
+    expect(hours('bow-motor-360n', 1)).toEqual({
+      notComputed: 'no batteries in series make 24 V',
+    });
+  });
+
+  it('at the boat’s own voltage are those of every battery of the house', () => {
+    expect(used(hours('bow-motor-250n', 1))).toBeCloseTo(50, 6);
+    expect(used(hours('bow-motor-250n', 3))).toBeCloseTo(150, 6);
+  });
+});

@@ -5,8 +5,11 @@ import {
   layerThickness,
   layUpOf,
   materialsOf,
+  type ReadyLayer,
+  sectionOf,
   weighLaminate,
 } from '../../src/laminate/index.ts';
+import { metres } from '../../src/units/index.ts';
 import { anyPanels, fabric, foam, gelcoat, panel } from './lay-ups.ts';
 
 describe('the thickness of a layer', () => {
@@ -106,5 +109,44 @@ describe('the middle hull of the demonstration', () => {
   it('weighs, by her lay-up, within 4 % of what her file says', () => {
     expect(weighLaminate(panels).total / 76).toBeGreaterThan(0.96);
     expect(weighLaminate(panels).total / 76).toBeLessThan(1.04);
+  });
+});
+
+describe('what is bought laminated', () => {
+  const bought = (some: Partial<ReadyLayer> = {}): ReadyLayer => ({
+    kind: 'ready-made',
+    name: 'panel',
+    thickness: metres(0.025),
+    fibrePerArea: 3.2,
+    resinPerArea: 3.22,
+    gelcoatPerArea: 0,
+    corePerArea: 1.68,
+    ...some,
+  });
+
+  it('counts with what it is made of, and takes no resin from the pot', () => {
+    const alone = panel('deck', 2, [bought()]);
+    expect(layUpOf(alone.layers)).toEqual({
+      thickness: 0.025,
+      fibre: 3.2,
+      resin: 3.22,
+      gelcoat: 0,
+      core: 1.68,
+      total: 8.1,
+    });
+    expect(materialsOf([alone])).toEqual([{ name: 'panel', quantity: 2, unit: 'm2' }]);
+    const glassed = layUpOf([bought(), fabric(0.6, 0.5)]);
+    expect(glassed).toMatchObject({ fibre: 3.2 + 0.6, resin: 0.6 + 3.22 });
+    expect(glassed).not.toHaveProperty('fibreFraction');
+  });
+
+  it('is nothing that strength is worked out for, and must weigh something', () => {
+    expect(sectionOf([bought()])).toEqual({
+      notComputed: 'panel is bought laminated: ask its maker',
+    });
+    expect(layUpOf([bought({ resinPerArea: -0.01 })])).toHaveProperty('notComputed');
+    expect(layUpOf([bought({ thickness: metres(0) })])).toHaveProperty('notComputed');
+    const nothing = { fibrePerArea: 0, resinPerArea: 0, corePerArea: 0 };
+    expect(layUpOf([bought(nothing)])).toHaveProperty('notComputed');
   });
 });

@@ -5,10 +5,12 @@ import {
   type PartNeed,
   type Plan,
   planOrders,
+  planWithShelf,
   takeFromShelf,
   type WorkCalendar,
 } from '../../src/plan/index.ts';
 import { decimalToNumber, parseDecimal, ZERO } from '../../src/units/index.ts';
+import { needKey } from '../../src/plan/shelf.ts';
 import { CALENDAR, day, order, shop, stage } from './shop.ts';
 
 const calendar = createCalendar(CALENDAR) as WorkCalendar;
@@ -62,5 +64,64 @@ describe('the shelf', () => {
         expect(sum(taken)).toBe(Math.min(held, sum(first)));
       }),
     );
+  });
+});
+
+describe('the wait for a supplier', () => {
+  const [first, second] = ['2611', '2612'] as const;
+  /** Two boats in one mould, the first promised earlier; parts are ordered today and come on the tenth day. */
+  const startsWith = (
+    held: string,
+    needs = [need(first, 'TC-1', '5'), need(second, 'TC-1', '8')],
+  ) => {
+    const inputFor = (onShelf: ReadonlySet<string>) =>
+      shop(
+        [first, second].map((number, index) =>
+          order(
+            number,
+            [
+              stage('laminate', 8, {
+                mould: 'dunlin',
+                parts: needs
+                  .filter((one) => one.order === number && !onShelf.has(needKey(one)))
+                  .map(({ supplier }) => ({ name: supplier, arrives: day(9) })),
+              }),
+            ],
+            { promised: day(20 + index) },
+          ),
+        ),
+      );
+    const made = planWithShelf(inputFor, needs, new Map([['TC-1', decimal(held)]]), calendar);
+    if ('notComputed' in made) throw new Error(made.notComputed);
+    const starts = made.plan.orders.map(({ order: { number }, start }) => [
+      number,
+      calendar.dateOf(start + 1e-6),
+    ]);
+    return { starts: Object.fromEntries(starts) as Record<string, string>, ...made };
+  };
+
+  it('is spared when the shelf holds a part in full, and not when a little is missing', () => {
+    expect(startsWith('5').starts).toEqual({ [first]: day(0), [second]: day(9) });
+    expect(startsWith('4.99').starts[first]).toBe(day(9));
+  });
+
+  it('is spared to the next when the shelf still holds its whole need, and not just below it', () => {
+    expect(startsWith('13').starts).toEqual({ [first]: day(0), [second]: day(1) });
+    expect(startsWith('12.99').starts[second]).toBe(day(9));
+  });
+
+  it('is not spared for one of two items of a stage that the shelf holds, when it does not hold the other', () => {
+    const both = [need(first, 'TC-1', '5'), need(first, 'TC-1', '1'), need(second, 'TC-2', '1')];
+    expect(startsWith('5.5', both).starts[first]).toBe(day(9));
+    expect(startsWith('6', both).starts[first]).toBe(day(0));
+  });
+
+  it('and what is bought go by one share of the shelf, dated by the plan that counts', () => {
+    const { shelf } = startsWith('5');
+    expect(shelf.needs.map((one) => [one.order, decimalToNumber(one.quantity)])).toEqual([
+      [second, 8],
+    ]);
+    expect(shelf.taken).toMatchObject([{ code: 'TC-1', needBy: day(0), orders: [first] }]);
+    expect(decimalToNumber(shelf.left.get('TC-1') ?? ZERO)).toBe(0);
   });
 });

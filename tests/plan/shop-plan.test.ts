@@ -1,7 +1,23 @@
 import { describe, expect, it } from 'vitest';
-import { isDue, overviewOrders, planShop, type ShopPlan } from '../../src/plan/index.ts';
+import {
+  isDue,
+  NO_SUPPLIER,
+  overviewOrders,
+  partNeedsOf,
+  planShop,
+  type ShopPlan,
+} from '../../src/plan/index.ts';
 import type { Order, Yard } from '../../src/schema/index.ts';
-import { addDays, daysBetween, type IsoDate } from '../../src/units/index.ts';
+import {
+  addDays,
+  addDecimals,
+  daysBetween,
+  type Decimal,
+  type IsoDate,
+  multiplyDecimals,
+  parseDecimal,
+  ZERO,
+} from '../../src/units/index.ts';
 import { catalogue, orders } from '../demonstration/workspace.ts';
 
 const yard = catalogue?.yard.value ?? expect.fail('the demonstration has a yard');
@@ -103,6 +119,39 @@ describe('the plan of a shop', () => {
     };
     expect(startOf('2027-02-01')).toBe('2027-02-01');
     expect(startOf('2026-11-25')).toBe('2026-11-25');
+  });
+
+  it('waits for no supplier of what the shelf holds in full: one rule for plan, promise and purchases', () => {
+    const stocked = (share: string): typeof orders =>
+      withBought([]).flatMap(({ figures, ...entry }) => {
+        if (!figures) return [];
+        const held = new Map<string, Decimal>();
+        for (const { code, quantity } of partNeedsOf(figures)) {
+          const some = multiplyDecimals(quantity, parseDecimal(share) ?? ZERO);
+          held.set(code, addDecimals(held.get(code) ?? ZERO, some));
+        }
+        const stock = { counted: today, held };
+        return [{ ...entry, figures: { ...figures, build: { ...figures.build, stock } } }];
+      });
+    const full = planned(stocked('1'), yard);
+    const short = planned(stocked('0.999'), yard);
+    const startOf = ({ orders: [days] }: ShopPlan) => days?.stages.get('mould-preparation')?.starts;
+    expect(startOf(full)).toBe(today);
+    expect((startOf(short) ?? '') > today).toBe(true);
+    const bought = ({ purchases }: ShopPlan) =>
+      purchases.filter(({ supplier }) => supplier !== NO_SUPPLIER);
+    expect(bought(full)).toEqual([]);
+    expect(bought(short).length).toBeGreaterThan(2);
+    const offered = (entries: typeof orders) =>
+      planned(
+        entries.map((entry) => ({
+          ...entry,
+          order: { ...entry.order, value: { ...entry.order.value, status: 'quoted' as const } },
+        })),
+        yard,
+      ).offers.map((offer) => ('promise' in offer ? offer.days.starts : ''));
+    expect(offered(stocked('1'))).toEqual([today]);
+    expect((offered(stocked('0.999'))[0] ?? '') > today).toBe(true);
   });
 
   it('takes the line that names a part before the one that names its supplier only', () => {

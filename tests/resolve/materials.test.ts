@@ -57,6 +57,24 @@ describe('materials, stock and lay-ups', () => {
     expect(found[0]).toMatch(words);
   });
 
+  const inStructure = (lines: string): string =>
+    HULL.replace(/(\nstructure:\n)/, `$1  laminate:\n${lines}`);
+
+  it.each([
+    ['a sound lay-up', '[0, 1]', 'AC-1', 'AC-2', []],
+    ['an unknown layer', '[0, 1]', 'AC-9', 'AC-2', [/fabric or core or ready-made "AC-9"/]],
+    ['a resin that is none', '[0, 1]', 'AC-1', 'AC-1', [/resin "AC-1"/]],
+    ['a strip beyond the lines', '[0, 9]', 'AC-1', 'AC-2', [/OUT_OF_RANGE from point 0 to 9/]],
+  ])('of the structure are told %s', (_, strip, layer, resin, words) => {
+    const found = told(
+      inStructure(
+        `    resin: ${resin}\n    panels: [{ name: Liner, strip: ${strip}, layers: [${layer}] }]\n`,
+      ),
+    );
+    expect(found).toHaveLength(words.length);
+    for (const [index, word] of words.entries()) expect(found[index]).toMatch(word);
+  });
+
   it('are told codes that no price list has', () => {
     const found = told(
       HULL,
