@@ -113,6 +113,8 @@ const told = (build: Build): readonly string[] =>
     mixing: mixingOf(build),
   }).map(({ code }) => code);
 const structure = layUpOf(dunlin, 'structure');
+if (!structure.item.layUp) throw new Error('the structure has a lay-up');
+const writtenLayUp = structure.item.layUp;
 
 describe('what the lay-up of a part is told', () => {
   it('is LAYUP_MASS_OFF beyond 5 % of the item’s mass', () => {
@@ -147,7 +149,7 @@ describe('what the lay-up of a part is told', () => {
   it('is LAYUP_IMPOSSIBLE for a floor above the sheer, and not for one below it', () => {
     const sheer = 0.6;
     const at = (height: number) => {
-      const { laminate, rest } = structure.item.layUp ?? expect.fail('it has a lay-up');
+      const { laminate, rest } = writtenLayUp;
       const panels = laminate.panels.map((panel) =>
         panel.flat ? { ...panel, flat: { ...panel.flat, height: metres(height) } } : panel,
       );
@@ -189,7 +191,7 @@ describe('fibre by mass', () => {
       ...dunlin.yard,
       workshop: { ...workshop, fibre: { ...workshop.fibre, hand: byHand } },
     };
-    const { laminate, rest } = structure.item.layUp ?? expect.fail('it has a lay-up');
+    const { laminate, rest } = writtenLayUp;
     const items = dunlin.items.map((item) =>
       item.key === 'structure'
         ? { ...item, layUp: { laminate: { ...laminate, process }, rest } }
