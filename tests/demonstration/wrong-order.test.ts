@@ -77,7 +77,7 @@ function checked(folder: string) {
   const { quoteDays } = catalogue.yard.value;
   const plan = planShop(figured, catalogue.yard.value, TODAY);
   if ('notComputed' in plan) throw new Error(plan.notComputed);
-  const { orders: states } = overviewOrders(figured, quoteDays, TODAY, new Map(), plan);
+  const { orders: states } = overviewOrders(figured, quoteDays, TODAY, plan ? { plan } : {});
   const all = [
     ...findings,
     ...checkCatalogue(catalogue, brokenIds),
