@@ -39,6 +39,7 @@ const RAISED_IN: Readonly<Record<string, string>> = {
   FLOTATION_RULE_NOT_APPLICABLE: 'figures/swamped.test.ts',
   FOAM_SHORT: 'figures/swamped.test.ts',
   GROWTH_OVER_LIMIT: 'figures/growth.test.ts',
+  ITEMS_IN_ONE_PLACE: 'figures/places.test.ts',
   LINES_DIFFER: 'figures/float.test.ts',
   LINES_ODD: 'figures/float.test.ts',
   LINES_UNSOUND: 'figures/float.test.ts',
