@@ -37,6 +37,16 @@ export const PERFORMANCE_CODES = {
     means: 'The outboard has more power than a method that the yard goes by allows',
     mend: 'Choose a smaller outboard; or prove more by a test and take the method out of the yard file',
   },
+  LOAD_OVER_METHOD: {
+    severity: 'error',
+    means: 'The order carries more than a method that the yard goes by allows',
+    mend: 'Take something out or lower the number of people; or prove more by a test and take the method out of the yard file',
+  },
+  STERN_FREEBOARD_LOW: {
+    severity: 'warning',
+    means: 'With the outboard on and nobody aboard, an opening at the stern is close to the water',
+    mend: 'Choose a lighter outboard, move batteries and tanks forward, or close the opening; look at it on the trial',
+  },
   STEERING_MISMATCH: {
     severity: 'warning',
     means: 'Outboard, steering and control do not go together',

@@ -38,7 +38,6 @@ export {
   type BestPlaceInput,
   type NamedMass,
   type Place,
-  placesAlong,
   type PlaceTried,
   trimEffects,
   type TrimEffect,

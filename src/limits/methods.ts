@@ -115,7 +115,7 @@ const METHODS: Readonly<Record<MethodId, Method>> = {
     name: 'In the manner of the ISO small craft standards',
     source: 'ISO 14946:2021 clauses 4 to 6; ISO 11592-1:2016 annex C, second hand',
     symbols: [
-      ['mML', 'greatest load: people at 75 kg with 20 kg of effects, gear, portable fuel'],
+      ['mML', 'greatest load: people at 75 kg with 20 kg of effects, tanks at 95 %, water in full'],
       ['FD', 'length x transom beam, m²'],
       ['LH', 'length of the hull'],
       ['BT', 'transom beam'],

@@ -53,6 +53,8 @@ const RAISED_IN: Readonly<Record<string, string>> = {
   SPEED_METHODS_DIFFER: 'figures/performance.test.ts',
   OUTSIDE_METHOD_RANGE: 'figures/performance.test.ts',
   PEOPLE_OVER_METHOD: 'figures/performance.test.ts',
+  LOAD_OVER_METHOD: 'figures/performance.test.ts',
+  STERN_FREEBOARD_LOW: 'figures/performance.test.ts',
   POWER_OVER_METHOD: 'figures/performance.test.ts',
   STEERING_MISMATCH: 'figures/performance.test.ts',
   CATEGORY_NOT_SCREENED: 'figures/performance.test.ts',
