@@ -2,7 +2,7 @@ import type { Figures, LimitsFigures } from '../figures/index.ts';
 import { metres, UNIT_KINDS } from '../units/index.ts';
 import { notComputed, type PerformancePrinter } from './performance-words.ts';
 import { figureColumn, flagRow, plainRow, type SectionTable, textColumn } from './section.ts';
-import { capital, NO_BREAK, withMinus } from './words.ts';
+import { capital, NO_BREAK } from './words.ts';
 
 const COLUMNS = ['Value', 'Limit', 'Left'].map(figureColumn);
 
@@ -97,7 +97,7 @@ function categoryTable(categories: Categories, { format }: PerformancePrinter): 
           `${category}: ${name}`,
           value(found, unit),
           value(limit, unit),
-          withMinus(value(left, unit)),
+          value(left, unit),
         ),
       ),
     ),
@@ -126,7 +126,7 @@ function engineTable(
           name,
           value(found, unit),
           value(limit, unit),
-          withMinus(value(left, unit)),
+          value(left, unit),
         ),
       ),
       ...fit.faults.map((fault) => flagRow(fault, '', '', '')),

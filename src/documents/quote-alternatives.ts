@@ -3,7 +3,7 @@ import { type Finding, FINDING_CODES, type FindingCode } from '../findings/index
 import { isZero, type Money } from '../money/index.ts';
 import { createFormatter, kilograms } from '../units/index.ts';
 import type { Fact, QuoteAlternative } from './quote-types.ts';
-import { NO_CHANGE, sentence, signedMoney, speedChange, withMinus } from './words.ts';
+import { NO_CHANGE, sentence, signedMoney, speedChange } from './words.ts';
 
 /** Findings about what the boat may carry and what fits; the others are the shop's own affair. */
 const FOR_THE_CUSTOMER: ReadonlySet<FindingCode> = new Set([
@@ -76,7 +76,7 @@ function differenceFacts(
 }
 
 function moneyChange(change: Money, locale: string): string {
-  return isZero(change) ? NO_CHANGE : withMinus(signedMoney(change, locale));
+  return isZero(change) ? NO_CHANGE : signedMoney(change, locale);
 }
 
 /** "+12 kg", "−12 kg"; "no change" below what is printed. */
