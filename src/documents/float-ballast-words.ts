@@ -29,7 +29,7 @@ export function ballastSentences({ build }: Figures, { ballast }: Afloat): reado
   }
   if (height?.[0] !== undefined && height[1] !== undefined) {
     told.push(
-      `GM, her stiffness against leaning, goes from ${format.dimension(metres(height[0]))} to ${format.dimension(metres(height[1]))}`,
+      `GM (her stiffness against leaning) goes from ${format.dimension(metres(height[0]))} to ${format.dimension(metres(height[1]))}`,
     );
   }
   if (period?.[0] !== undefined && period[1] !== undefined) {

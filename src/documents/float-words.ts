@@ -81,8 +81,12 @@ export function conditionSentence(condition: Condition, figures: Figures): strin
 }
 
 /** Where water could come in first, for whoever does not build boats. */
-export const placeWords = (name: string): string =>
-  name === 'sheer' ? 'the top edge of her side' : `the ${name}`;
+export const placeWords = (name: string): string => PLAIN_PLACES.get(name) ?? `the ${name}`;
+
+const PLAIN_PLACES: ReadonlyMap<string, string> = new Map([
+  ['sheer', 'the top edge of her side'],
+  ['transom corner', 'the corner of her stern'],
+]);
 
 /** What a movable thing does to her trim as ordered, and what moving one would gain; undefined when she is as she should be. */
 export function adviceSentence(figures: Figures, afloat: Afloat): string | undefined {

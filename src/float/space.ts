@@ -32,7 +32,11 @@ export function standsIn(one: Space, other: Space): Metres {
   return metres(least > TOUCH ? least : 0);
 }
 
-/** True when two boxes cannot both be where they are: `standsIn` says by how much. */
+/**
+ * True when two boxes cannot both be where they are: `standsIn` says by how much.
+ *
+ * @source derived: as `standsIn`
+ */
 export const clash = (one: Space, other: Space): boolean => standsIn(one, other) > 0;
 
 /**
