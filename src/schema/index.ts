@@ -7,10 +7,8 @@ export * from './materials.ts';
 export * from './option.ts';
 export {
   type BatteryFacts,
-  type ChargerFacts,
   type CircuitFacts,
   circuitSchema,
-  type PumpFacts,
 } from './option-electrics.ts';
 export * from './order.ts';
 export * from './part.ts';
