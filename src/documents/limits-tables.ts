@@ -41,6 +41,7 @@ function ratingTable(
         engine,
         '',
       ),
+      ...asOrderedRows(limits, ordered, format),
       plainRow(
         'The shop’s rating',
         format.number(ratings.people, 0),
@@ -60,6 +61,26 @@ function ratingTable(
       }),
     ],
   };
+}
+
+/** The order's load once more, as the ISO-style method counts it. */
+function asOrderedRows(
+  { asOrdered }: LimitsFigures,
+  people: number,
+  format: PerformancePrinter['format'],
+): SectionTable['rows'] {
+  if (!asOrdered) return [];
+  const { onPlate, greatest, left } = asOrdered;
+  const isOver = typeof left === 'number' && left < 0;
+  return [
+    (isOver ? flagRow : plainRow)(
+      'As ordered, loads as the ISO small craft standards count them',
+      format.number(people, 0),
+      format.mass(onPlate),
+      '',
+      greatest > onPlate ? `${format.mass(greatest)} with what is in fixed tanks` : '',
+    ),
+  ];
 }
 
 type Categories = Exclude<LimitsFigures['categories'], { readonly notComputed: string }>;

@@ -20,6 +20,7 @@ const FOR_THE_CUSTOMER: ReadonlySet<FindingCode> = new Set([
   'TRAILER_LENGTH',
   'PEOPLE_OVER_METHOD',
   'POWER_OVER_METHOD',
+  'LOAD_OVER_METHOD',
   'STEERING_MISMATCH',
   'DOES_NOT_PLANE',
   'BRAKES_MISSING',
@@ -59,7 +60,7 @@ function differenceFacts(
       value: numberChange(massOnTrailer, mass, 0.5),
     },
     {
-      label: 'People rated for',
+      label: 'People within the rated load',
       value: numberChange(people, format.number(Math.abs(people), 0), 0.5),
     },
     { label: 'Full speed, loaded', value: speedChange(differences, format) },

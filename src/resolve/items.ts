@@ -20,7 +20,7 @@ import type {
 } from '../schema/index.ts';
 import { amperes, type Decimal, kilograms, metres, type Point3, ZERO } from '../units/index.ts';
 import type { BuildItem, ElectricFacts } from './build.ts';
-import { floatFacts } from './float-facts.ts';
+import { floatFacts, optionKey } from './float-facts.ts';
 import { massOfParts, resolveHours, resolveParts } from './parts.ts';
 import { middleOf, placeInHull } from './scale.ts';
 
@@ -108,7 +108,7 @@ export function optionItem(
   const notes = [value.note, orderNote].filter((note) => note !== undefined);
   return {
     ...fittedItem(value, ordered.quantity, at, shop),
-    key: `option:${value.id}`,
+    key: optionKey(value.id),
     kind: 'option',
     group: option.group,
     notes,

@@ -5,13 +5,7 @@ export * from './engine-trailer-charge.ts';
 export * from './hull.ts';
 export * from './materials.ts';
 export * from './option.ts';
-export {
-  type BatteryFacts,
-  type ChargerFacts,
-  type CircuitFacts,
-  circuitSchema,
-  type PumpFacts,
-} from './option-electrics.ts';
+export { type BatteryFacts, type CircuitFacts, circuitSchema } from './option-electrics.ts';
 export * from './order.ts';
 export * from './part.ts';
 export * from './yard.ts';

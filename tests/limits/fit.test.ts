@@ -6,7 +6,6 @@ import {
   offsetHeelAllowed,
   type ScreenInput,
   screenCategories,
-  screeningWords,
   sternFreeboard,
   trimByEngine,
 } from '../../src/limits/index.ts';
@@ -49,12 +48,6 @@ describe('screening for a category', () => {
     expect(downfloodingNeeded(metres(17), 'D')).toBe(0.4);
     expect(downfloodingNeeded(metres(17), 'C')).toBe(0.75);
     expect(offsetHeelAllowed(4)).toBe(offsetHeelAllowed(6));
-  });
-
-  it('is worded as a screening, never as a category', () => {
-    expect(screeningWords(screenCategories(boat))).toMatch(/screened for category C: an estimate/);
-    const low = { ...boat, downflooding: metres(0.1) };
-    expect(screeningWords(screenCategories(low))).toMatch(/^screened for neither/);
   });
 });
 
