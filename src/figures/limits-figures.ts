@@ -181,10 +181,13 @@ function engineTrim(
   );
 }
 
+/** Over the lowest opening of the after half, nobody aboard. */
 function sternOf(build: Build, ready: WeightedCentre, body: FloatingBody): Computed<Margin> {
   const openings = openingsOf(build);
   const lies = findEquilibrium(body, ready, openings);
   if (lies.outcome !== 'floats') return { notComputed: 'she does not float upright' };
-  const heights = openings.map(({ at }) => heightAbove(lies.plane, at));
+  const aft = openings.filter(({ at }) => at.x < build.hull.dimensions.length / 2);
+  if (aft.length === 0) return { notComputed: 'she has no opening in her after half' };
+  const heights = aft.map(({ at }) => heightAbove(lies.plane, at));
   return sternFreeboard(metres(Math.min(...heights)), STERN_FREEBOARD);
 }

@@ -115,7 +115,7 @@ describe('an engine on a hull', () => {
     );
   });
 
-  it('leaves the freeboard at the transom at its least, and not just below', () => {
+  it('leaves the freeboard aft at its least, and not just below', () => {
     expect(sternFreeboard(metres(0.15), metres(0.15)).holds).toBe(true);
     expect(sternFreeboard(metres(0.149), metres(0.15))).toMatchObject({ holds: false });
   });
