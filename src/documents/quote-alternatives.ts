@@ -60,7 +60,7 @@ function differenceFacts(
       value: numberChange(massOnTrailer, mass, 0.5),
     },
     {
-      label: 'People within the rated load',
+      label: 'People she may carry',
       value: numberChange(people, format.number(Math.abs(people), 0), 0.5),
     },
     { label: 'Full speed, loaded', value: speedChange(differences, format) },
