@@ -1,10 +1,10 @@
-import { figureOrders, type FiguredOrder } from '../figures/index.ts';
+import { figureOrders, type FiguredOrder, type Priced, priceOn } from '../figures/index.ts';
 import type { Finding } from '../findings/index.ts';
 import { type IssuedQuote, issuedByNumber } from '../issued/index.ts';
 import { type Overview, overviewOrders, planShop, type ShopPlan } from '../plan/index.ts';
 import { readWorkspace } from '../read/index.ts';
 import { checkCatalogue } from '../resolve/index.ts';
-import type { Catalogue } from '../schema/index.ts';
+import type { Catalogue, SourcedOrder } from '../schema/index.ts';
 import { today } from './today.ts';
 import type { NotComputed } from '../units/index.ts';
 
@@ -58,9 +58,30 @@ export function loadWorkspace(folder: string, earlier?: LoadedWorkspace): Loaded
     orders: figured,
     computed,
     plan: planned,
-    overview: overviewOrders(figured, yard.quoteDays, day, sent.byNumber, plan),
+    overview: overviewOrders(figured, yard.quoteDays, day, {
+      issued: sent.byNumber,
+      priced: pricedToday(figured, sent.byNumber, (order) =>
+        priceOn(order, catalogue, brokenIds, day),
+      ),
+      ...(plan && { plan }),
+    }),
     findings: [...found, ...checkCatalogue(catalogue, brokenIds)],
   };
+}
+
+/** What the orders of which a quote was sent would cost today, by number. */
+function pricedToday(
+  entries: readonly FiguredOrder[],
+  sent: ReadonlyMap<string, readonly IssuedQuote[]>,
+  priceOf: (order: SourcedOrder) => Priced | undefined,
+): ReadonlyMap<string, Priced> {
+  return new Map(
+    entries.flatMap(({ order, quoted }) => {
+      const { number } = order.value;
+      const priced = quoted && sent.has(number) ? priceOf(order) : undefined;
+      return priced ? [[number, priced] as const] : [];
+    }),
+  );
 }
 
 /** The orders of which neither their own file nor any of the catalogue has another text now, by file. */

@@ -3,7 +3,7 @@ import { createFormatter, kilograms, metres } from '../units/index.ts';
 import { NO_BREAK } from './words.ts';
 
 export const BALLAST_METHOD =
-  'Ballast: estimated by lost buoyancy (the water in the tank is part of the sea and its surface is lost to the waterplane), draining by orifice flow after Torricelli with the vent counted and no help from acceleration; verify by draught marks, by timing her roll and by timing the tank.';
+  'Ballast: estimated by lost buoyancy (the open tank counts as part of the sea, not of the hull), filling and draining by Torricelli’s law through outlet and vent, with no help from her gathering way; verify by draught marks, by timing her roll and by timing the tank.';
 
 /** What the ballast tank does, whichever way it goes; nothing when she has none. */
 export function ballastSentences({ build }: Figures, { ballast }: Afloat): readonly string[] {
@@ -29,15 +29,21 @@ export function ballastSentences({ build }: Figures, { ballast }: Afloat): reado
   }
   if (height?.[0] !== undefined && height[1] !== undefined) {
     told.push(
-      `GM goes from ${format.dimension(metres(height[0]))} to ${format.dimension(metres(height[1]))}`,
+      `GM (her stiffness against leaning) goes from ${format.dimension(metres(height[0]))} to ${format.dimension(metres(height[1]))}`,
     );
   }
   if (period?.[0] !== undefined && period[1] !== undefined) {
-    told.push(`the period of her roll from ${seconds(period[0])} to ${seconds(period[1])}`);
+    told.push(
+      `one roll from side to side and back takes ${seconds(period[1])} instead of ${seconds(period[0])}`,
+    );
   }
-  if (told.length > 0) lines.push(`With it open ${told.join(', ')}.`);
+  if (told.length > 0) lines.push(`With it open to the sea ${joined(told)}.`);
   return [...lines, ...flowSentence(ballast, seconds)];
 }
+
+/** "a, b and c". */
+const joined = (parts: readonly string[]): string =>
+  [parts.slice(0, -1).join(', '), ...parts.slice(-1)].filter((part) => part !== '').join(' and ');
 
 function flowSentence(
   { drains, fills }: NonNullable<Afloat['ballast']>,

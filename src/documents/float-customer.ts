@@ -1,12 +1,12 @@
 import { conditionOf, type Figures } from '../figures/index.ts';
 import { createFormatter, type Formatter } from '../units/index.ts';
 import { BALLAST_METHOD, ballastSentences } from './float-ballast-words.ts';
-import { conditionSentence, FLOAT_METHOD, offsetSentence } from './float-words.ts';
+import { conditionSentence, FLOAT_METHOD, offsetSentence, placeWords } from './float-words.ts';
 import type { HandoverView } from './handover-types.ts';
 import type { KeyFigure } from './quote-types.ts';
 
 const FROM_LINES =
-  'estimated by hydrostatics from the drawn lines and the counted masses, in still water';
+  'estimated by hydrostatics (the drawn hull sinks until it carries the counted masses), in still water';
 
 /** Draught, freeboard and how she sits, for the quote; nothing when she was not computed afloat. */
 export function floatKeyFigures(figures: Figures, format: Formatter): readonly KeyFigure[] {
@@ -23,12 +23,12 @@ export function floatKeyFigures(figures: Figures, format: Formatter): readonly K
     {
       label: 'Freeboard, fully loaded',
       value: format.dimension(lowest.freeboard),
-      method: `At the lowest place where water could come in, the ${lowest.name}; ${FROM_LINES}; verify by measuring afloat.`,
+      method: `At the lowest place where water could come in, ${placeWords(lowest.name)}; estimated in the same way; verify by measuring afloat.`,
     },
     {
       label: 'How she floats',
       value: state.trims === 'level' ? 'level' : `${format.degrees(state.trim)} ${state.trims}`,
-      method: `At rest, fully loaded, everyone seated. ${offsetSentence(figures, afloat)}`,
+      method: `At rest, fully loaded, everyone seated${state.trims === 'level' ? '' : '; the end named lies lower'}. ${offsetSentence(figures, afloat)}`,
     },
   ];
 }

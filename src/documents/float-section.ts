@@ -1,5 +1,5 @@
 import { type Afloat, conditionOf, type Figures } from '../figures/index.ts';
-import { createFormatter, type Formatter } from '../units/index.ts';
+import { createFormatter, type Formatter, kilograms } from '../units/index.ts';
 import { BALLAST_METHOD, ballastSentences } from './float-ballast-words.ts';
 import { growthSentences, growthTable } from './float-growth.ts';
 import { heeledPicture, rightingPicture, waterlinesPicture } from './float-pictures.ts';
@@ -46,6 +46,7 @@ export function floatSection(figures: Figures, fontCss: string): Section {
       adviceSentence(figures, afloat),
       takenSentence(afloat),
       ...toldConditions(figures, afloat).map((condition) => conditionSentence(condition, figures)),
+      centimetreSentence(afloat, format),
       offsetSentence(figures, afloat),
       ...ballastSentences(figures, afloat),
       ...growthSentences(figures, afloat),
@@ -73,6 +74,13 @@ export function floatSection(figures: Figures, fontCss: string): Section {
       'None of these figures is a claim that she complies with a rule.',
     ],
   });
+}
+
+/** How much weight she feels, for whoever moves or adds some. */
+function centimetreSentence({ perCentimetre }: Afloat, format: Formatter): string | undefined {
+  if (!perCentimetre) return undefined;
+  const { sinks, trims } = perCentimetre;
+  return `Fully loaded, ${format.mass(sinks)} more sinks her by 1 cm, and ${format.mass(kilograms(trims))} moved 1 m forward or aft trims her by 1 cm over her length in the water.`;
 }
 
 /** Draught, trim and heel in one table, freeboards and GM in the next: together they would not fit a page. */

@@ -23,7 +23,7 @@ const AFT = 0.35;
 
 /** How figures afloat were found, and how to check them. */
 export const FLOAT_METHOD =
-  'Draught, trim, heel, freeboard and GM: estimated by hydrostatics from the drawn lines and the counted masses, in still water; verify by weighing, by draught marks and by an inclining test.';
+  'Draught, trim (bow or stern lower), heel (lean), freeboard and GM (stiffness against leaning): estimated by hydrostatics from the drawn lines and the counted masses, in still water; verify by weighing, by draught marks and by an inclining test.';
 export const OFFSET_METHOD =
   'estimated by hydrostatics in still water; verify by an offset-load test';
 
@@ -77,8 +77,16 @@ export function conditionSentence(condition: Condition, figures: Figures): strin
   const { freeboards, heel, leans } = state;
   const lean = leans === 'upright' ? 'floats upright' : `leans ${format.degrees(heel)} ${leans}`;
   const { lowest } = freeboards;
-  return `${situation} she ${trimWords(state, format)}, ${lean}, and the lowest place where water could come in, the ${lowest.name}, stands ${format.dimension(lowest.freeboard)} above the water.`;
+  return `${situation} she ${trimWords(state, format)}, ${lean}, and the lowest place where water could come in, ${placeWords(lowest.name)}, stands ${format.dimension(lowest.freeboard)} above the water.`;
 }
+
+/** Where water could come in first, for whoever does not build boats. */
+export const placeWords = (name: string): string => PLAIN_PLACES.get(name) ?? `the ${name}`;
+
+const PLAIN_PLACES: ReadonlyMap<string, string> = new Map([
+  ['sheer', 'the top edge of her side'],
+  ['transom corner', 'the corner of her stern'],
+]);
 
 /** What a movable thing does to her trim as ordered, and what moving one would gain; undefined when she is as she should be. */
 export function adviceSentence(figures: Figures, afloat: Afloat): string | undefined {
@@ -111,11 +119,16 @@ export function takenSentence({ trim: { taken } }: Afloat): string | undefined {
 export function offsetSentence({ build }: Figures, { offset }: Afloat): string {
   const format = createFormatter(build.yard.locale, build.yard.units);
   const { people, heel, lowest } = offset;
-  const who = people === 1 ? 'the one person aboard' : `all ${peopleText(people, format)}`;
+  const who = crowdText(people, format);
   if (heel === undefined || !lowest) {
     return `With ${who} on one side water would come aboard or she would turn over: keep people spread and seated (${OFFSET_METHOD}).`;
   }
   return `With ${who} on one side she leans ${format.degrees(heel)} and keeps ${format.dimension(lowest.freeboard)} of freeboard (${OFFSET_METHOD}).`;
+}
+
+function crowdText(people: number, format: Formatter): string {
+  if (people === 1) return 'the one person aboard';
+  return people === 2 ? 'both people' : `all ${peopleText(people, format)}`;
 }
 
 /** Height of the water's surface above the baseline on the centreline, m. */
@@ -135,7 +148,7 @@ function situationOf(condition: Condition, { build, float }: Figures, format: Fo
     case 'light':
       return 'As built, without engine, fuel and people,';
     case 'with engine':
-      return 'With her outboard and nothing else aboard';
+      return 'With her outboard and nothing else aboard,';
     case 'performance test':
       return `For the trial, with ${crew} ${seats},`;
     case 'fully loaded':
@@ -143,15 +156,15 @@ function situationOf(condition: Condition, { build, float }: Figures, format: Fo
     case 'grown':
       return `Fully loaded, once she has put on the ${format.mass(float?.afloat?.growth.allowed ?? kilograms(0))} that the shop allows for,`;
     case 'people to one side':
-      return `With ${crew} gone to ${side}`;
+      return `With ${crew} gone to ${side},`;
     case 'people aft':
-      return `With ${crew} gone aft`;
+      return `With ${crew} gone aft,`;
     case 'ballast flooded at rest':
       return 'Loaded as for the trial and at rest, with the ballast tank open to the sea,';
     case 'ballast drained':
       return 'Loaded as for the trial, with the ballast tank drained,';
     case 'custom':
-      return `With ${build.order.condition?.name ?? 'her own load'}`;
+      return `With ${build.order.condition?.name ?? 'her own load'},`;
   }
 }
 
@@ -159,6 +172,6 @@ function sinkingWords(equilibrium: Condition['equilibrium']): string {
   if (equilibrium.outcome !== 'swamped') return 'she does not come to rest upright';
   const { opening } = equilibrium;
   return opening
-    ? `water comes aboard at the ${opening.name}`
+    ? `water comes aboard at ${placeWords(opening.name)}`
     : 'she is heavier than she can float';
 }

@@ -31,7 +31,7 @@ export function handoverEnergy({ build, electrics }: Figures): HandoverView['ene
             {
               label: 'Batteries, usable',
               value: ampereHours(known.usable, format),
-              method: `Of ${ampereHours(known.rated, format)} rated; more each day wears them out.`,
+              method: `Of ${ampereHours(known.rated, format)} rated; using more than that each day wears them out early.`,
             },
             {
               label: 'Lasts without charging',
@@ -41,7 +41,7 @@ export function handoverEnergy({ build, electrics }: Figures): HandoverView['ene
             {
               label: 'With everything on at once',
               value: hoursText(known.hoursAtPeak, format),
-              method: 'From full to the usable share.',
+              method: 'From full until the usable part is spent.',
             },
           ]
         : []),
@@ -52,7 +52,7 @@ export function handoverEnergy({ build, electrics }: Figures): HandoverView['ene
         method: 'To put one day’s use back, nothing else drawing.',
       })),
     ],
-    method: `${ELECTRICS_BASIS.battery.validity} ${ELECTRICS_BASIS.battery.caution} Hours a day are assumed; yours decide.`,
+    method: `${ELECTRICS_BASIS.battery.validity} ${ELECTRICS_BASIS.battery.caution} The hours a day are assumed; your own use decides.`,
   };
 }
 
@@ -74,7 +74,7 @@ function seriesFigures(
     {
       label: `${volts}${NO_BREAK}V, with everything on`,
       value: hoursText(bank.hoursAtPeak, format),
-      method: 'From full to the usable share.',
+      method: 'From full until the usable part is spent.',
     },
   ];
 }

@@ -6,6 +6,7 @@ import {
   formatDate,
   type Formatter,
   type Kilograms,
+  kilograms,
   UNIT_KINDS,
 } from '../units/index.ts';
 import type { HandoverMass, TrialRun } from './handover-types.ts';
@@ -42,8 +43,8 @@ export function handoverMasses(figures: Figures): readonly HandoverMass[] {
       ? [
           massRow(figures, 'trailer', {
             condition: 'On her trailer',
-            contains: `Ready to launch, with loose gear for ${people} at ${gear} each, and the trailer.`,
-            computed: mass.onTrailer,
+            contains: `Ready to launch, on the trailer, no loose gear. With gear for ${people} at ${gear} each: ${format.mass(mass.onTrailer)}, computed.`,
+            computed: kilograms(mass.ready.mass + trailer.tare),
           }),
         ]
       : []),

@@ -19,7 +19,7 @@ export function limitsSection(figures: Figures): Section {
     tables: limitsTables(figures, performancePrinter(build)),
     notes: [
       ...ratings.map(ratingNote),
-      'Screening: freeboard, heel and downflooding height only, estimated to ISO 12217-1:2015, second hand. Verify by the tests of ISO 12217.',
+      'Screening: freeboard, heel and downflooding height only, estimated to ISO 12217-1:2015, as quoted by others. Verify by the tests of ISO 12217.',
     ],
   });
 }

@@ -2,7 +2,7 @@ import type { Figures, LimitsFigures } from '../figures/index.ts';
 import { metres, UNIT_KINDS } from '../units/index.ts';
 import { notComputed, type PerformancePrinter } from './performance-words.ts';
 import { figureColumn, flagRow, plainRow, type SectionTable, textColumn } from './section.ts';
-import { capital, NO_BREAK, withMinus } from './words.ts';
+import { capital, NO_BREAK } from './words.ts';
 
 const COLUMNS = ['Value', 'Limit', 'Left'].map(figureColumn);
 
@@ -41,6 +41,7 @@ function ratingTable(
         engine,
         '',
       ),
+      ...asOrderedRows(limits, ordered, format),
       plainRow(
         'The shop’s rating',
         format.number(ratings.people, 0),
@@ -62,6 +63,26 @@ function ratingTable(
   };
 }
 
+/** The order's load once more, as the ISO-style method counts it. */
+function asOrderedRows(
+  { asOrdered }: LimitsFigures,
+  people: number,
+  format: PerformancePrinter['format'],
+): SectionTable['rows'] {
+  if (!asOrdered) return [];
+  const { onPlate, greatest, left } = asOrdered;
+  const isOver = typeof left === 'number' && left < 0;
+  return [
+    (isOver ? flagRow : plainRow)(
+      'As ordered, loads as the ISO small craft standards count them',
+      format.number(people, 0),
+      format.mass(onPlate),
+      '',
+      greatest > onPlate ? `${format.mass(greatest)} with what is in fixed tanks` : '',
+    ),
+  ];
+}
+
 type Categories = Exclude<LimitsFigures['categories'], { readonly notComputed: string }>;
 
 function categoryTable(categories: Categories, { format }: PerformancePrinter): SectionTable {
@@ -76,7 +97,7 @@ function categoryTable(categories: Categories, { format }: PerformancePrinter): 
           `${category}: ${name}`,
           value(found, unit),
           value(limit, unit),
-          withMinus(value(left, unit)),
+          value(left, unit),
         ),
       ),
     ),
@@ -105,7 +126,7 @@ function engineTable(
           name,
           value(found, unit),
           value(limit, unit),
-          withMinus(value(left, unit)),
+          value(left, unit),
         ),
       ),
       ...fit.faults.map((fault) => flagRow(fault, '', '', '')),

@@ -20,8 +20,11 @@ function speedFigure({ build, drive }: Figures): readonly KeyFigure[] {
     one && !('notComputed' in one.speed) ? [`${words} ${print.band(one.speed.speed)}.`] : [];
   const isAlone = light && light.loading.people < loaded.loading.people;
   const method = [
-    'Estimated, trial to confirm.',
-    `With ${people}, fuel and gear, calm water, clean bottom; by Savitsky’s method of 1964${crouchWords(loaded, print.knots)}.`,
+    'Estimated, trial to confirm. In knots (kn).',
+    `With ${people}, fuel and gear, calm water, clean bottom; by Savitsky’s method of 1964 for planing boats${crouchWords(loaded, print.knots)}.`,
+    ...('notComputed' in loaded.speed
+      ? ['So loaded she does not rise onto the plane; her speed below that is not computed.']
+      : []),
     ...outsideWords(loaded),
     ...(isAlone ? also('With one person', light) : []),
     ...also('With the water of the ballast tank', of('loaded with ballast')),
@@ -31,7 +34,9 @@ function speedFigure({ build, drive }: Figures): readonly KeyFigure[] {
 }
 
 function crouchWords({ speed }: DriveLoading, knots: (speed: number) => string): string {
-  return 'notComputed' in speed ? '' : `; Crouch’s formula, a check, gives ${knots(speed.crouch)}`;
+  return 'notComputed' in speed
+    ? ''
+    : `; a second estimate, by Crouch’s formula, gives ${knots(speed.crouch)}`;
 }
 
 function outsideWords({ speed }: DriveLoading): readonly string[] {
@@ -54,7 +59,7 @@ function rangeFigure({ build, drive }: Figures): readonly KeyFigure[] {
     {
       label: 'Range, estimated',
       value: print.range(cruise.range),
-      method: `Estimated, trial to confirm. At ${print.knots(cruise.speed)} on ${fuel}, about ${print.flow(cruise.flow)}, with ${reserve} of the fuel kept back; no wind, no current.${fast} Not for planning a passage until measured.`,
+      method: `Estimated, trial to confirm. At ${print.knots(cruise.speed)} on ${fuel}, about ${print.flow(cruise.flow)}, with ${reserve} of the fuel kept back; nautical miles (nmi), no wind, no current.${fast} Not for planning a passage until measured.`,
     },
   ];
 }

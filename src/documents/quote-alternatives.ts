@@ -3,7 +3,7 @@ import { type Finding, FINDING_CODES, type FindingCode } from '../findings/index
 import { isZero, type Money } from '../money/index.ts';
 import { createFormatter, kilograms } from '../units/index.ts';
 import type { Fact, QuoteAlternative } from './quote-types.ts';
-import { NO_CHANGE, sentence, signedMoney, speedChange, withMinus } from './words.ts';
+import { NO_CHANGE, sentence, signedMoney, speedChange } from './words.ts';
 
 /** Findings about what the boat may carry and what fits; the others are the shop's own affair. */
 const FOR_THE_CUSTOMER: ReadonlySet<FindingCode> = new Set([
@@ -20,6 +20,7 @@ const FOR_THE_CUSTOMER: ReadonlySet<FindingCode> = new Set([
   'TRAILER_LENGTH',
   'PEOPLE_OVER_METHOD',
   'POWER_OVER_METHOD',
+  'LOAD_OVER_METHOD',
   'STEERING_MISMATCH',
   'DOES_NOT_PLANE',
   'BRAKES_MISSING',
@@ -59,7 +60,7 @@ function differenceFacts(
       value: numberChange(massOnTrailer, mass, 0.5),
     },
     {
-      label: 'People rated for',
+      label: 'People she may carry',
       value: numberChange(people, format.number(Math.abs(people), 0), 0.5),
     },
     { label: 'Full speed, loaded', value: speedChange(differences, format) },
@@ -75,7 +76,7 @@ function differenceFacts(
 }
 
 function moneyChange(change: Money, locale: string): string {
-  return isZero(change) ? NO_CHANGE : withMinus(signedMoney(change, locale));
+  return isZero(change) ? NO_CHANGE : signedMoney(change, locale);
 }
 
 /** "+12 kg", "−12 kg"; "no change" below what is printed. */

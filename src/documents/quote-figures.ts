@@ -74,13 +74,21 @@ function outboardPower({ build }: Figures, format: Formatter): KeyFigure {
       };
 }
 
+type Rating = Exclude<Figures['limits']['ratings'], { readonly notComputed: string }>[number];
+
+/** What keeps the number of people where it is, and what would take more. */
+function bindingWords({ by, not: [next] }: NonNullable<Rating['binding']>): string {
+  const sets = `${by.join(' and ')} ${by.length === 1 ? 'sets' : 'set'} that`;
+  return next ? `${sets}, while ${next.name} would take ${next.people}` : sets;
+}
+
 /** What each method that the yard goes by makes of the people, and what binds. */
 function estimates({ limits }: Figures): string {
   const ratings = 'notComputed' in limits.ratings ? [] : limits.ratings;
   return ratings
     .flatMap(({ name, people: most, binding }) =>
       typeof most === 'number' && binding
-        ? [` ${name}, estimated: ${most}; ${binding.words}.`]
+        ? [` ${name}, estimated: ${most}; ${bindingWords(binding)}.`]
         : [],
     )
     .join('');

@@ -34,7 +34,7 @@ function trailerFigures({ build, tow }: Figures): readonly KeyFigure[] {
           {
             label: 'Mass on the tow ball',
             value: format.mass(ball.onBall),
-            method: `${format.percent(ball.share, 0)} of the whole, estimated from moments with fuel and loose gear aboard; weighed at handover. ${vehicleWords(trailer)}`,
+            method: `${format.percent(ball.share, 0)} of the whole, estimated from where everything sits, with fuel and loose gear aboard; weighed at handover. ${vehicleWords(trailer)}`,
           },
         ]),
     ...(typeof length === 'number'
@@ -42,7 +42,7 @@ function trailerFigures({ build, tow }: Figures): readonly KeyFigure[] {
           {
             label: 'Length on the road',
             value: format.length(length),
-            method: `From the ball to the last thing behind it, estimated; ${format.length(metres(width.value))} wide. ${brakeWords(trailer)} Estimated; confirm with the authority.`,
+            method: `From the ball to the last thing behind it; ${format.length(metres(width.value))} wide. ${brakeWords(trailer)} Estimated; confirm with the authority.`,
           },
         ]
       : []),

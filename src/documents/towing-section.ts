@@ -89,6 +89,6 @@ function trailerNotes({ brakes }: TrailerFigures): readonly string[] {
     ...('notComputed' in brakes
       ? []
       : [`Brakes by mass thresholds: ${brakes.source}. Estimated; confirm with the authority.`]),
-    'Length and width on the road: second hand and from memory; confirm with the authority.',
+    'Length and width on the road: as quoted by others and from memory; confirm with the authority.',
   ];
 }

@@ -9,7 +9,6 @@ import {
   type SectionTable,
   textColumn,
 } from './section.ts';
-import { withMinus } from './words.ts';
 
 type Margins = readonly {
   readonly name: string;
@@ -79,6 +78,6 @@ function rowsOf(margins: Margins, format: Formatter): readonly SectionRow[] {
       if (unit === 'kg') return format.mass(kilograms(number));
       return unit === 'm' ? format.length(metres(number)) : format.percent(number, 1);
     };
-    return (holds ? plainRow : flagRow)(name, print(value), print(limit), withMinus(print(left)));
+    return (holds ? plainRow : flagRow)(name, print(value), print(limit), print(left));
   });
 }

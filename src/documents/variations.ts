@@ -6,7 +6,7 @@ import { accountOf, priceChange } from './account.ts';
 import type { DocumentHead } from './head.ts';
 import type { Fact } from './quote-types.ts';
 import { type ShopHead, shopHead } from './shop-head.ts';
-import { boatName, customerLines, sentence, signedMass, signedMoney, withMinus } from './words.ts';
+import { boatName, customerLines, sentence, signedMass, signedMoney } from './words.ts';
 
 export interface VariationEntry {
   /** "Variation 1". */
@@ -84,9 +84,7 @@ function entryOf(one: FiguredVariation, quoted: Figures): VariationEntry {
       { label: 'Asked for', value: formatDate(variation.asked, yard.locale) },
       {
         label: 'Drive-away price',
-        value: change
-          ? withMinus(signedMoney(change, yard.locale))
-          : 'not computed: it cannot be built so',
+        value: change ? signedMoney(change, yard.locale) : 'not computed: it cannot be built so',
       },
       {
         label: 'Mass',
@@ -103,13 +101,13 @@ function entryOf(one: FiguredVariation, quoted: Figures): VariationEntry {
 function accountRows({ quoted, variations, issued }: Varied): VariationsView['account'] {
   const { locale } = quoted.build.yard;
   const account = accountOf(quoted, issued, variations);
-  const print = (amount: Money): string => withMinus(formatMoney(amount, locale));
+  const print = (amount: Money): string => formatMoney(amount, locale);
   const accepted = issued ? `Quote, revision ${issued.revision}` : 'Quote';
   return [
     { label: `${accepted}, drive-away price`, amount: print(account.quoted), kind: 'sum' },
     ...account.agreed.map(({ name, change }) => ({
       label: name,
-      amount: withMinus(signedMoney(change, locale)),
+      amount: signedMoney(change, locale),
       kind: 'part',
     })),
     { label: 'Drive-away price with what was agreed', amount: print(account.total), kind: 'whole' },

@@ -43,13 +43,10 @@ export function customerLines({ order: { customer } }: Build): readonly string[]
   ]);
 }
 
-/** "+$120.00" or "-$120.00": a change of price. */
+/** "+$120.00" or "−$120.00": a change of price. */
 export function signedMoney(change: Money, locale: string): string {
   return `${isNegative(change) ? '' : '+'}${formatMoney(change, locale)}`;
 }
-
-/** A text that a customer reads, with a minus sign in the place of a hyphen before a number. */
-export const withMinus = (text: string): string => text.replace('-', '−');
 
 /** "+12 kg" or "−12 kg": a change of mass. */
 export function signedMass(change: Kilograms, format: Formatter): string {

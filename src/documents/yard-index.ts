@@ -13,7 +13,7 @@ import type { PageHead } from './head.ts';
 import { type FindingLine, findingLine } from './finding-line.ts';
 import type { CaptionedPicture } from './picture.ts';
 import { boatsOf, planChart, timeliness } from './plan-page.ts';
-import { signedMoney } from './words.ts';
+import { NO_BREAK, signedMoney } from './words.ts';
 
 export interface IndexRow {
   readonly number: string;
@@ -227,5 +227,5 @@ function documentsOf(number: string, pdf: boolean): IndexRow['documents'] {
 /** "1 warning", "2 warnings"; empty for none. */
 function counted(findings: readonly Finding[], severity: Finding['severity']): string {
   const count = findings.filter((one) => one.severity === severity).length;
-  return count === 0 ? '' : `${count} ${severity}${count === 1 ? '' : 's'}`;
+  return count === 0 ? '' : `${count}${NO_BREAK}${severity}${count === 1 ? '' : 's'}`;
 }

@@ -134,11 +134,12 @@ function cheapest(
 }
 
 /**
- * The place itself, then rings about it. Keys that may stand on their places begin level with them, so that rows come
- * first; keys beside theirs begin aslant, so that a leader does not hide in the centreline.
+ * Steps to the place itself, then to rings about it. Keys that may stand on their places begin level with them, so
+ * that rows come first; keys beside theirs begin aslant, so that a leader does not hide in the centreline.
  */
-function spotsAround({ x, y }: Anchor, clear: number): readonly Spot[] {
-  const slope = clear === 0 ? 0 : Math.SQRT1_2;
+const STEPS = { level: stepsFrom(0), aslant: stepsFrom(Math.SQRT1_2) };
+
+function stepsFrom(slope: number): readonly Spot[] {
   const off = (turn: number): number => Math.abs(Math.abs(Math.sin(turn)) - slope);
   const turns = Array.from({ length: DIRECTIONS }, (_, index) => {
     const half = Math.ceil(index / 2) * (index % 2 === 0 ? 1 : -1);
@@ -146,9 +147,14 @@ function spotsAround({ x, y }: Anchor, clear: number): readonly Spot[] {
   }).toSorted((a, b) => off(a) - off(b));
   const rings = [KEY_SPACING, 2 * KEY_SPACING, ...RINGS].toSorted((a, b) => a - b);
   const around = rings.flatMap((ring) =>
-    turns.map((turn) => ({ x: x + ring * Math.cos(turn), y: y + ring * Math.sin(turn) })),
+    turns.map((turn) => ({ x: ring * Math.cos(turn), y: ring * Math.sin(turn) })),
   );
-  return [{ x, y }, ...around];
+  return [{ x: 0, y: 0 }, ...around];
+}
+
+function spotsAround({ x, y }: Anchor, clear: number): readonly Spot[] {
+  const steps = clear === 0 ? STEPS.level : STEPS.aslant;
+  return steps.map((step) => ({ x: x + step.x, y: y + step.y }));
 }
 
 /** Every spot of the box, on a grid of a quarter of the keys' spacing. */

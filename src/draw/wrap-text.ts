@@ -19,8 +19,13 @@ function widthOfOne(character: string): number {
   return character < '\u0250' ? 0.56 : 1;
 }
 
+/** Between a number as typed and its unit, or a count and "×". */
+const INSIDE_QUANTITY =
+  /(?<=(?:^|\s)\d[\d.,]*) (?=(?:[A-Za-z%°×][A-Za-z0-9/²³]{0,3})(?:[\s,.;)]|$))/g;
+
 /**
- * A text over as many lines as it takes; a word wider than a line is broken. A no-break space holds words together.
+ * A text over as many lines as it takes; a word wider than a line is broken. A no-break space holds words together,
+ * and a number keeps its unit.
  *
  * @param width - of a line, as a multiple of the text's size
  * @returns one line at least
@@ -28,7 +33,10 @@ function widthOfOne(character: string): number {
 export function wrapText(text: string, width: number): readonly string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(/[ \t\r\n]+/).flatMap((one) => pieces(one, width))) {
+  for (const word of text
+    .replace(INSIDE_QUANTITY, '\u00A0')
+    .split(/[ \t\r\n]+/)
+    .flatMap((one) => pieces(one, width))) {
     const longer = line === '' ? word : `${line} ${word}`;
     if (line !== '' && widthOf(longer) > width) {
       lines.push(line);

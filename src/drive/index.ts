@@ -16,7 +16,7 @@ export { ittc57 } from './friction.ts';
 export { type Burning, FOUR_STROKE, fuelFlow, fuelRange, THIRDS_RESERVE } from './fuel.ts';
 export { OUTBOARD_THRUST } from './outboard.ts';
 export { porpoisingTrim } from './porpoising.ts';
-export { type Gearing, pitchBand, type PitchChoice, pitchFor, turnsFor } from './propeller.ts';
+export { type Gearing, pitchBand, type PitchChoice, pitchFor } from './propeller.ts';
 export { planeAt, type Running } from './savitsky.ts';
 export { type Driven, OUTBOARD_EFFICIENCY, type SpeedEstimate, speedFor } from './speed.ts';
 export type * from './types.ts';

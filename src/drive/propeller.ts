@@ -30,21 +30,6 @@ export function pitchFor(
   return metres(speed / ((turns / 60 / gearing.ratio) * (1 - gearing.slip)));
 }
 
-/**
- * Engine speed at which a propeller of a pitch runs the boat at a speed; `pitchFor` the other way round.
- *
- * @returns rev/min
- * @source derived: definition of apparent slip
- */
-export function turnsFor(
-  speed: MetresPerSecond,
-  pitch: Metres,
-  gearing: Gearing,
-): Computed<number> {
-  if (!isSound(gearing) || !(pitch > 0) || !(speed >= 0)) return { notComputed: UNSOUND };
-  return (speed / (pitch * (1 - gearing.slip))) * gearing.ratio * 60;
-}
-
 /** What a propeller may be pitched at. */
 export interface PitchChoice {
   /** At full throttle the engine reaches the top of its band with the finest, the bottom with the coarsest. */

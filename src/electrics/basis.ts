@@ -10,9 +10,10 @@ export const ELECTRICS_BASIS = {
       'Estimated to ABYC E-11 and 33 CFR 183.425; verify by measuring the drop under load. To be confirmed by a licensed electrician under local rules.',
   },
   battery: {
-    method: 'Daily budget over the usable share of the bank; hours at a current by Peukert.',
+    method: 'Daily budget over the usable share of the bank; hours at a current by Peukert’s law.',
     validity: 'New batteries at 25 °C; the maker’s data sheet goes first.',
-    caution: 'Estimated to Peukert; verify by a discharge test.',
+    caution:
+      'Estimated to Peukert’s law (emptied faster, a battery gives less); verify by a discharge test.',
   },
   starter: {
     method: 'Starter cable by ABYC E-11 voltage drop while cranking.',

@@ -1,11 +1,9 @@
 import { type Amperes, amperes, type Metres, metres } from '../units/index.ts';
-import type { Circuit, Conductor, NotComputed, WiringRules } from './types.ts';
+import type { Circuit, Conductor, WiringRules } from './types.ts';
 import { ENGINE_SPACE_SHARE, METRIC_AREAS, WIRE_SIZES, type WireSize } from './wire-table.ts';
 
 /** Resistance of hot copper, ohm circular mil per foot: ABYC E-11, the constant K (from memory). */
 const OHM_CIRCULAR_MIL_PER_FOOT = 10.75;
-/** Resistivity of copper at 20 C, ohm mm2 / m: ISO 13297, annex on cable areas (from memory). */
-const OHM_MM2_PER_METRE = 0.0164;
 const METRES_PER_FOOT = 0.3048;
 const CIRCULAR_MILS_PER_MM2 = 1973.525;
 
@@ -30,16 +28,6 @@ interface Drop {
  */
 export function copperForDrop({ current, roundTrip, allowedVolts }: Drop): number {
   return (OHM_CIRCULAR_MIL_PER_FOOT * current * (roundTrip / METRES_PER_FOOT)) / allowedVolts;
-}
-
-/**
- * Copper needed by the other standard, S = 0.0164 I L / E: 9 % less, as it takes cold copper.
- *
- * @returns area, mm2
- * @source ISO 13297 annex, formerly ISO 10133 (from memory)
- */
-export function copperForDropIso({ current, roundTrip, allowedVolts }: Drop): number {
-  return (OHM_MM2_PER_METRE * current * roundTrip) / allowedVolts;
 }
 
 /**
@@ -131,19 +119,6 @@ export function conductorsFor(circuit: Circuit, rules: WiringRules): readonly Co
       },
     ];
   });
-}
-
-/**
- * The thinnest conductor that carries a circuit's current within its voltage drop.
- *
- * @source as `conductorsFor`
- */
-export function sizeConductor(circuit: Circuit, rules: WiringRules): Conductor | NotComputed {
-  return (
-    conductorsFor(circuit, rules)[0] ?? {
-      notComputed: `no single conductor at hand carries ${circuit.current} A over ${circuit.run} m`,
-    }
-  );
 }
 
 /**

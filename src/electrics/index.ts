@@ -16,11 +16,9 @@ export {
   bundlingShare,
   conductorsFor,
   copperForDrop,
-  copperForDropIso,
-  sizeConductor,
   voltsLost,
 } from './conductor.ts';
-export { bilgeFlow, liveWellFlow, pumpCurrent } from './pumps.ts';
+export { bilgeFlow } from './pumps.ts';
 export { mainFuse, type MainFuse, starterCable, type StarterCable } from './starter.ts';
 export type {
   Circuit,

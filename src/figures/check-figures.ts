@@ -17,6 +17,7 @@ import { checkLaminate } from './check-laminate.ts';
 import { checkLimits } from './check-limits.ts';
 import { checkTow } from './check-tow.ts';
 import { checkFloat } from './check-float.ts';
+import { checkPlaces } from './check-places.ts';
 import type { Figures } from './types.ts';
 
 /** Findings that need computed figures: load, trailer, margin, and those of the rooms. */
@@ -62,6 +63,7 @@ export function checkFigures(figures: Omit<Figures, 'findings'>): readonly Findi
     ...checkLaminate(figures),
     ...checkElectrics(figures),
     ...checkFloat(figures),
+    ...checkPlaces(figures),
   ];
 }
 

@@ -1,6 +1,6 @@
 import { type Finding, finding } from '../findings/index.ts';
 import type { Rating } from '../limits/index.ts';
-import { createFormatter, metres } from '../units/index.ts';
+import { createFormatter, kilograms, metres } from '../units/index.ts';
 import type { Figures } from './types.ts';
 
 type Checked = Pick<Figures, 'build' | 'limits'>;
@@ -12,6 +12,8 @@ export function checkLimits(figures: Checked): readonly Finding[] {
     ...('notComputed' in ratings
       ? []
       : ratings.flatMap((rating) => againstMethod(figures, rating))),
+    ...loadOverMethod(figures),
+    ...sternLow(figures),
     ...helmMismatch(figures),
     ...notScreened(figures),
   ];
@@ -46,6 +48,32 @@ function againstMethod({ build }: Checked, rating: Rating): readonly Finding[] {
     );
   }
   return findings;
+}
+
+/** The load as ordered against what the ISO-style method allows. */
+function loadOverMethod({ build, limits }: Checked): readonly Finding[] {
+  const { asOrdered } = limits;
+  if (typeof asOrdered?.left !== 'number' || asOrdered.left >= 0) return [];
+  const format = createFormatter(build.yard.locale, build.yard.units);
+  const allowed = kilograms(asOrdered.onPlate + asOrdered.left);
+  return [
+    finding('LOAD_OVER_METHOD', build.place(['boat', 'people']), {
+      received: `${format.mass(asOrdered.onPlate)} of people, effects, portable fuel and water`,
+      expected: `at most ${format.mass(allowed)} in the manner of the ISO small craft standards`,
+    }),
+  ];
+}
+
+function sternLow({ build, limits }: Checked): readonly Finding[] {
+  const stern = limits.engine?.stern;
+  if (!stern || 'notComputed' in stern || stern.holds) return [];
+  const format = createFormatter(build.yard.locale, build.yard.units);
+  return [
+    finding('STERN_FREEBOARD_LOW', build.place(['outboard', 'model']), {
+      received: format.dimension(metres(stern.value)),
+      expected: `at least ${format.dimension(metres(stern.limit))}, common practice`,
+    }),
+  ];
 }
 
 /** "In the manner of" goes on a sentence; a country's name stays as it is. */

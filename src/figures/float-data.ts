@@ -27,6 +27,20 @@ export function floatData({ float }: Figures): Data {
     ...(afloat.deepest !== undefined && {
       'float.fully-loaded.draught-deepest': datum(afloat.deepest, 'm', EQUILIBRIUM, 4),
     }),
+    ...(afloat.perCentimetre && {
+      'float.fully-loaded.sinks-1-cm': datum(
+        afloat.perCentimetre.sinks,
+        'kg',
+        'area of the waterline x density',
+        2,
+      ),
+      'float.fully-loaded.trims-1-cm': datum(
+        afloat.perCentimetre.trims,
+        'kg.m',
+        'displacement x longitudinal GM / (100 x immersed length)',
+        2,
+      ),
+    }),
     ...curveData(afloat),
     ...offsetData(afloat),
     ...(afloat.ballast ? ballastData(afloat.ballast) : {}),

@@ -5,14 +5,18 @@ import {
   type ConditionsInput,
   type FloatingBody,
   floatConditions,
+  heightAbove,
+  type Hydrostatics,
   hydrostatics,
+  momentToTrim,
   offsetLoad,
   rightingCurve,
+  type WaterPlane,
   withMasses,
 } from '../float/index.ts';
 import type { MassResult } from '../mass/index.ts';
 import type { Build } from '../resolve/index.ts';
-import { kilograms } from '../units/index.ts';
+import { kilograms, metres } from '../units/index.ts';
 import { ballastFigures } from './float-ballast.ts';
 import { conditionOf } from './float-conditions.ts';
 import { growthFigures } from './float-growth.ts';
@@ -45,7 +49,7 @@ function afloat(build: Build, mass: MassResult, body: FloatingBody): Afloat {
   const swamped = swampedFigures(build, mass);
   return {
     conditions,
-    ...(deepest && { deepest: deepest.draught }),
+    ...(deepest && full.state && whatMoves(deepest, full.state.plane, full.load)),
     ...(curve && { curve: { ...curve, side } }),
     offset: offset(build, input, full),
     growth: growthFigures(build, mass, input, conditions),
@@ -54,6 +58,20 @@ function afloat(build: Build, mass: MassResult, body: FloatingBody): Afloat {
     trimEffects: effectsOnTrim(build, body, full),
     trim: trimAdvice(build, body, full, input.openings),
     length: build.hull.dimensions.length,
+  };
+}
+
+/** Her depth in the water, and what a centimetre of sinking and of trim takes. */
+function whatMoves(
+  all: Hydrostatics,
+  plane: WaterPlane,
+  { centre }: Condition['load'],
+): Pick<Afloat, 'deepest' | 'perCentimetre'> {
+  const baseline = { x: metres(0), y: metres(0), z: metres(0) };
+  const height = metres(heightAbove(plane, centre) - heightAbove(plane, baseline));
+  return {
+    deepest: all.draught,
+    perCentimetre: { sinks: all.perCentimetre, trims: momentToTrim(all, height) },
   };
 }
 

@@ -25,6 +25,8 @@ export interface Afloat {
   readonly conditions: readonly Condition[];
   /** Depth of the hull’s deepest point under the water, fully loaded; missing when she does not float so. */
   readonly deepest?: Metres;
+  /** Mass that sinks her 1 cm, and moment that trims her 1 cm over her immersed length, kg.m; fully loaded. */
+  readonly perCentimetre?: { readonly sinks: Kilograms; readonly trims: number };
   /** Righting arms, fully loaded, to the side that she would lean to; missing when she does not float so. */
   readonly curve?: RightingCurve & { readonly side: 'starboard' | 'port' };
   readonly offset: OffsetLoad & { readonly people: number; readonly heelLimit?: Radians };

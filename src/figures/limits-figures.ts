@@ -23,6 +23,7 @@ import { conditionOf } from './float-conditions.ts';
 import { floatingHull, openingsOf } from './float-input.ts';
 import type { Afloat, FloatFigures } from './float-types.ts';
 import { displacedTo, downfloodingHeight } from './hull-form.ts';
+import { type LoadAsOrdered, loadAsOrdered } from './limits-load.ts';
 import { hasHelm } from './loadings.ts';
 
 /** Freeboard of the transom's cut-out with the engine on, m; common practice, no source. */
@@ -31,6 +32,8 @@ const STERN_FREEBOARD = metres(0.15);
 /** What the boat may carry, estimated by the yard's methods to stand beside its own ratings. */
 export interface LimitsFigures {
   readonly ratings: Computed<readonly Rating[]>;
+  /** Where the yard goes by the ISO-style method. */
+  readonly asOrdered?: LoadAsOrdered;
   readonly categories: Computed<readonly Screening[]>;
   readonly plate: {
     /** What stands above it until somebody has signed. */
@@ -58,8 +61,13 @@ export function limitsFigures(
 ): LimitsFigures {
   const { body } = floatingHull(build);
   const engine = engineFigures(build, mass, body);
+  const ratings = body
+    ? rateBoat(ratedBoat(build, mass, body), build.yard.limits.methods)
+    : NO_HULL;
+  const asOrdered = loadAsOrdered(build, ratings, afloat);
   return {
-    ratings: body ? rateBoat(ratedBoat(build, mass, body), build.yard.limits.methods) : NO_HULL,
+    ratings,
+    ...(asOrdered && { asOrdered }),
     categories: afloat ? screened(build, afloat) : NO_HULL,
     plate: {
       standing: PLATE_CAUTION,
@@ -173,10 +181,13 @@ function engineTrim(
   );
 }
 
+/** Over the lowest opening of the after half, nobody aboard. */
 function sternOf(build: Build, ready: WeightedCentre, body: FloatingBody): Computed<Margin> {
   const openings = openingsOf(build);
   const lies = findEquilibrium(body, ready, openings);
   if (lies.outcome !== 'floats') return { notComputed: 'she does not float upright' };
-  const heights = openings.map(({ at }) => heightAbove(lies.plane, at));
+  const aft = openings.filter(({ at }) => at.x < build.hull.dimensions.length / 2);
+  if (aft.length === 0) return { notComputed: 'she has no opening in her after half' };
+  const heights = aft.map(({ at }) => heightAbove(lies.plane, at));
   return sternFreeboard(metres(Math.min(...heights)), STERN_FREEBOARD);
 }

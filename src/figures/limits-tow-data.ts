@@ -10,12 +10,28 @@ const key = (name: string): string => name.toLowerCase().replaceAll(/[^a-z0-9]+/
 /** Ratings by each method, the screening for categories, and the outboard's fit, by stable dotted names. */
 export function limitsData({ limits }: Pick<Figures, 'limits'>): Readonly<Data> {
   const data: Data = {};
-  const { ratings, categories, engine } = limits;
+  const { ratings, asOrdered, categories, engine } = limits;
   for (const rating of 'notComputed' in ratings ? [] : ratings) {
     const name = `limits.${rating.method}`;
     data[`${name}.people`] = datumOf(rating.people, '1', rating.caution, 0);
     data[`${name}.load`] = datumOf(rating.load, 'kg', `${rating.loadMeans}; ${rating.caution}`, 1);
     data[`${name}.power`] = datumOf(rating.power, 'W', rating.caution, 0);
+  }
+  if (asOrdered) {
+    const how = 'people at 75 kg with effects, tanks at 95 %, water in full; ISO 14946, an account';
+    data['limits.iso.as-ordered.load'] = datumOf(asOrdered.onPlate, 'kg', how, 1);
+    data['limits.iso.as-ordered.greatest'] = datumOf(
+      asOrdered.greatest,
+      'kg',
+      `${how}, fixed tanks too`,
+      1,
+    );
+    data['limits.iso.as-ordered.left'] = datumOf(
+      asOrdered.left,
+      'kg',
+      'what the method allows, less that',
+      1,
+    );
   }
   for (const { category, checks } of 'notComputed' in categories ? [] : categories) {
     for (const { name, left, unit } of checks) {

@@ -38,6 +38,11 @@ export const FLOAT_CODES = {
     means: 'At rest, fully loaded, she trims further than her hull likes',
     mend: 'Move weight forward or aft',
   },
+  ITEMS_IN_ONE_PLACE: {
+    severity: 'warning',
+    means: 'Two items of known size stand in one another as they are placed',
+    mend: 'Give one of them another place with at: in the order, or take one out; when one is meant to stand in the other, say so with within: in the catalogue',
+  },
   LIST_AT_REST: {
     severity: 'warning',
     means: 'At rest, fully loaded, she leans to one side',

@@ -10,7 +10,7 @@ export const PERFORMANCE_CODES = {
   MAY_PORPOISE: {
     severity: 'warning',
     means: 'At full throttle the boat may begin to porpoise',
-    mend: 'Trim the outboard in, move mass forward, and look for it on the trial',
+    mend: 'Give batteries or gear places further forward in the order; on the trial trim the outboard in and look for it',
   },
   BOW_MOTOR_WEAK: {
     severity: 'warning',
@@ -20,12 +20,12 @@ export const PERFORMANCE_CODES = {
   SPEED_METHODS_DIFFER: {
     severity: 'note',
     means: 'Two methods differ by more than a fifth on the speed',
-    mend: 'Take the speed for a guess until the trial',
+    mend: 'Tell the customer that the speed is a guess until the trial',
   },
   OUTSIDE_METHOD_RANGE: {
     severity: 'note',
     means: 'A speed is estimated outside the range that its method was made for',
-    mend: 'Take the speed for a guess until the trial',
+    mend: 'Tell the customer that the speed is a guess until the trial',
   },
   PEOPLE_OVER_METHOD: {
     severity: 'error',
@@ -36,6 +36,16 @@ export const PERFORMANCE_CODES = {
     severity: 'error',
     means: 'The outboard has more power than a method that the yard goes by allows',
     mend: 'Choose a smaller outboard; or prove more by a test and take the method out of the yard file',
+  },
+  LOAD_OVER_METHOD: {
+    severity: 'error',
+    means: 'The order carries more than a method that the yard goes by allows',
+    mend: 'Take something out or lower the number of people; or prove more by a test and take the method out of the yard file',
+  },
+  STERN_FREEBOARD_LOW: {
+    severity: 'warning',
+    means: 'With the outboard on and nobody aboard, an opening at the stern is close to the water',
+    mend: 'Choose a lighter outboard, move batteries and tanks forward, or close the opening; look at it on the trial',
   },
   STEERING_MISMATCH: {
     severity: 'warning',
@@ -50,7 +60,7 @@ export const PERFORMANCE_CODES = {
   NOT_REQUIRED_BY_LAW: {
     severity: 'note',
     means: 'A method that the yard goes by does not cover this boat',
-    mend: 'Go by another method as well',
+    mend: 'Add a method that covers her to methods: under limits: in the yard file',
   },
   BRAKES_MISSING: {
     severity: 'error',

@@ -237,7 +237,7 @@ export const FINDING_CODES = {
   },
   QUOTE_DIFFERS: {
     severity: 'warning',
-    means: 'The quote that was sent last says another price than the order would have today',
+    means: 'The quote that was sent last says another price than the order has',
     mend: 'Look at what changed on the order’s costing page; to send the new price, issue a revision',
   },
   ...WORKSHOP_CODES,

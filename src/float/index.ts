@@ -30,7 +30,7 @@ export { type OffsetLoad, offsetLoad, type OffsetLoadInput } from './offset-load
 export { armAt, type RightingArm, type RightingCurve, rightingCurve } from './righting-curve.ts';
 export { rollPeriod, type RollInput } from './roll-period.ts';
 export { type SwampedBalance, swampedBalance, type SwampedPart, weightSwamped } from './swamped.ts';
-export { clash, sideBySide, type Size, type Space } from './space.ts';
+export { clash, sideBySide, type Size, type Space, standsIn } from './space.ts';
 export { surfaceAreas, tankForm, type TankSpace } from './tank-form.ts';
 export {
   type BestPlace,
@@ -38,7 +38,6 @@ export {
   type BestPlaceInput,
   type NamedMass,
   type Place,
-  placesAlong,
   type PlaceTried,
   trimEffects,
   type TrimEffect,

@@ -1,12 +1,4 @@
-import {
-  kilograms,
-  type Kilograms,
-  type Metres,
-  metres,
-  type Point3,
-  radians,
-  type Radians,
-} from '../units/index.ts';
+import { kilograms, type Kilograms, type Point3, radians, type Radians } from '../units/index.ts';
 import { findEquilibrium } from './equilibrium.ts';
 import type { FloatingBody, Load, Opening, WaterPlane } from './types.ts';
 import { type PointMass, withMasses } from './with-masses.ts';
@@ -103,26 +95,6 @@ export function bestPlace(input: BestPlaceInput): BestPlace {
     );
   const gain = now && tried[0] ? Math.max(0, now.outside - tried[0].outside) : 0;
   return { ...(now && { now }), tried, gain: radians(gain) };
-}
-
-/**
- * Places every so far along a straight line, both ends among them.
- *
- * @param count - at least 2
- * @source derived: equal steps
- */
-export function placesAlong(
-  name: string,
-  from: Point3,
-  to: Point3,
-  count: number,
-): readonly Place[] {
-  return Array.from({ length: count }, (_, index) => {
-    const share = index / (count - 1);
-    const between = (axis: keyof Point3): Metres =>
-      metres(from[axis] + share * (to[axis] - from[axis]));
-    return { name, at: { x: between('x'), y: between('y'), z: between('z') } };
-  });
 }
 
 function tryPlace(

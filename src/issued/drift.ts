@@ -1,4 +1,4 @@
-import { type Figures, priceBuild } from '../figures/index.ts';
+import { type Figures, priceBuild, type Priced } from '../figures/index.ts';
 import { addMoney, isZero, type Money, subtractMoney, zeroMoney } from '../money/index.ts';
 import type { Build } from '../resolve/index.ts';
 import { exchangeChanges, itemChanges, partChanges, rateChanges } from './reasons.ts';
@@ -19,8 +19,10 @@ interface Step {
  * The way from then to now is taken in steps: the issued Build priced by today's program, then with today's part
  * prices, then with today's rates, margins and tax, then today's own Build. What a row changes by in a step is
  * laid to that step, so that the causes of a row add up to its change to the cent, and the rows to the whole.
+ *
+ * @param today - the order as it is now, by the prices and rates of today
  */
-export function driftOf(issued: IssuedQuote, today: Figures): Drift {
+export function driftOf(issued: IssuedQuote, today: Priced): Drift {
   const { build, price } = issued.figures;
   const steps = stepsBetween(build, today);
   const names = new Map(
@@ -39,7 +41,7 @@ export function driftOf(issued: IssuedQuote, today: Figures): Drift {
   return { ...whole, rows: [...rows, roundingRow(whole, rows, zero)].filter(hasChanged) };
 }
 
-function stepsBetween(build: Build, today: Figures): readonly Step[] {
+function stepsBetween(build: Build, today: Priced): readonly Step[] {
   const { exchange, yard } = today.build;
   // A part may be priced in another currency today: its rate comes with it, the rates that were known stay.
   const repriced: Build = {

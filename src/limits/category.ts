@@ -81,15 +81,3 @@ export function screenCategories(input: ScreenInput): readonly Screening[] {
     return { category, checks, passes: checks.every(({ holds }) => holds) };
   });
 }
-
-/**
- * What a screening comes to, in one sentence for a document.
- *
- * @source common practice, no source: cautious wording
- */
-export function screeningWords(screenings: readonly Screening[]): string {
-  const passed = screenings.find(({ passes }) => passes);
-  return passed
-    ? `screened for category ${passed.category}: an estimate, not a category; verify by the tests of ISO 12217`
-    : 'screened for neither category C nor D; verify by the tests of ISO 12217';
-}

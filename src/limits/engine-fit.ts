@@ -98,5 +98,5 @@ export function trimByEngine(
  * @source common practice, no source
  */
 export function sternFreeboard(freeboard: Metres, least: Metres): Margin {
-  return atLeast('freeboard at the transom', freeboard, least, 'm');
+  return atLeast('freeboard of the lowest opening aft', freeboard, least, 'm');
 }

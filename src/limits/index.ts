@@ -8,7 +8,6 @@ export {
   screenCategories,
   type ScreenInput,
   type Screening,
-  screeningWords,
 } from './category.ts';
 export {
   type Flotation,
@@ -37,8 +36,8 @@ export {
   sternFreeboard,
   trimByEngine,
 } from './engine-fit.ts';
-export { isoLoad, type IsoLoad, type IsoLoadInput, isoPeople } from './iso-load.ts';
-export { avoidanceDistance, isoPower, type IsoPower } from './iso-power.ts';
+export { EFFECTS, isoLoad, type IsoLoad, type IsoLoadInput, isoPeople } from './iso-load.ts';
+export { isoPower, type IsoPower } from './iso-power.ts';
 export { type MethodId, rateBoat, type Rating } from './methods.ts';
 export { motorWeights } from './motor-weight.ts';
 export { MOTOR_WEIGHTS, type MotorRow } from './motor-weight-table.ts';

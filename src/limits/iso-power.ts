@@ -51,16 +51,3 @@ function formulaFor({ deadrise, steering }: RatedHull, factor: number): readonly
   if (steering === 'remote') return [16 * factor - 67, '16 FD - 67'];
   return isFlat ? [4.2 * factor - 11, '4.2 FD - 11'] : [6.4 * factor - 19, '6.4 FD - 19'];
 }
-
-/**
- * Distance in which the avoidance test wants the boat to turn clear of a mark: six lengths up to 30 knots, and 2 m
- * more for each knot above.
- *
- * @param length - LH, m
- * @param knots - test speed
- * @returns m
- * @source ISO 11592-1:2016 annex A, second hand
- */
-export function avoidanceDistance(length: number, knots: number): number {
-  return 6 * length + 2 * Math.max(0, knots - 30);
-}

@@ -113,9 +113,9 @@ const METHODS: Readonly<Record<MethodId, Method>> = {
   },
   iso: {
     name: 'In the manner of the ISO small craft standards',
-    source: 'ISO 14946:2021 clauses 4 to 6; ISO 11592-1:2016 annex C, second hand',
+    source: 'ISO 14946:2021 clauses 4 to 6; ISO 11592-1:2016 annex C, as quoted by others',
     symbols: [
-      ['mML', 'greatest load: people at 75 kg with 20 kg of effects, gear, portable fuel'],
+      ['mML', 'greatest load: people at 75 kg with 20 kg of effects, tanks at 95 %, water in full'],
       ['FD', 'length x transom beam, m²'],
       ['LH', 'length of the hull'],
       ['BT', 'transom beam'],
@@ -136,7 +136,7 @@ const METHODS: Readonly<Record<MethodId, Method>> = {
   },
   australian: {
     name: 'In the manner of the Australian Builders Plate',
-    source: 'AS 1799.1 persons capacity, second hand: 80 kg and 10 kg of gear a person',
+    source: 'AS 1799.1 persons capacity, as quoted by others: 80 kg and 10 kg of gear a person',
     symbols: [['N', 'people, (greatest load - heaviest outboard)/90 kg, rounded down']],
     validity: 'outboard boats in protected water; load as the builder found it, power not computed',
     test: 'AS 1799.1',

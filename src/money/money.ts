@@ -12,7 +12,7 @@ import {
   toSnapshot,
   transformScale,
 } from 'dinero.js/bigint';
-import { type Decimal, divideHalfAway, parseDecimal } from '../units/index.ts';
+import { type Decimal, divideHalfAway, parseDecimal, withMinus } from '../units/index.ts';
 
 /** An amount in whole minor units of one currency, or finer while a line is being worked out. */
 export type Money = Dinero<bigint>;
@@ -86,18 +86,28 @@ export function moneyToText(money: Money): string {
   return toDecimal(roundToMinorUnit(money));
 }
 
-/** "$1,250.50" in the locale's own form, from the exact text: no float is made. */
+/** "$1,250.50", "−$120.00": in the locale's own form, from the exact text: no float is made. */
 export function formatMoney(money: Money, locale: string): string {
   const { currency } = toSnapshot(money);
-  const digits = Number(currency.exponent);
-  const format = new Intl.NumberFormat(locale, {
-    style: 'currency',
-    currency: currency.code,
-    currencyDisplay: 'narrowSymbol',
-    minimumFractionDigits: digits,
-    maximumFractionDigits: digits,
-  });
-  return format.format(moneyToText(money) as Intl.StringNumericLiteral);
+  const text = moneyToText(money) as Intl.StringNumericLiteral;
+  return withMinus(formatOf(locale, currency.code, Number(currency.exponent)).format(text));
+}
+
+const formats = new Map<string, Intl.NumberFormat>();
+
+function formatOf(locale: string, currency: string, digits: number): Intl.NumberFormat {
+  const key = `${locale} ${currency} ${digits}`;
+  const format =
+    formats.get(key) ??
+    new Intl.NumberFormat(locale, {
+      style: 'currency',
+      currency,
+      currencyDisplay: 'narrowSymbol',
+      minimumFractionDigits: digits,
+      maximumFractionDigits: digits,
+    });
+  formats.set(key, format);
+  return format;
 }
 
 export { add as addMoney, isNegative, isZero, subtract as subtractMoney };

@@ -1,6 +1,6 @@
 import type { FiguredOrder } from '../figures/index.ts';
 import { type Finding, finding } from '../findings/index.ts';
-import type { Drift, IssuedQuote } from '../issued/index.ts';
+import type { IssuedQuote } from '../issued/index.ts';
 import {
   exactText,
   isZero,
@@ -15,27 +15,22 @@ import type { Status } from '../schema/index.ts';
 const OFFERED: ReadonlySet<Status> = new Set(['quoted']);
 
 /**
- * What was sent and signed, against what is computed today.
+ * What was sent and signed, against the order as it stands.
  *
  * @param issued - the order's quotes as they were sent, first revision first
  */
-export function checkSent(
-  entry: FiguredOrder,
-  issued: readonly IssuedQuote[],
-  drift: Drift | undefined,
-): readonly Finding[] {
+export function checkSent(entry: FiguredOrder, issued: readonly IssuedQuote[]): readonly Finding[] {
   return [
-    ...checkOffer(entry, issued, drift),
+    ...checkOffer(entry, issued),
     ...checkAcceptance(entry, issued),
     ...checkVariations(entry),
   ];
 }
 
-/** That an offer was never frozen, or that it says another price than the order has today. */
+/** That an offer was never frozen, or that it says another price than the order has. */
 function checkOffer(
-  { order }: FiguredOrder,
+  { order, quoted }: FiguredOrder,
   issued: readonly IssuedQuote[],
-  drift: Drift | undefined,
 ): readonly Finding[] {
   const { status, number } = order.value;
   if (!OFFERED.has(status)) return [];
@@ -47,11 +42,13 @@ function checkOffer(
         mend: `Run: npm run orlop -- issue ${number}`,
       }),
     ];
-  if (!drift || same(drift.now, drift.was)) return [];
+  if (!quoted) return [];
+  const [was, now] = [last.figures.price.driveAway, quoted.price.driveAway];
+  if (same(now, was)) return [];
   return [
     finding('QUOTE_DIFFERS', order.place(['number']), {
-      received: `${moneyToText(drift.was)} in revision ${last.revision}`,
-      expected: `${moneyToText(drift.now)}, as computed today`,
+      received: `${moneyToText(was)} in revision ${last.revision}`,
+      expected: `${moneyToText(now)}, as the order is now`,
     }),
   ];
 }

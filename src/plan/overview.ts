@@ -1,5 +1,5 @@
 import { type Finding, finding } from '../findings/index.ts';
-import type { FiguredOrder } from '../figures/index.ts';
+import type { FiguredOrder, Priced } from '../figures/index.ts';
 import { type Drift, driftOf, type IssuedQuote } from '../issued/index.ts';
 import { type Money, sumMoney } from '../money/index.ts';
 import type { Status } from '../schema/index.ts';
@@ -38,25 +38,35 @@ export interface Overview {
   readonly totals: readonly StatusTotal[];
 }
 
+/** What else is known of the orders on that day, by number. */
+interface Known {
+  /** The quotes that were sent, first revision first. */
+  readonly issued?: ReadonlyMap<string, readonly IssuedQuote[]>;
+  /** Orders with a quote that was sent, by the prices of that day. */
+  readonly priced?: ReadonlyMap<string, Priced>;
+  /** Left out: nothing is said of it. */
+  readonly plan?: ShopPlan;
+}
+
 const PROMISED: ReadonlySet<Status> = new Set(['accepted', 'building', 'ready']);
 
 /**
  * Looks across all orders on one day: what is late, what has expired, what each status adds up to.
  *
  * @param today - the day to judge by; it is an argument so that a plan can be made for any day
- * @param issued - the quotes that were sent, by number, first revision first
- * @param plan - of the same day; left out: nothing is said of it
  */
 export function overviewOrders(
   entries: readonly FiguredOrder[],
   quoteDays: number,
   today: IsoDate,
-  issued: ReadonlyMap<string, readonly IssuedQuote[]> = new Map(),
-  plan?: ShopPlan,
+  { issued, priced, plan }: Known = {},
 ): Overview {
   const orders = entries.map((entry) => {
     const { number } = entry.order.value;
-    const state = stateOf(entry, quoteDays, today, issued.get(number) ?? []);
+    const state = stateOf(entry, quoteDays, today, {
+      issued: issued?.get(number) ?? [],
+      priced: priced?.get(number),
+    });
     return plan ? withPlan(state, plan) : state;
   });
   const statuses = [...new Set(entries.map(({ order }) => order.value.status))];
@@ -67,15 +77,18 @@ function stateOf(
   entry: FiguredOrder,
   quoteDays: number,
   today: IsoDate,
-  issued: readonly IssuedQuote[],
+  {
+    issued,
+    priced,
+  }: { readonly issued: readonly IssuedQuote[]; readonly priced: Priced | undefined },
 ): OrderState {
-  const { order, figures, quoted } = entry;
+  const { order, figures } = entry;
   const { status, dates, record } = order.value;
   const validUntil = dates.quoted && addDays(dates.quoted, quoteDays);
   const expired = status === 'quoted' && validUntil !== undefined && validUntil < today;
   const late = PROMISED.has(status) && dates.promised !== undefined && dates.promised < today;
   const last = issued.at(-1);
-  const drift = last && quoted && driftOf(last, quoted);
+  const drift = last && priced && driftOf(last, priced);
   const worked = record?.hours ?? [];
   const found = [
     expired &&
@@ -88,7 +101,7 @@ function stateOf(
         received: `${dates.promised}`,
         expected: `a day not before ${today}`,
       }),
-    ...checkSent(entry, issued, drift),
+    ...checkSent(entry, issued),
   ].filter((one) => typeof one === 'object');
   return {
     entry,

@@ -36,7 +36,9 @@ export function checkCatalogue(
       checkNames(option, ['fits'], option.value.fits ?? [], 'hull', hulls, broken),
     ),
     ...[...options.values()].flatMap((option) =>
-      checkNames(option, ['excludes'], option.value.excludes, 'option', options, broken),
+      (['excludes', 'within'] as const).flatMap((field) =>
+        checkNames(option, [field], option.value[field], 'option', options, broken),
+      ),
     ),
     ...[...options.values(), ...outboards.values()].flatMap((entry) =>
       entry.value.requires.flatMap((requirement, index) =>

@@ -10,19 +10,25 @@ export interface FloatFacts {
   readonly places: readonly { readonly name: string; readonly at: Point3 }[];
   /** Room that one takes up, when it is known. */
   readonly size?: NonNullable<Option['size']>;
+  /** Keys of the items that it may stand in. */
+  readonly within: readonly string[];
   readonly density: KilogramsPerCubicMetre;
   /** True when it lies under water when she is swamped. */
   readonly submerged: boolean;
 }
 
+/** Key of an option among the items of a Build. */
+export const optionKey = (id: string): string => `option:${id}`;
+
 /** The facts of an option in its hull. */
 export function floatFacts(option: Option, { dimensions }: Hull): FloatFacts {
-  const { tank, liveWell, places, size, density, submerged } = option;
+  const { tank, liveWell, places, size, within, density, submerged } = option;
   return {
     ...(tank && { tank }),
     ...(liveWell && { liveWell }),
     ...(size && { size }),
     places: places.map(({ name, at }) => ({ name, at: placeInHull(at, dimensions) })),
+    within: within.map(optionKey),
     density,
     submerged,
   };

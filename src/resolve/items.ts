@@ -20,7 +20,7 @@ import type {
 } from '../schema/index.ts';
 import { amperes, type Decimal, kilograms, metres, type Point3, ZERO } from '../units/index.ts';
 import type { BuildItem, ElectricFacts } from './build.ts';
-import { floatFacts } from './float-facts.ts';
+import { floatFacts, optionKey } from './float-facts.ts';
 import { layUpOfItem } from './layup-of-item.ts';
 import { massOfParts, resolveHours, resolveParts } from './parts.ts';
 import { middleOf, placeInHull } from './scale.ts';
@@ -116,7 +116,7 @@ export function optionItem(
   const fitted = fittedItem(value, ordered.quantity, at, shop);
   return {
     ...fitted,
-    key: `option:${value.id}`,
+    key: optionKey(value.id),
     kind: 'option',
     group: option.group,
     notes,

@@ -2,6 +2,7 @@ import { type Finding, finding, type Place } from '../findings/index.ts';
 import type { Catalogue, Order, SourcedOrder, Yard } from '../schema/index.ts';
 import type { BuildPackage } from './build.ts';
 import { unknownId } from './check-compatibility.ts';
+import { optionKey } from './float-facts.ts';
 
 type Offer = Yard['packages'][number];
 
@@ -46,7 +47,7 @@ export const buildPackages = (packages: readonly NamedPackage[]): readonly Build
   packages.map(({ offer: { id, name, options, ...terms } }) => ({
     id,
     name,
-    keys: options.map((option) => `option:${option}`),
+    keys: options.map(optionKey),
     ...('price' in terms ? { price: terms.price } : { share: terms.share }),
   }));
 

@@ -1,7 +1,7 @@
 import { type Finding, finding, hasErrors } from '../findings/index.ts';
 import { currencyOf, moneyOf } from '../money/index.ts';
 import type { Catalogue, SourcedOrder, StockFile } from '../schema/index.ts';
-import { createFormatter } from '../units/index.ts';
+import { createFormatter, type IsoDate } from '../units/index.ts';
 import type { Build, BuildItem } from './build.ts';
 import { checkCompatibility } from './check-compatibility.ts';
 import { checkExtras, checkLeftOut, checkOutboard } from './check-entries.ts';
@@ -26,6 +26,8 @@ import { placeInHull } from './scale.ts';
 
 interface Shop extends Workshop {
   readonly catalogue: Catalogue;
+  /** Whose prices count. */
+  readonly day: IsoDate;
   readonly dated: DatedParts;
 }
 
@@ -40,11 +42,13 @@ export interface Resolved {
  *
  * @param broken - ids of catalogue entries that could not be read: an order that names one cannot be resolved,
  * but is not told that the entry does not exist
+ * @param day - whose prices and rates count: the order's own, unless another is asked for
  */
 export function resolveOrder(
   order: SourcedOrder,
   catalogue: Catalogue,
   broken: ReadonlySet<string>,
+  day: IsoDate = pricedOn(order),
 ): Resolved {
   const { hull, entries, findings } = lookUpEntries(order, catalogue, broken);
   const before = [
@@ -57,13 +61,14 @@ export function resolveOrder(
   ];
   const currency = currencyOf(catalogue.yard.value.currency);
   if (!hull || !currency) return { findings: before };
-  const dated = partsOn(pricedOn(order), catalogue);
+  const dated = partsOn(day, catalogue);
   const shop: Shop = {
     hull: hull.value,
     hullPlace: hull.place(),
     parts: dated.parts,
     currency,
     catalogue,
+    day,
     dated,
   };
   const items = resolveItems(order, entries, shop);
@@ -81,7 +86,7 @@ function checkTogether(
   order: SourcedOrder,
   entries: Entries,
   items: readonly BuildItem[],
-  { hull, catalogue, dated }: Shop,
+  { hull, catalogue, day, dated }: Shop,
 ): readonly Finding[] {
   const { outboard, trailer } = entries;
   const chosen = entries.options.map(({ entry, ordered, place }) => ({
@@ -95,7 +100,6 @@ function checkTogether(
     ...(trailer && { trailer: trailer.value }),
   };
   const yard = catalogue.yard.value;
-  const day = pricedOn(order);
   return [
     ...checkCompatibility(chosen, hull, catalogue),
     ...(outboard ? checkOutboard(order, outboard, chosen, catalogue) : []),
@@ -120,7 +124,7 @@ function assemble(
   shop: Shop,
 ): Build {
   const { value } = order;
-  const { hull, catalogue, currency } = shop;
+  const { hull, catalogue, currency, day } = shop;
   const left = new Set(value.leaveOutCharges.map(({ charge }) => charge));
   const applies = {
     always: true,
@@ -143,8 +147,8 @@ function assemble(
     materials: new Map([...catalogue.materials].map(([part, { value: one }]) => [part, one])),
     ...(catalogue.stock && { stock: stockOf(catalogue.stock.value) }),
     packages: buildPackages(entries.packages),
-    pricedOn: pricedOn(order),
-    exchange: exchangeOn(pricedOn(order), catalogue.yard.value),
+    pricedOn: day,
+    exchange: exchangeOn(day, catalogue.yard.value),
     place: (path) => order.place(path),
   };
 }

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { count, percent, quantity, text } from './fields.ts';
+import { count, id, percent, quantity, text } from './fields.ts';
 import { position } from './shared.ts';
 
 const length = (description: string, min: number, max: number) =>
@@ -142,6 +142,10 @@ export const optionFloat = {
       description:
         'Room that one takes up, with its middle at the item’s place; several stand side by side across the boat. Nothing is proposed for a place where something of known size stands. Left out: it stands in nobody’s way.',
     }),
+  within: z.array(id('An option.', 'options')).default([]).meta({
+    description:
+      'Options that it may stand in, as an anchor in its locker. Where two things of known size stand in one another otherwise, the order is told.',
+  }),
   density: density(
     'Of the material, for when she is swamped; lighter than water is a credit.',
   ).prefault('1500 kg/m3'),

@@ -7,13 +7,7 @@ export type { Architecture, LayUpProcess } from './fibre.ts';
 export * from './materials.ts';
 export type { PartLaminate } from './part-laminate.ts';
 export * from './option.ts';
-export {
-  type BatteryFacts,
-  type ChargerFacts,
-  type CircuitFacts,
-  circuitSchema,
-  type PumpFacts,
-} from './option-electrics.ts';
+export { type BatteryFacts, type CircuitFacts, circuitSchema } from './option-electrics.ts';
 export * from './order.ts';
 export * from './part.ts';
 export * from './yard.ts';

@@ -100,5 +100,3 @@ export const outboardElectrics = {
 
 export type CircuitFacts = z.output<typeof circuitSchema>;
 export type BatteryFacts = z.output<typeof batterySchema>;
-export type ChargerFacts = z.output<typeof chargerSchema>;
-export type PumpFacts = z.output<typeof pumpSchema>;

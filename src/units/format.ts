@@ -42,14 +42,22 @@ export interface Formatter {
  * @returns functions that print a value with its unit; a value that is not finite prints "not computed"
  */
 export function createFormatter(locale: string, system: UnitSystem): Formatter {
+  const formats = new Map<number, Intl.NumberFormat>();
+  const formatOf = (decimals: number): Intl.NumberFormat => {
+    const format =
+      formats.get(decimals) ??
+      new Intl.NumberFormat(locale, {
+        minimumFractionDigits: decimals,
+        maximumFractionDigits: decimals,
+        roundingMode: 'halfExpand',
+      });
+    formats.set(decimals, format);
+    return format;
+  };
   const number = (value: number, decimals: number): string => {
     if (!Number.isFinite(value)) return NOT_COMPUTED;
     const rounded = Math.abs(value) < 0.5 * 10 ** -decimals ? 0 : value;
-    return new Intl.NumberFormat(locale, {
-      minimumFractionDigits: decimals,
-      maximumFractionDigits: decimals,
-      roundingMode: 'halfExpand',
-    }).format(rounded);
+    return withMinus(formatOf(decimals).format(rounded));
   };
   const metric = system === 'metric';
   const few = (value: number): number => (Math.abs(value) < 10 ? 1 : 0);
@@ -87,10 +95,13 @@ export function createFormatter(locale: string, system: UnitSystem): Formatter {
   };
 }
 
+/** A number as text, with a minus sign in the place of the hyphen that many locales print before it. */
+export const withMinus = (text: string): string => text.replace('-', '−');
+
 function feetAndInches(value: Metres, number: (value: number, decimals: number) => string): string {
   if (!Number.isFinite(value)) return NOT_COMPUTED;
   const inches = Math.round(Math.abs(value) / UNIT_KINDS.length.in);
-  const sign = value < 0 && inches > 0 ? '-' : '';
+  const sign = value < 0 && inches > 0 ? '−' : '';
   const parts = [
     `${sign}${number(Math.floor(inches / 12), 0)}`,
     'ft',

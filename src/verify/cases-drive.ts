@@ -10,13 +10,12 @@ import {
   ittc57,
   porpoisingTrim,
   SEA_WATER,
-  turnsFor,
+  pitchFor,
 } from '../drive/index.ts';
 import {
   cubicMetres,
   kilograms,
   kilogramsPerCubicMetre,
-  metres,
   metresPerSecond,
   radians,
   squareMetres,
@@ -139,22 +138,15 @@ export const DRIVE_CASES: readonly PublishedCase[] = [
       1852,
   ),
   drive(
-    'Engine speed at 39.0625 mph on a 15 in pitch, 2:1, no slip',
+    'Pitch for 39.0625 mph at 5500 rpm, 2:1, no slip',
     'rule of the trade: mph = rpm x pitch / (ratio x 1056), exact in inches and statute miles',
-    5500,
-    'rpm',
-    1e-6,
+    15,
+    'in',
+    1e-9,
     () =>
       number(
-        turnsFor(
-          metresPerSecond(39.0625 * UNIT_KINDS.speed.mph),
-          metres(15 * UNIT_KINDS.length.in),
-          {
-            ratio: 2,
-            slip: 0,
-          },
-        ),
-      ),
+        pitchFor(metresPerSecond(39.0625 * UNIT_KINDS.speed.mph), 5500, { ratio: 2, slip: 0 }),
+      ) / UNIT_KINDS.length.in,
   ),
   drive(
     'Wind of 10 m/s on 1 m² with a coefficient of 1',

@@ -3,11 +3,9 @@ import {
   areaOf,
   chooseFuse,
   type Circuit,
+  conductorsFor,
   copperForDrop,
-  copperForDropIso,
   hoursUntilFlat,
-  pumpCurrent,
-  sizeConductor,
   sizeBank,
   voltsLost,
   WIRE_SIZES,
@@ -19,7 +17,6 @@ import type { PublishedCase } from './types.ts';
 
 const ABYC = 'ABYC E-11, CM = K I L / E with K = 10.75 (formula from memory), worked by hand';
 const CHART = 'a public worked example of the ABYC E-11 chart: 11 ft out, 10 ft back';
-const ISO = 'ISO 13297 annex, S = 0.0164 I L / E (from memory), worked by hand';
 const CFR = '33 CFR 183.425, Table 5';
 const CFR_HOT = '33 CFR 183.425, Table 5 note: engine space, 105 C insulation, in whole amperes';
 const PEUKERT = 'Peukert (1897), t = H (C / (I H))^k, worked by hand';
@@ -41,8 +38,8 @@ const circuitOf = (current: number, roundTripFeet: number, drop: Circuit['drop']
 
 /** Gauge as a number that can be compared: 16 for AWG 16, 0 for 1/0, -1 for 2/0; NaN when none was found. */
 function gauge(circuit: Circuit): number {
-  const conductor = sizeConductor(circuit, RULES);
-  return 'awg' in conductor ? numberOf(conductor.awg) : Number.NaN;
+  const [conductor] = conductorsFor(circuit, RULES);
+  return conductor ? numberOf(conductor.awg) : Number.NaN;
 }
 
 const numberOf = (awg: string): number =>
@@ -107,9 +104,6 @@ export const ELECTRICS_CASES: readonly PublishedCase[] = [
   wiring('10 A through 20 ft of AWG 12: voltage lost', ABYC, 0.329_25, 'V', 5e-6, () =>
     voltsLost(amperes(10), metres(20 * FOOT), 6530),
   ),
-  wiring('10 A, 6.096 m round trip, 0.36 V: area', ISO, 2.777, 'mm2', 5e-4, () =>
-    copperForDropIso({ current: amperes(10), roundTrip: metres(6.096), allowedVolts: 0.36 }),
-  ),
   wiring('AWG 10 in mm2', 'ASTM B258, table of dimensions (5.261 mm2)', 5.261, 'mm2', 2e-3, () =>
     areaOfGauge('10'),
   ),
@@ -173,23 +167,6 @@ export const ELECTRICS_CASES: readonly PublishedCase[] = [
         batteryAmpereHours: 100,
       });
       return 'batteries' in bank ? bank.batteries : Number.NaN;
-    },
-  ),
-  wiring(
-    '1000 L/h against 250 kPa at 30 %, 12 V',
-    'derived, worked by hand: 69.44 W of water power, 231.5 W of current',
-    19.29,
-    'A',
-    5e-3,
-    () => {
-      const current = pumpCurrent({
-        litresAnHour: 1000,
-        head: metres(0),
-        kilopascals: 250,
-        efficiency: 0.3,
-        nominalVolts: 12,
-      });
-      return typeof current === 'number' ? current : Number.NaN;
     },
   ),
 ];

@@ -1,6 +1,5 @@
 import {
   australianPeople,
-  avoidanceDistance,
   isoLoad,
   isoPower,
   offsetHeelAllowed,
@@ -70,13 +69,6 @@ export const LIMITS_CASES: readonly PublishedCase[] = [
     'kn',
     () => (power(5.5, 2, 'remote', 0.3)?.testAbove ?? Number.NaN) / UNIT_KINDS.speed.kn,
     1e-3,
-  ),
-  limits(
-    'Avoidance distance for 5.5 m at 40 kn',
-    'ISO 11592-1:2016 annex A, second hand',
-    53,
-    'm',
-    () => avoidanceDistance(5.5, 40),
   ),
   ...(
     [

@@ -9,6 +9,7 @@ export const SPOTS: Readonly<Record<string, readonly string[]>> = {
     '9:58 UNKNOWN_ID',
     '10:66 UNKNOWN_ID',
     '10:92 UNKNOWN_ID',
+    '10:110 UNKNOWN_ID',
   ],
   'catalogue/parts/acme-parts.csv': [
     '5:41 PART_PRICE_OLD',

@@ -39,6 +39,7 @@ const RAISED_IN: Readonly<Record<string, string>> = {
   FLOTATION_RULE_NOT_APPLICABLE: 'figures/swamped.test.ts',
   FOAM_SHORT: 'figures/swamped.test.ts',
   GROWTH_OVER_LIMIT: 'figures/growth.test.ts',
+  ITEMS_IN_ONE_PLACE: 'figures/places.test.ts',
   LINES_DIFFER: 'figures/float.test.ts',
   LINES_ODD: 'figures/float.test.ts',
   LINES_UNSOUND: 'figures/float.test.ts',
@@ -52,6 +53,8 @@ const RAISED_IN: Readonly<Record<string, string>> = {
   SPEED_METHODS_DIFFER: 'figures/performance.test.ts',
   OUTSIDE_METHOD_RANGE: 'figures/performance.test.ts',
   PEOPLE_OVER_METHOD: 'figures/performance.test.ts',
+  LOAD_OVER_METHOD: 'figures/performance.test.ts',
+  STERN_FREEBOARD_LOW: 'figures/performance.test.ts',
   POWER_OVER_METHOD: 'figures/performance.test.ts',
   STEERING_MISMATCH: 'figures/performance.test.ts',
   CATEGORY_NOT_SCREENED: 'figures/performance.test.ts',
@@ -77,7 +80,7 @@ function checked(folder: string) {
   const { quoteDays } = catalogue.yard.value;
   const plan = planShop(figured, catalogue.yard.value, TODAY);
   if ('notComputed' in plan) throw new Error(plan.notComputed);
-  const { orders: states } = overviewOrders(figured, quoteDays, TODAY, new Map(), plan);
+  const { orders: states } = overviewOrders(figured, quoteDays, TODAY, plan ? { plan } : {});
   const all = [
     ...findings,
     ...checkCatalogue(catalogue, brokenIds),

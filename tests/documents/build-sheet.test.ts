@@ -157,7 +157,7 @@ describe('where things go', () => {
     [1.25, 0, 0.3, '1,250 mm', 'centre', '300 mm'],
     [0.5, -0.4, 0, '500 mm', '400 mm P', '0 mm'],
     [0.5, 0.4, 0.1, '500 mm', '400 mm S', '100 mm'],
-    [-0.25, 0.0004, -0.05, '250 mm behind', 'centre', '-50 mm'],
+    [-0.25, 0.0004, -0.05, '250 mm behind', 'centre', '−50 mm'],
   ])('reads %d, %d, %d as a shop measures', (x, y, z, forward, across, up) => {
     expect(placed({ at: { x: metres(x), y: metres(y), z: metres(z) } })).toMatchObject({
       quantity: '2 ×',

@@ -12,7 +12,7 @@ const TODAY = '2026-11-25' as IsoDate;
 const yard = loaded.catalogue?.yard.value ?? expect.fail('the demonstration has a yard');
 const made = planShop(loaded.orders, yard, TODAY);
 const plan: ShopPlan = 'notComputed' in made ? expect.fail(made.notComputed) : made;
-const overview = overviewOrders(loaded.orders, yard.quoteDays, TODAY, new Map(), plan);
+const overview = overviewOrders(loaded.orders, yard.quoteDays, TODAY, plan ? { plan } : {});
 const across = { plan, overview, yard };
 
 const csvRows = (text: string): readonly Readonly<Record<string, string>>[] =>

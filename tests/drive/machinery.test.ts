@@ -10,7 +10,6 @@ import {
   pitchBand,
   pitchFor,
   THIRDS_RESERVE,
-  turnsFor,
   windageFrom,
 } from '../../src/drive/index.ts';
 import {
@@ -55,9 +54,9 @@ describe('a propeller', () => {
   const gearing = { ratio: 2, slip: 0.12 };
   const speed = metresPerSecond(14);
 
-  it('turns at the speed that its pitch was chosen for', () => {
-    const pitch = pitchFor(speed, 5500, gearing);
-    expect(turnsFor(speed, metres(Number(pitch)), gearing)).toBeCloseTo(5500, 6);
+  it('slips through the water by the share that its pitch was chosen with', () => {
+    const pitch = Number(pitchFor(speed, 5500, gearing));
+    expect(speed / ((5500 / 60 / gearing.ratio) * pitch)).toBeCloseTo(1 - gearing.slip, 12);
   });
 
   it('is coarser for the lower end of the engine’s band', () => {
@@ -70,7 +69,7 @@ describe('a propeller', () => {
   it('is computed for a slip just below 1 and not for 1', () => {
     expect(typeof pitchFor(speed, 5500, { ratio: 2, slip: 0.99 })).toBe('number');
     expect(pitchFor(speed, 5500, { ratio: 2, slip: 1 })).toHaveProperty('notComputed');
-    expect(turnsFor(speed, metres(0), gearing)).toHaveProperty('notComputed');
+    expect(pitchFor(speed, 0, gearing)).toHaveProperty('notComputed');
     expect(pitchBand(speed, [5000, 6000], { ratio: 0, slip: 0 })).toHaveProperty('notComputed');
   });
 });

@@ -6,8 +6,6 @@ import {
   energyBudget,
   hoursToCharge,
   hoursUntilFlat,
-  liveWellFlow,
-  pumpCurrent,
   sizeBank,
 } from '../../src/electrics/index.ts';
 import { amperes, metres } from '../../src/units/index.ts';
@@ -85,15 +83,5 @@ describe('pumps', () => {
     expect(bilgeFlow(1900, metres(3), metres(1.5))).toBeCloseTo(950, 9);
     expect(bilgeFlow(1900, metres(3), metres(3))).toBe(0);
     expect(bilgeFlow(1900, metres(3), metres(9))).toBe(0);
-  });
-
-  it('change a live-well of 60 L eight times an hour', () => {
-    expect(liveWellFlow(60, 8)).toBe(480);
-  });
-
-  it('have no current without voltage', () => {
-    const pump = { litresAnHour: 480, head: metres(1), kilopascals: 0, efficiency: 0.3 };
-    expect(pumpCurrent({ ...pump, nominalVolts: 0 })).toHaveProperty('notComputed');
-    expect(pumpCurrent({ ...pump, nominalVolts: 12 })).toBeCloseTo(0.372, 3);
   });
 });

@@ -10,7 +10,6 @@ import {
   mainFuse,
   METRIC_AREAS,
   planWiring,
-  sizeConductor,
   starterCable,
   WIRE_SIZES,
   type WiringRules,
@@ -140,15 +139,12 @@ describe('a wiring schedule', () => {
   it('takes a thicker wire when no fuse is sold between the load and the wire', () => {
     const hot = circuit({ current: amperes(21), run: metres(0.5), engineSpace: true });
     const [row] = planWiring([{ ...hot, continuous: false }], RULES).rows;
-    expect(sizeConductor(hot, RULES)).toMatchObject({ awg: '16', ampacity: 21.25 });
+    expect(conductorsFor(hot, RULES)[0]).toMatchObject({ awg: '16', ampacity: 21.25 });
     expect(row).toMatchObject({ conductor: { awg: '14', governedBy: 'fuse' }, fuse: 25 });
   });
 
   it('says what governs: drop, ampacity or the thinnest that the yard uses', () => {
-    const governs = (one: Circuit): unknown => {
-      const conductor = sizeConductor(one, RULES);
-      return 'governedBy' in conductor ? conductor.governedBy : undefined;
-    };
+    const governs = (one: Circuit): unknown => conductorsFor(one, RULES)[0]?.governedBy;
     expect(governs(circuit({ current: amperes(10), run: metres(3.048) }))).toBe('drop');
     expect(governs(circuit({ current: amperes(40), run: metres(0.3) }))).toBe('ampacity');
     expect(governs(circuit({ current: amperes(0.5), run: metres(1) }))).toBe('thinnest');

@@ -40,6 +40,12 @@ describe('the best place to move a thing to', () => {
     expect(outside.taken).toEqual([]);
   });
 
+  it('is where the thing that stands there may hold it', () => {
+    const holds = `${SIZE}, within: [locker]`;
+    const free = seat(`${holds}, places: [${forward(3.2)}, ${middle}]`);
+    expect(proposed(adviceOf([free, locker(3.2)], ordering('locker')))).toEqual(['Seat forward']);
+  });
+
   it('takes no notice of what nobody gave a size', () => {
     const advice = adviceOf([movable, locker(3.2, 'serial: false')], ordering('locker'));
     expect(proposed(advice)).toEqual(['Seat forward']);

@@ -103,6 +103,17 @@ const crowd = (y: string): Change => ({
   yard: swap('limits: { categories: [] }', 'limits: { categories: [C, D] }'),
   hull: swap('side: { x: 30 % length, y: 8 % beam', `side: { x: 30 % length, y: ${y} % beam`),
 });
+/** With 300 mm of freeboard to keep, and a well that holds so many kilograms of water. */
+const well = (mass: string): Change => ({
+  options: swap('id: battery,', `id: battery, liveWell: { mass: ${mass} kg },`),
+  hull: swap('{ leastFreeboard: 0.05 m }', '{ leastFreeboard: 0.3 m }'),
+});
+const cutOut = (height: string): Change => ({
+  hull: swap(
+    'shaft: long',
+    `openings: [{ name: cut-out, at: { x: 0 m, z: ${height} mm } }]\nshaft: long`,
+  ),
+});
 const long = (metres: string): Change => ({
   yard: swap('categories: []', 'categories: [], methods: [cfr-183, iso]'),
   hull: swap('length: 4 m', `length: ${metres} m`),
@@ -129,6 +140,10 @@ describe.each<readonly [code: string, raises: Change, inside: Change]>([
   ['PEOPLE_OVER_METHOD', hull('seats: 2'), hull('seats: 3')],
   // ISO: 6.4 x 4 x 1.6 - 19 = 21.96 kW with a tiller.
   ['POWER_OVER_METHOD', power('21.97'), power('21.95')],
+  // Three people at 95 kg; 300 mm of freeboard leave 291.6 kg.
+  ['LOAD_OVER_METHOD', well('7'), well('6')],
+  // Nobody aboard, 247 mm up is 150 mm above the water.
+  ['STERN_FREEBOARD_LOW', cutOut('246'), cutOut('247')],
   ['STEERING_MISMATCH', { order: swap('[bow-motor, battery]', '[bow-motor, battery, wheel]') }, {}],
   ['CATEGORY_NOT_SCREENED', crowd('50.9'), crowd('50.7')],
   // 20 ft are 6.096 m.

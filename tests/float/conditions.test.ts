@@ -7,7 +7,6 @@ import {
   type ConditionsInput,
   findEquilibrium,
   floatConditions,
-  placesAlong,
   tankForm,
   trimEffects,
   withMasses,
@@ -164,7 +163,10 @@ describe('what moves her trim', () => {
       body: DUNLIN.body,
       others,
       item: battery,
-      places: placesAlong('along the floor', at(0.3, 0, 0.3), at(3.3, 0, 0.3), 11),
+      places: Array.from({ length: 11 }, (_, step) => ({
+        name: 'along the floor',
+        at: at(0.3 * (step + 1), 0, 0.3),
+      })),
       band: { least: radians(least * DEGREE), most: radians(most * DEGREE) },
       openings: [DUNLIN.transom],
     });

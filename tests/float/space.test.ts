@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { clash, sideBySide, type Space } from '../../src/float/index.ts';
+import { clash, sideBySide, type Space, standsIn } from '../../src/float/index.ts';
 import { metres } from '../../src/units/index.ts';
 import { at } from './boats.ts';
 
@@ -22,6 +22,14 @@ describe('two things in one boat', () => {
     }
     expect(clash(spaceAt(1.39, 0.19, 0.29), one)).toBe(true);
     expect(clash(spaceAt(1.39, 0.19, 0.31), one)).toBe(false);
+  });
+
+  it('stand in one another by the least way out, and by nothing when they only touch', () => {
+    const one = spaceAt(1);
+    expect(standsIn(one, spaceAt(1.1, 0.15, 0.05))).toBeCloseTo(0.05, 12);
+    expect(standsIn(one, spaceAt(1.39))).toBeCloseTo(0.01, 12);
+    expect(standsIn(one, spaceAt(1.4))).toBe(0);
+    expect(standsIn(one, spaceAt(1.1, 5))).toBe(0);
   });
 
   it('clash one with the other as the other with the one', () => {

@@ -105,6 +105,25 @@ describe('a quote that was sent', () => {
     }
   });
 
+  it('would cost more by a price of today, while the order keeps the prices of its own day', async () => {
+    await run('issue', 'T-1');
+    const dearer = PARTS.split('\n')
+      .find((row) => row.startsWith('AC-1,'))
+      ?.replace('6.80', '7.80')
+      .replace(/[\d-]+$/, '2026-03-21');
+    write('catalogue/parts/acme-parts.csv', `${PARTS}${dearer}\n`);
+    const [state] = loadWorkspace(folder).overview.orders;
+    expect(drift().rows).toEqual([]);
+    expect(state?.findings.map(({ code }) => code)).not.toContain('QUOTE_DIFFERS');
+    // 12 m2 of the shell with 10 % wastage at 1.00 more; margin 28 %, tax 10 %.
+    expect(
+      state?.drift?.rows.map(({ key, causes }) => [
+        key,
+        causes.map(({ cause, amount, details }) => [cause, moneyToText(amount), details]),
+      ]),
+    ).toEqual([['shell', [['price list', '20.16', ['AC-1 6.80, now 7.80']]]]]);
+  });
+
   it('is never overwritten: a change is a new revision with a table of what changed', async () => {
     await run('issue', 'T-1');
     const first = issuedText(1);

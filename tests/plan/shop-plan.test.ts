@@ -32,13 +32,9 @@ function planned(entries: typeof orders, shop: Yard): ShopPlan {
 
 /** The codes that the plan finds, by order. */
 function codes(entries: typeof orders, shop: Yard): readonly (readonly string[])[] {
-  const { orders: states } = overviewOrders(
-    entries,
-    shop.quoteDays,
-    today,
-    new Map(),
-    planned(entries, shop),
-  );
+  const { orders: states } = overviewOrders(entries, shop.quoteDays, today, {
+    plan: planned(entries, shop),
+  });
   return states.map(({ findings }) => findings.map(({ code }) => code));
 }
 

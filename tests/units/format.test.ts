@@ -43,12 +43,12 @@ describe('a printed quantity', () => {
   });
   it('carries twelve inches into a foot', () => {
     expect(us.length(metres(3.657))).toBe(unbroken('12 ft 0 in'));
-    expect(us.length(metres(-0.3048))).toBe(unbroken('-1 ft 0 in'));
+    expect(us.length(metres(-0.3048))).toBe(unbroken('−1 ft 0 in'));
     expect(us.length(metres(-0.001))).toBe(unbroken('0 ft 0 in'));
   });
   it('rounds half away from zero, and never prints a zero below zero', () => {
     expect(metric.number(2.5, 0)).toBe('3');
-    expect(metric.number(-2.5, 0)).toBe('-3');
+    expect(metric.number(-2.5, 0)).toBe('−3');
     expect(metric.number(-0.004, 2)).toBe('0.00');
     expect(metric.number(-0, 1)).toBe('0.0');
   });

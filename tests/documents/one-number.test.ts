@@ -1,0 +1,247 @@
+import { describe, expect, it } from 'vitest';
+import {
+  buildSheetView,
+  handoverView,
+  orderPageView,
+  type OrderPageView,
+  quoteView,
+} from '../../src/documents/index.ts';
+import { type Figures, figuresData } from '../../src/figures/index.ts';
+import { overviewOrders } from '../../src/plan/index.ts';
+import type { IsoDate } from '../../src/units/index.ts';
+import { catalogue, orders } from '../demonstration/workspace.ts';
+
+const { quoteDays } = catalogue.yard.value;
+const { orders: states } = overviewOrders(orders, quoteDays, '2026-11-25' as IsoDate);
+
+/** The documents of one order, each made of the same figures. */
+function documentsOf(figures: Figures, page: OrderPageView) {
+  const font = { fontCss: '' };
+  const [quote, pack, sheet] = [
+    quoteView(figures, font),
+    handoverView(figures, font),
+    buildSheetView(figures, font),
+  ];
+  const words = (id: string): string =>
+    page.sections.find((one) => one.id === id)?.words.join(' ') ?? '';
+  const cell = (id: string, caption: RegExp, row: RegExp, column: number): string =>
+    page.sections
+      .find((one) => one.id === id)
+      ?.tables.find((table) => caption.test(table.caption))
+      ?.rows.find(({ cells }) => row.test(cells[0] ?? ''))?.cells[column] ?? '';
+  return {
+    quote: (label: string) => quote.figures.find((one) => one.label === label),
+    driveAway: quote.price.driveAway,
+    carries: (label: string) => pack.carries.find((one) => one.label === label),
+    mass: (condition: string) => pack.masses.find((one) => one.condition === condition),
+    floats: (label: string) => pack.floats?.figures.find((one) => one.label === label)?.value,
+    lines: pack.floats?.lines.join(' ') ?? '',
+    fact: (label: string) => sheet.facts.find((one) => one.label === label)?.value ?? '',
+    target: (condition: string) => sheet.masses.find((one) => one.condition === condition)?.target,
+    words,
+    cell,
+  };
+}
+
+type Documents = ReturnType<typeof documentsOf>;
+/** What a document prints of a figure: a text with the number in it, and where in the text it stands. */
+type Printed = readonly [document: string, text: string | undefined, find?: RegExp];
+
+const NUMBER = /(-?[\d,]+(?:\.\d+)?)/;
+const people = (figures: Figures): number => figures.build.order.boat.people;
+
+/** Every key figure: its name in figures.json, how that is turned to what is printed, and where it is printed. */
+const KEY_FIGURES: readonly (readonly [
+  name: string,
+  value: (data: ReturnType<typeof figuresData>, figures: Figures) => unknown,
+  printed: (all: Documents, figures: Figures) => readonly Printed[],
+])[] = [
+  [
+    'drive-away price',
+    (data) => data['price.drive-away']?.value,
+    ({ driveAway, cell }) => [
+      ['quote', driveAway],
+      ['page', cell('costing', /drive-away/, /^Drive-away price$/, 1)],
+    ],
+  ],
+  [
+    'mass ready to launch',
+    (data) => data['mass.ready']?.value,
+    ({ quote, mass, target }) => [
+      ['quote', quote('Mass, ready to launch')?.value],
+      ['handover', mass('Ready to launch')?.computed],
+      ['build sheet', target('Ready to launch')],
+    ],
+  ],
+  [
+    'mass on the trailer, with gear',
+    (data) => data['mass.on-trailer']?.value,
+    ({ quote, mass, carries, words, cell }) => [
+      ['quote', quote('Mass on the trailer')?.value],
+      ['handover', mass('On her trailer')?.contains, /each: ([\d,]+)/],
+      ['handover, carries', carries('Trailer with its load, at most')?.method, /ordered: ([\d,]+)/],
+      ['page', words('towing'), /% of ([\d,]+)/],
+      ['page, table', cell('towing', /limit/, /^boat and trailer together/, 1)],
+    ],
+  ],
+  [
+    'mass on the trailer, no gear',
+    (data) => data['gate.trailer.expected']?.value,
+    ({ mass, target }) => [
+      ['handover', mass('On her trailer')?.computed],
+      ['build sheet', target('On the trailer')],
+    ],
+  ],
+  [
+    'load',
+    (data) => data['mass.load']?.value,
+    ({ quote, carries, cell }) => [
+      ['quote', quote('Load as ordered')?.value],
+      ['handover', carries('Load, at most')?.method, /gear each: ([\d,]+)/],
+      ['page', cell('limits', /side by side/, /^As ordered, loads as the shop/, 2)],
+    ],
+  ],
+  [
+    'people rated',
+    (_, { build }) => build.hull.ratings.people,
+    ({ quote, carries, fact, cell }) => [
+      ['quote', quote('People')?.method, /hull for up to (\d+)/],
+      ['handover', carries('People, at most')?.value],
+      ['build sheet', fact('Capacity plate'), /^(\d+) people/],
+      ['page', cell('limits', /side by side/, /^The shop’s rating/, 1)],
+    ],
+  ],
+  [
+    'load rated',
+    (_, { build }) => build.hull.ratings.load,
+    ({ quote, carries, fact, cell }) => [
+      ['quote', quote('Load as ordered')?.method, /hull for up to ([\d,]+)/],
+      ['handover', carries('Load, at most')?.value],
+      ['build sheet', fact('Capacity plate'), /people, ([\d,]+)/],
+      ['page', cell('limits', /side by side/, /^The shop’s rating/, 2)],
+    ],
+  ],
+  [
+    'draught, mm',
+    (data) => thousand(data['float.fully-loaded.draught-deepest']?.value),
+    ({ quote, floats }) => [
+      ['quote', quote('Draught, fully loaded')?.value],
+      ['handover', floats('Draught, fully loaded')],
+    ],
+  ],
+  [
+    'lowest freeboard, mm',
+    (data) => thousand(data['float.fully-loaded.freeboard-lowest']?.value),
+    ({ quote, floats, lines, words, cell }) => [
+      ['quote', quote('Freeboard, fully loaded')?.value],
+      ['handover', floats('Freeboard, fully loaded')],
+      ['handover, sentence', lines, /Fully loaded, with [^.]*(?:\.\d[^.]*)*stands ([\d,]+)/],
+      ['page', words('floating'), /Fully loaded, with [^.]*(?:\.\d[^.]*)*stands ([\d,]+)/],
+      ['page, table', cell('floating', /Freeboard/, /^Fully loaded$/, 4)],
+    ],
+  ],
+  [
+    'trim, degrees either way',
+    (data) => magnitude(data['float.fully-loaded.trim']?.value),
+    ({ quote, lines, cell }) => [
+      ['quote', quote('How she floats')?.value],
+      ['handover', lines, /Fully loaded, with [^.]*trims ([\d.]+)/],
+      ['page', cell('floating', /Draught/, /^Fully loaded$/, 3)],
+      ['page, moves', cell('floating', /moves her trim/, /^As ordered$/, 2)],
+    ],
+  ],
+  ...(['low', 'high'] as const).map((end, index): (typeof KEY_FIGURES)[number] => {
+    const find = index === 0 ? /(\d+) to \d+/ : /\d+ to (\d+)/;
+    return [
+      `speed, ${end} end, kn`,
+      (data) => data[`drive.loaded.speed-${end}`]?.value,
+      ({ quote, fact, cell }, figures) => [
+        ['quote', quote('Speed, estimated')?.value, find],
+        [
+          'build sheet',
+          new RegExp(String.raw`\d+ to \d+.kn with ${people(figures)} aboard`).exec(
+            fact('Speed on trial'),
+          )?.[0],
+          find,
+        ],
+        ['page', cell('speed', /as ordered/, /^loaded$/, 2), find],
+      ],
+    ];
+  }),
+  [
+    'range, nmi',
+    (data) => data['drive.cruise.range']?.value,
+    ({ quote, cell }) => [
+      ['quote', quote('Range, estimated')?.value],
+      ['page', cell('speed', /^Loaded, on/, /^cruise$/, 3)],
+    ],
+  ],
+  [
+    'mass on the ball',
+    (data) => data['tow.on-ball']?.value,
+    ({ quote, fact, words }) => [
+      ['quote', quote('Mass on the tow ball')?.value],
+      ['build sheet', fact('Winch post'), /ball: ([\d,]+)/],
+      ['page', words('towing'), /On the ball: ([\d,]+)/],
+    ],
+  ],
+  [
+    'length on the road, m',
+    (data) => data['tow.length']?.value,
+    ({ quote, fact, words }) => [
+      ['quote', quote('Length on the road')?.value],
+      ['build sheet', fact('On the road'), /([\d.]+).m from ball to end/],
+      ['page', words('towing'), /Length behind the ball: ([\d.]+)/],
+    ],
+  ],
+];
+
+const thousand = (value: unknown): unknown => (typeof value === 'number' ? value * 1000 : value);
+const magnitude = (value: unknown): unknown =>
+  typeof value === 'number' ? Math.abs(value) : value;
+
+const numbers = ([document, text = '', find = NUMBER]: Printed): readonly (readonly [
+  string,
+  string,
+])[] => {
+  const found = find.exec(text)?.[1];
+  return found === undefined ? [] : [[document, found]];
+};
+
+const all = states.flatMap((state) => {
+  const { figures } = state.entry;
+  const page = orderPageView(state, '');
+  return figures && page
+    ? [{ number: figures.build.order.number, figures, documents: documentsOf(figures, page) }]
+    : [];
+});
+
+describe.each(KEY_FIGURES)('%s', (_, valueOf, printed) => {
+  it.each(all)('is one number wherever it is printed: $number', ({ figures, documents }) => {
+    const found = printed(documents, figures).flatMap(numbers);
+    expect(new Set(found.map(([, text]) => text)).size, JSON.stringify(found)).toBeLessThan(2);
+    const value = valueOf(figuresData(figures), figures);
+    for (const [document, text] of found) {
+      const decimals = /\.(\d+)/.exec(text)?.[1]?.length ?? 0;
+      // Half of the last digit printed, and the rounding of the data.
+      const within = 0.5 / 10 ** decimals + 0.006;
+      expect(Math.abs(Number(text.replaceAll(',', '')) - Number(value)), document).toBeLessThan(
+        within,
+      );
+    }
+  });
+
+  it('is looked for where some order prints it', () => {
+    const places = new Set(
+      all.flatMap(({ figures, documents }) => printed(documents, figures).map(([place]) => place)),
+    );
+    const hit = new Set(
+      all.flatMap(({ figures, documents }) =>
+        printed(documents, figures)
+          .flatMap(numbers)
+          .map(([place]) => place),
+      ),
+    );
+    expect([...hit]).toEqual([...places]);
+  });
+});
