@@ -27,8 +27,8 @@ export function partTables(figures: Figures, format: Formatter): readonly Sectio
     {
       caption: 'Panels of structure and options',
       columns: [
-        textColumn('Part'),
         textColumn('Panel'),
+        textColumn('Of'),
         ...['Area', 'Thickness, mm', 'Fibre', 'Resin', 'Gelcoat', 'Core', 'Mass'].map(figureColumn),
       ],
       rows: partLayUps.flatMap((part) => rowsOf(part, format)),
@@ -40,10 +40,10 @@ export function partTables(figures: Figures, format: Formatter): readonly Sectio
 function rowsOf({ item, mass, arealess }: PartLayUp, format: Formatter): readonly SectionRow[] {
   const masses = massCells(format);
   return [
-    ...mass.panels.map(({ panel, layUp, ...each }, index) =>
+    ...mass.panels.map(({ panel, layUp, ...each }) =>
       plainRow(
-        index === 0 ? item.name : '',
         panel.name,
+        item.name,
         format.area(panel.area),
         layUp.thickness > 0 ? format.number(layUp.thickness * 1000, 1) : 'coat',
         ...masses(each),
@@ -51,7 +51,7 @@ function rowsOf({ item, mass, arealess }: PartLayUp, format: Formatter): readonl
     ),
     ...[...arealess, ...mass.refused.map(({ panel: { name }, reason }) => ({ name, reason }))].map(
       ({ name, reason }) =>
-        flagRow(item.name, `${name}, not computed: ${reason}`, '', '', '', '', '', '', ''),
+        flagRow(`${name}, not computed: ${reason}`, item.name, '', '', '', '', '', '', ''),
     ),
   ];
 }
