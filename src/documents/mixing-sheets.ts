@@ -2,7 +2,7 @@ import { type Figures, type MixingFigures, MIXING_CAUTIONS } from '../figures/in
 import type { Stage } from '../schema/index.ts';
 import { createFormatter, type Formatter } from '../units/index.ts';
 import { figure, row, stageTable, type StageTable, text } from './stage-table.ts';
-import { NO_BREAK } from './words.ts';
+import { NO_BREAK, sentence } from './words.ts';
 
 /** Catalyst by the batch for what is mixed in a stage: coats, hand-laid resins, or the infused resin. */
 export function mixingTables({ build, mixing: all }: Figures, stage: Stage): readonly StageTable[] {
@@ -29,8 +29,10 @@ function tablesOf(
   const amount = (value: number): string => format.number(value, value < 10 ? 1 : 0);
   const mixing = stageTable(id, heading, {
     half: 'left',
+    // The code begins its line, so that no line ends within it.
     words: [
-      `${name === undefined ? '' : `${name}: `}${format.percent(share, 1)} of ${catalyst} by mass.`,
+      ...(name === undefined ? [] : [sentence(name)]),
+      `${catalyst}, catalyst: ${format.percent(share, 1)} by mass.`,
     ],
     columns: [
       text('Resin'),
