@@ -1,4 +1,4 @@
-import { type Build, type BuildPart, stageOfPart } from '../resolve/index.ts';
+import { allowanceOf, type Build, type BuildPart, stageOfPart } from '../resolve/index.ts';
 import type { Stage } from '../schema/index.ts';
 import {
   addDecimals,
@@ -27,7 +27,7 @@ const WHOLE_UNITS: ReadonlySet<string> = new Set(['each', 'set', 'sheet']);
 /**
  * The materials to fetch for a stage, one row a code, in the order of their codes.
  *
- * Quantities have the yard's wastage in them and are rounded up: whole pieces, else tenths, and hundredths of
+ * Quantities have the yard's allowance in them and are rounded up: whole pieces, else tenths, and hundredths of
  * what is less than one.
  */
 export function partsOfStage(
@@ -39,9 +39,9 @@ export function partsOfStage(
   for (const item of items) {
     for (const part of item.parts) {
       if (stageOfPart(item, part) !== stage) continue;
-      const wastage = addDecimals(ONE, yard.wastage[part.materialClass] ?? ZERO);
+      const allowed = addDecimals(ONE, allowanceOf(part, yard));
       const before = needed.get(part.code)?.quantity ?? ZERO;
-      const quantity = addDecimals(before, multiplyDecimals(part.quantity, wastage));
+      const quantity = addDecimals(before, multiplyDecimals(part.quantity, allowed));
       needed.set(part.code, { part, quantity });
     }
   }

@@ -77,7 +77,7 @@ function shelfSection(
   return [
     section('shelf', 'From the shelf', {
       words: [
-        `As counted on ${day(shelf.counted)}: the stage that starts first takes first, and what it takes is not bought. The plan’s days do not rest on it.`,
+        `As counted on ${day(shelf.counted)}: the stage that starts first takes first, and what it takes is neither bought nor waited for.`,
       ],
       tables: [
         {

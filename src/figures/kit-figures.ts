@@ -9,7 +9,7 @@ import {
   type Piece,
   resinPerArea,
 } from '../laminate/index.ts';
-import type { Build, BuildItem, BuildPart } from '../resolve/index.ts';
+import { allowanceOf, type Build, type BuildItem, type BuildPart } from '../resolve/index.ts';
 import type { Hull } from '../schema/index.ts';
 import {
   addDecimals,
@@ -80,9 +80,9 @@ function kitLines(build: Build, laid: LaidItem, lostResin: number): readonly Kit
   return [...byPart(build, laid)].map(([part, quantity]) => {
     const found = parts.get(part);
     const inBoat = inUnit(build, part, found?.unit, quantity);
-    const share = build.yard.wastage[found?.materialClass ?? ''];
+    const share = found ? decimalToNumber(allowanceOf(found, build.yard)) : 0;
     const lost = part === laid.resin ? lostResin : 0;
-    const needed = (inBoat + lost) * (1 + (share ? decimalToNumber(share) : 0));
+    const needed = (inBoat + lost) * (1 + share);
     const core = materialOf(build, part, 'core');
     return {
       part,

@@ -111,9 +111,12 @@ export const yardSchema = z
     wastage: z
       .record(
         id('Class of material.'),
-        percent('Share bought on top of what is used.', { min: 0, max: 2 }),
+        percent('Share on top of what is used.', { min: 0, max: 2 }),
       )
-      .meta({ description: 'Wastage by class of material; a class that is not named has none.' }),
+      .meta({
+        description:
+          'Wastage by class of material; a class that is not named has none. The price has it in it; what is counted in pieces or sets is bought as counted.',
+      }),
     massContingency: percent(
       'Share added to computed mass for what is not counted: glue, sealant, wire.',
       { min: 0, max: 0.5 },

@@ -107,19 +107,23 @@ describe('the materials to fetch', () => {
     ['each', '2.01', '0', '3', ''],
     ['each', '1', '0', '1', ''],
     ['set', '1', '0', '1', 'set'],
-    ['set', '1', '0.1', '2', 'sets'],
+    ['set', '2', '0.1', '2', 'sets'],
+    ['sheet', '1', '0.1', '2', 'sheets'],
     ['kg', '10', '0.08', '10.8', 'kg'],
     ['kg', '10.01', '0', '10.1', 'kg'],
     ['kg', '0.111', '0', '0.12', 'kg'],
     ['m2', '7.2', '0.1', '8.0', 'm²'],
-  ])('have wastage in them: %s, %s and %s give %s', (unit, used, wastage, quantity, words) => {
-    const parts = [part({ unit, quantity: decimal(used), materialClass: 'consumable' })];
-    const view = sheet({
-      yard: { wastage: { consumable: decimal(wastage) } },
-      items: { 'Bow seat': { parts, hours: [work('cure', '1')] } },
-    });
-    expect(stageOf(view, 'cure')?.parts).toMatchObject([{ quantity, unit: words }]);
-  });
+  ])(
+    'have the allowance of what is measured off in them: %s, %s and %s give %s',
+    (unit, used, wastage, quantity, words) => {
+      const parts = [part({ unit, quantity: decimal(used), materialClass: 'consumable' })];
+      const view = sheet({
+        yard: { wastage: { consumable: decimal(wastage) } },
+        items: { 'Bow seat': { parts, hours: [work('cure', '1')] } },
+      });
+      expect(stageOf(view, 'cure')?.parts).toMatchObject([{ quantity, unit: words }]);
+    },
+  );
 
   it('are added up once a code', () => {
     const parts = [part({ code: 'K-1', quantity: decimal('2') })];
