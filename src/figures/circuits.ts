@@ -33,7 +33,10 @@ export interface RefusedCircuit {
 
 /** Where cables begin. */
 export interface Sources {
+  /** What feeds the boat's own voltage. */
   readonly battery: Point3;
+  /** Batteries in series, by the voltage that they make. */
+  readonly rows: ReadonlyMap<number, Point3>;
   /** Undefined when the boat has no switch panel: everything begins at the battery then. */
   readonly panel?: Point3;
 }
@@ -118,10 +121,17 @@ export function runOf(from: Point3, to: Point3, routing: number): Metres {
   return metres(Math.max(SHORTEST_RUN, cableRun(from, to, routing)));
 }
 
-function circuitsOf(item: BuildItem, { yard }: Build, sources: Sources): readonly Planned[] {
+/** Nominal voltage of a device: its own, else the boat's. */
+export const voltsOf = ({ electrics }: BuildItem, { yard }: Build): number =>
+  electrics?.circuit?.volts ?? yard.wiring.volts;
+
+function circuitsOf(item: BuildItem, build: Build, sources: Sources): readonly Planned[] {
+  const { yard } = build;
   const facts = item.electrics?.circuit ?? UNSAID;
   const from = sources.panel ? facts.from : 'battery';
-  const origin = from === 'panel' && sources.panel ? sources.panel : sources.battery;
+  const volts = voltsOf(item, build);
+  const battery = sources.rows.get(volts) ?? sources.battery;
+  const origin = from === 'panel' && sources.panel ? sources.panel : battery;
   const count = facts.each ? item.quantity : 1;
   const circuit = {
     purpose: facts.purpose,
@@ -138,7 +148,7 @@ function circuitsOf(item: BuildItem, { yard }: Build, sources: Sources): readonl
     item,
     circuit: { ...circuit, name: count > 1 ? `${item.name} ${index + 1}` : item.name },
     from,
-    volts: facts.volts ?? yard.wiring.volts,
+    volts,
   }));
 }
 

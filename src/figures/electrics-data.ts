@@ -27,7 +27,9 @@ export function electricsData({ electrics }: Figures): Readonly<Record<string, F
     set('wire.M1.fuse', feeder.row.fuse, 'A', 'at least the load, at most the wire');
   }
   if (starter && 'metricMm2' in starter.cable) {
-    set('wire.starter.area', starter.cable.metricMm2, 'mm2', 'ABYC E-11 voltage drop, cranking');
+    const area = Math.max(starter.cable.metricMm2, starter.makersMm2 ?? 0);
+    const how = 'ABYC E-11 voltage drop, cranking; at least what the engine’s maker asks for';
+    set('wire.starter.area', area, 'mm2', how);
   }
   set('energy.day', budget.ampereHours, 'Ah', 'current times hours');
   for (const { volts, budget: day, bank: own } of seriesBanks) {

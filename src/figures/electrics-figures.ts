@@ -26,10 +26,11 @@ import {
   rulesOf,
   runOf,
   type Sources,
+  voltsOf,
   type WiredCircuit,
   wireItems,
 } from './circuits.ts';
-import { budgetAt, type SeriesBank, shareBatteries } from './series-banks.ts';
+import { budgetAt, type SeriesBank, seriesBanksOf, shareBatteries } from './series-banks.ts';
 
 /** The cable from the battery to the switch panel, with the main fuse and how near to the battery it must sit. */
 export interface FeederFigures {
@@ -77,20 +78,30 @@ export interface ElectricsFigures {
 export function electricsFigures(build: Build): ElectricsFigures | NotComputed {
   const { house, start } = batteriesOf(build);
   const [battery] = house;
-  const draws = build.items.some(({ current }) => current > 0);
-  if (!draws && !battery) return { notComputed: 'nothing electrical is ordered' };
+  const drawing = build.items.filter(({ current }) => current > 0);
+  if (drawing.length === 0 && !battery) return { notComputed: 'nothing electrical is ordered' };
   if (!battery) return { notComputed: 'the order has no battery' };
   const panel = panelOf(build);
-  const sources: Sources = { battery: battery.item.at, ...(panel && { panel: panel.item.at }) };
+  const shared = shareBatteries(
+    build,
+    house,
+    drawing.map((item) => voltsOf(item, build)),
+  );
+  // What the house is left without, the starting battery feeds.
+  const own = shared.house.length > 0 ? shared.house : start;
+  const sources: Sources = {
+    battery: (own[0] ?? battery).item.at,
+    rows: new Map(
+      shared.rows.flatMap(({ volts, row }) => ('item' in row ? [[volts, row.item.at]] : [])),
+    ),
+    ...(panel && { panel: panel.item.at }),
+  };
   const { wired, refused } = wireItems(build, sources);
   const feeder = feederOf(build, sources, wired);
   const [starting] = start;
   const starter = starting && starterOf(build, starting.item);
   const volts = build.yard.wiring.volts;
   const budget = budgetAt(wired, volts);
-  const shared = shareBatteries(build, house, wired);
-  // What the house is left without, the starting battery feeds.
-  const own = shared.house.length > 0 ? shared.house : start;
   const bank = bankFigures(build, own, budget);
   return {
     volts,
@@ -105,7 +116,7 @@ export function electricsFigures(build: Build): ElectricsFigures | NotComputed {
     ]),
     budget,
     bank,
-    seriesBanks: shared.series,
+    seriesBanks: seriesBanksOf(build, shared.rows, wired),
     charging:
       'notComputed' in bank
         ? []

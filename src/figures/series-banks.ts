@@ -10,33 +10,51 @@ export interface SeriesBank {
   readonly bank: BankFigures | NotComputed;
 }
 
+/** Batteries in series for one voltage; `notComputed` where the order's batteries do not make it. */
+export interface SeriesRow {
+  readonly volts: number;
+  readonly row: Battery | NotComputed;
+}
+
 /** The house batteries, shared out: one row in series for each voltage above the boat's, the rest for the boat. */
 export interface SharedBatteries {
   readonly house: readonly Battery[];
-  readonly series: readonly SeriesBank[];
+  readonly rows: readonly SeriesRow[];
 }
 
 /**
- * Takes the batteries of each higher voltage out of the house bank: as many in series as make it, all of one item.
+ * Takes the batteries of each other voltage out of the house bank: as many in series as make it, all of one item.
  *
- * @returns `notComputed` in the bank of a voltage that the order's batteries do not make
+ * @param voltages - of everything that draws current
  */
 export function shareBatteries(
-  build: Build,
+  { yard }: Build,
   batteries: readonly Battery[],
-  circuits: readonly WiredCircuit[],
+  voltages: readonly number[],
 ): SharedBatteries {
-  const nominal = build.yard.wiring.volts;
-  const others = [...new Set(circuits.map(({ volts }) => volts))].filter((own) => own !== nominal);
+  const nominal = yard.wiring.volts;
+  const others = [...new Set(voltages)].filter((own) => own !== nominal);
   let house = batteries;
-  const series = others.map((volts): SeriesBank => {
-    const budget = budgetAt(circuits, volts);
+  const rows = others.map((volts): SeriesRow => {
     const taken = takeSeries(house, volts / nominal);
-    if ('notComputed' in taken) return { volts, budget, bank: taken };
+    if ('notComputed' in taken) return { volts, row: taken };
     house = taken.left;
-    return { volts, budget, bank: bankFigures(build, [taken.row], budget, taken.row.count) };
+    return { volts, row: taken.row };
   });
-  return { house, series };
+  return { house, rows };
+}
+
+/** The rows in series against what the circuits of their voltage draw in a day. */
+export function seriesBanksOf(
+  build: Build,
+  rows: readonly SeriesRow[],
+  circuits: readonly WiredCircuit[],
+): readonly SeriesBank[] {
+  return rows.map(({ volts, row }) => {
+    const budget = budgetAt(circuits, volts);
+    const bank = 'notComputed' in row ? row : bankFigures(build, [row], budget, row.count);
+    return { volts, budget, bank };
+  });
 }
 
 /** What the circuits of one voltage draw in a day. */

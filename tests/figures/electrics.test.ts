@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { computeFigures, type ElectricsFigures, type Figures } from '../../src/figures/index.ts';
+import {
+  computeFigures,
+  type ElectricsFigures,
+  type Figures,
+  figuresData,
+} from '../../src/figures/index.ts';
 import type { Build, BuildItem } from '../../src/resolve/index.ts';
 import { amperes, metres } from '../../src/units/index.ts';
 import { figuresOf, orders } from '../demonstration/workspace.ts';
@@ -143,9 +148,37 @@ describe('what the wiring is told', () => {
     expect(motor(3).electrics.bank).toMatchObject({ batteries: 1, rated: 100 });
   });
 
+  it('leads every cable from the batteries of its own voltage', () => {
+    const { electrics } = figuresOf(
+      'dunlin-430',
+      'options: [battery-start, { option: battery-agm-100, quantity: 2 }, switch-panel-6, nav-lights, bow-mount-plate, bow-motor-360n]\n',
+    );
+    if ('notComputed' in electrics) throw new Error(electrics.notComputed);
+    // Both house batteries are the motor's: the panel lives on the starting battery by the transom.
+    const { feeder } = electrics;
+    const panel = 1.2 * (0.34 * 4.3 + 0.04 * 1.85 + 0.34 * 0.665);
+    expect(feeder && 'row' in feeder && feeder.row.circuit.run).toBeCloseTo(panel, 9);
+    const motor = electrics.circuits.find(({ volts }) => volts === 24);
+    const bow = 1.2 * (0.69 * 4.3 + 0.26 * 1.85 + 0.69 * 0.665);
+    expect(motor?.row.circuit.run).toBeCloseTo(bow, 9);
+  });
+
   it('is nothing without anything electrical', () => {
     const { electrics } = figuresOf('teal-370');
     expect(electrics).toEqual({ notComputed: 'nothing electrical is ordered' });
+  });
+});
+
+describe('the starter cable as data', () => {
+  it('is at least what the engine’s maker asks for, as the build sheet has it', () => {
+    const figures = figuresOf(
+      'dunlin-430',
+      'options: [battery-start, switch-panel-6, steering-cable, side-console, control-side]\noutboard: { model: outboard-29-4, shaft: long }\n',
+    );
+    const { starter } = electricsOf(figures);
+    expect(starter?.makersMm2).toBeCloseTo(25, 9);
+    expect(starter && 'metricMm2' in starter.cable && starter.cable.metricMm2).toBeLessThan(25);
+    expect(figuresData(figures)['wire.starter.area']?.value).toBeCloseTo(25, 9);
   });
 });
 
