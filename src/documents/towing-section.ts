@@ -50,17 +50,16 @@ function trailerWords(trailer: TrailerFigures, format: Formatter): readonly stri
 }
 
 function trailerPictures(
-  { build, mass }: Figures,
+  { build }: Figures,
   { ball, winchPost, trailer }: TrailerFigures,
   fontCss: string,
 ): Section['pictures'] {
-  const { axle, centre } = trailer;
-  if (axle === undefined || centre === undefined) return [];
+  const { axle } = trailer;
+  if (axle === undefined) return [];
   if ('notComputed' in ball || 'notComputed' in winchPost) return [];
   const { format } = performancePrinter(build);
   const hull = hullShape(build);
-  const boatAt = winchPost.at + hull.length - mass.ready.centre.x;
-  const both = (trailer.tare * centre + mass.towedBoat * boatAt) / ball.total;
+  const both = axle * (1 - ball.share);
   const drawing = drawOnTrailer({
     hull,
     ...outboardShape(build),

@@ -13,8 +13,8 @@ import type { FloodedSpace } from '../float/index.ts';
 import type { MassResult } from '../mass/index.ts';
 import { type Build, type BuildItem, placeInHull } from '../resolve/index.ts';
 import type { Position } from '../schema/index.ts';
-import { decimalToNumber, kilograms, metres, type Point3 } from '../units/index.ts';
-import { fuelOf } from './inputs.ts';
+import { decimalToNumber, metres, type Point3 } from '../units/index.ts';
+import { fuelOf, looseGear } from './inputs.ts';
 import { growthAllowed } from './float-growth.ts';
 
 /** The lines of a hull as the room that floats her takes them. */
@@ -89,7 +89,7 @@ export function conditionsInput(
     fluids: fluidsOf(build),
     personMass: yard.personMass,
     seats: seatsFor(build, people),
-    gear: { mass: kilograms(people * yard.gearPerPerson), at: place(hull.gearAt) },
+    gear: looseGear(build, people),
     crowd: {
       side: mass.ready.centre.y < 0 ? { ...side, y: metres(0 - side.y) } : side,
       aft: place(hull.crowd.aft),

@@ -1,6 +1,6 @@
 import type { MassInput } from '../mass/index.ts';
-import type { Build } from '../resolve/index.ts';
-import { decimalToNumber, kilograms } from '../units/index.ts';
+import { type Build, placeInHull } from '../resolve/index.ts';
+import { decimalToNumber, type Kilograms, kilograms, type Point3 } from '../units/index.ts';
 
 /** What the mass room needs of a Build. */
 export function massInput({ items, yard, order }: Build, fuel: MassInput['fuel']): MassInput {
@@ -16,4 +16,15 @@ export function massInput({ items, yard, order }: Build, fuel: MassInput['fuel']
 export function fuelOf({ order, yard, tank }: Build): MassInput['fuel'] {
   if (order.fuel === undefined || order.fuel === 0) return undefined;
   return { mass: kilograms(order.fuel * yard.fuelDensity), at: tank };
+}
+
+/** Loose gear of so many people, where the hull stows it. */
+export function looseGear(
+  { yard, hull }: Pick<Build, 'yard' | 'hull'>,
+  people: number,
+): { readonly mass: Kilograms; readonly at: Point3 } {
+  return {
+    mass: kilograms(people * yard.gearPerPerson),
+    at: placeInHull(hull.gearAt, hull.dimensions),
+  };
 }

@@ -1,7 +1,8 @@
 import { centreOf, type MassResult, type WeightedCentre } from '../mass/index.ts';
-import { type Build, type BuildItem, placeInHull } from '../resolve/index.ts';
+import type { Build, BuildItem } from '../resolve/index.ts';
 import { kilograms, metres } from '../units/index.ts';
 import { seatsFor } from './float-input.ts';
+import { looseGear } from './inputs.ts';
 import type { FloatFigures } from './float-types.ts';
 
 /** A boat with her people, as she runs. */
@@ -37,10 +38,8 @@ export function loadingsOf(
 
 /** People in their seats, and their gear where the hull stows it. */
 function peopleOf(build: Build, people: number) {
-  const { yard, hull } = build;
-  const crew = seatsFor(build, people).map((at) => ({ mass: yard.personMass, at }));
-  const gear = kilograms(people * yard.gearPerPerson);
-  return [...crew, { mass: gear, at: placeInHull(hull.gearAt, hull.dimensions) }];
+  const crew = seatsFor(build, people).map((at) => ({ mass: build.yard.personMass, at }));
+  return [...crew, looseGear(build, people)];
 }
 
 /** The same with another outboard, or one where there was none. */

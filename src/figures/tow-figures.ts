@@ -1,4 +1,4 @@
-import type { MassResult } from '../mass/index.ts';
+import { centreOf, type MassResult } from '../mass/index.ts';
 import type { Build } from '../resolve/index.ts';
 import type { Trailer } from '../schema/index.ts';
 import {
@@ -22,6 +22,7 @@ import {
   vehicleMargins,
 } from '../tow/index.ts';
 import { type Kilograms, kilograms, metres, type Metres } from '../units/index.ts';
+import { looseGear } from './inputs.ts';
 import { placeOf, shapeOf, type WinchPost, winchPostOf } from './winch-post.ts';
 
 /** How far a tilted outboard stands behind the transom, m; common practice, no source. */
@@ -72,9 +73,11 @@ function trailerFigures(build: Build, trailer: Trailer, mass: MassResult): Trail
   const { order, hull } = build;
   const place = placeOf(build);
   const vehicle = order.tow?.vehicle;
+  const { ready } = mass;
+  const gear = looseGear(build, order.boat.people);
   const boat: TowedBoat = {
     mass: mass.towedBoat,
-    centre: mass.ready.centre.x,
+    centre: centreOf([{ mass: ready.mass, at: ready.centre }, gear]).centre.x,
     bow: hull.dimensions.length,
   };
   const shape = shapeOf(trailer);
