@@ -1,4 +1,4 @@
-import { type Afloat, conditionOf, type Figures } from '../figures/index.ts';
+import { type Afloat, conditionOf, type Figures, FULL_TANK } from '../figures/index.ts';
 import { createFormatter, type Formatter, kilograms, type Metres } from '../units/index.ts';
 import { countOf } from './words.ts';
 
@@ -152,7 +152,7 @@ function situationOf(condition: Condition, { build, float }: Figures, format: Fo
     case 'performance test':
       return `For the trial, with ${crew} ${seats},`;
     case 'fully loaded':
-      return `Fully loaded, with ${crew} ${seats} and their gear${build.order.fuel ? ', tanks full' : ''},`;
+      return `Fully loaded, with ${crew} ${seats} and their gear${build.order.fuel ? `, with ${format.percent(FULL_TANK, 0)} of the fuel ordered` : ''},`;
     case 'grown':
       return `Fully loaded, once she has put on the ${format.mass(float?.afloat?.growth.allowed ?? kilograms(0))} that the shop allows for,`;
     case 'people to one side':

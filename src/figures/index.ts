@@ -8,6 +8,7 @@ export { type FiguredOrder, figureOrders } from './figure-orders.ts';
 export type { FiguredVariation } from './figure-variations.ts';
 export { figuresData } from './figures-data.ts';
 export { conditionOf } from './float-conditions.ts';
+export { FULL_TANK } from '../float/index.ts';
 export type { FigureDatum, Figures } from './types.ts';
 export type { Afloat, Ballast, FloatFigures, Move, Swamped } from './float-types.ts';
 export { type Priced, priceOn } from './price-on.ts';

@@ -23,7 +23,7 @@ import { conditionOf } from './float-conditions.ts';
 import { floatingHull, openingsOf } from './float-input.ts';
 import type { Afloat, FloatFigures } from './float-types.ts';
 import { displacedTo, downfloodingHeight } from './hull-form.ts';
-import { type LoadAsOrdered, loadAsOrdered } from './limits-load.ts';
+import { fixedVolume, type LoadAsOrdered, loadAsOrdered } from './limits-load.ts';
 import { hasHelm } from './loadings.ts';
 
 /** Freeboard of the transom's cut-out with the engine on, m; common practice, no source. */
@@ -109,11 +109,9 @@ function ratedHull({ hull, items, outboard }: Build): RatedBoat['hull'] {
   };
 }
 
-/** Fuel that is no portable tank's: all of it, where it is more than the outboard's own tank holds. */
-function fixedFuel({ order, outboard, yard }: Build): RatedBoat['fixedFuel'] {
-  const fuel = order.fuel ?? 0;
-  const portable = outboard?.model.fuel ?? 0;
-  return kilograms(fuel > portable ? fuel * yard.fuelDensity : 0);
+/** Fuel that is no portable tank's. */
+function fixedFuel(build: Build): RatedBoat['fixedFuel'] {
+  return kilograms(fixedVolume(build) * build.yard.fuelDensity);
 }
 
 /** Loaded as ordered: upright, and with everyone at one side. */

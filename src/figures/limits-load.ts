@@ -1,6 +1,6 @@
 import { type Computed, EFFECTS, type IsoLoad, isoLoad, type Rating } from '../limits/index.ts';
 import type { Build } from '../resolve/index.ts';
-import { cubicMetres, type Kilograms, kilograms } from '../units/index.ts';
+import { type CubicMetres, cubicMetres, type Kilograms, kilograms } from '../units/index.ts';
 import type { Afloat } from './float-types.ts';
 
 /** What she is loaded with as ordered, counted as the ISO-style method counts it. */
@@ -23,19 +23,23 @@ export function loadAsOrdered(
   return { ...load, left };
 }
 
-function loadOf(
-  { order, outboard, yard, items }: Build,
-  afloat: Afloat | undefined,
-): Parameters<typeof isoLoad>[0] {
+/** Fuel in a tank that is built in: all of it where one is ordered, or where it is more than the outboard's own holds. */
+export function fixedVolume({ order, outboard, items }: Build): CubicMetres {
+  const { fuel = cubicMetres(0) } = order;
+  const isBuiltIn = items.some(({ float }) => float?.fuelTank !== undefined);
+  return isBuiltIn || fuel > (outboard?.model.fuel ?? 0) ? fuel : cubicMetres(0);
+}
+
+function loadOf(build: Build, afloat: Afloat | undefined): Parameters<typeof isoLoad>[0] {
+  const { order, yard, items } = build;
   const { people } = order.boat;
   const wells = items.reduce((sum, { float }) => sum + (float?.liveWell?.mass ?? 0), 0);
-  const fuel = order.fuel ?? 0;
-  const portable = fuel > (outboard?.model.fuel ?? 0) ? 0 : fuel;
+  const fixed = fixedVolume(build);
   return {
     people,
     gear: kilograms(people * Math.max(EFFECTS, yard.gearPerPerson)),
-    fixedFuel: cubicMetres(fuel - portable),
-    portableFuel: cubicMetres(portable),
+    fixedFuel: fixed,
+    portableFuel: cubicMetres((order.fuel ?? 0) - fixed),
     fuelDensity: yard.fuelDensity,
     ballastWater: kilograms(wells + (afloat?.ballast?.effect?.water?.mass ?? 0)),
   };

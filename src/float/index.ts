@@ -10,6 +10,7 @@ export {
   floatConditions,
   type Fluid,
 } from './conditions.ts';
+export { FULL_TANK } from './constants.ts';
 export {
   type DrainInput,
   drainTime,

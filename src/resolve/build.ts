@@ -117,7 +117,7 @@ export interface Build {
   /** Outboards of the catalogue, to hold this one against. */
   readonly outboards: readonly Outboard[];
   readonly items: readonly BuildItem[];
-  /** Where the fuel is, boat axes. */
+  /** Where the fuel is, boat axes: in the tanks that are ordered, else where the hull file says. */
   readonly tank: Point3;
   /** Facts of materials by part code. */
   readonly materials: ReadonlyMap<string, Material>;

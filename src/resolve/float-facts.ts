@@ -5,6 +5,8 @@ import { placeInHull } from './scale.ts';
 /** What an option does to how she floats, beside its mass and its place. */
 export interface FloatFacts {
   readonly tank?: NonNullable<Option['tank']>;
+  /** Fuel that one holds when full. */
+  readonly fuelTank?: NonNullable<Option['fuelTank']>;
   readonly liveWell?: NonNullable<Option['liveWell']>;
   /** Other places that it may go to, boat axes. */
   readonly places: readonly { readonly name: string; readonly at: Point3 }[];
@@ -22,9 +24,10 @@ export const optionKey = (id: string): string => `option:${id}`;
 
 /** The facts of an option in its hull. */
 export function floatFacts(option: Option, { dimensions }: Hull): FloatFacts {
-  const { tank, liveWell, places, size, within, density, submerged } = option;
+  const { tank, fuelTank, liveWell, places, size, within, density, submerged } = option;
   return {
     ...(tank && { tank }),
+    ...(fuelTank !== undefined && { fuelTank }),
     ...(liveWell && { liveWell }),
     ...(size && { size }),
     places: places.map(({ name, at }) => ({ name, at: placeInHull(at, dimensions) })),

@@ -12,6 +12,7 @@ import { checkBought } from './check-plan.ts';
 import { checkExchange, checkLaterPrices, checkPriceAges } from './check-prices.ts';
 import { checkRatings } from './check-ratings.ts';
 import { type DatedParts, exchangeOn, partsOn, pricedOn } from './dated.ts';
+import { fuelPlace } from './fuel-place.ts';
 import {
   extraItem,
   hullItems,
@@ -22,7 +23,6 @@ import {
 } from './items.ts';
 import { type Entries, lookUpEntries } from './look-up.ts';
 import { buildPackages } from './packages.ts';
-import { placeInHull } from './scale.ts';
 
 interface Shop extends Workshop {
   readonly catalogue: Catalogue;
@@ -140,7 +140,7 @@ function assemble(
     ...(entries.trailer && { trailer: entries.trailer.value }),
     outboards: [...catalogue.outboards.values()].map((one) => one.value),
     items,
-    tank: placeInHull(hull.tank, hull.dimensions),
+    tank: fuelPlace(items, hull),
     charges: [...catalogue.charges.values()]
       .filter(({ value: charge }) => applies[charge.when] && !left.has(charge.id))
       .map(({ value: { id, name, amount } }) => ({ id, name, amount: moneyOf(amount, currency) })),

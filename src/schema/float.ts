@@ -120,6 +120,12 @@ export const optionFloat = {
       description:
         'A ballast tank on the bottom of the hull, open to the sea at rest and drained under way.',
     }),
+  fuelTank: quantity(
+    'volume',
+    'L',
+    'Fuel that it holds when full: the fuel of an order lies at its place, and not where the hull file says. Left out: no fuel tank.',
+    { min: 0.001, max: 5 },
+  ).optional(),
   liveWell: z
     .strictObject({
       mass: quantity('mass', 'kg', 'Mass of the water in it when full.', { min: 0, max: 1000 }),

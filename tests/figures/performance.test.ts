@@ -230,3 +230,24 @@ describe('what drags beside the bottom', () => {
     expect(likely(scoop)).toBeLessThan(likely({}));
   });
 });
+
+describe('a fuel tank that is ordered', () => {
+  const portable = { outboards: swap('steering: tiller', 'fuel: 25 L\n    steering: tiller') };
+  const tank = { options: swap('id: battery,', 'id: battery, fuelTank: 60 L,') };
+
+  it('has the fuel at its own place, not where the hull file says', () => {
+    const [without, withTank] = [figuresOf(), figuresOf(tank)];
+    expect(without.build.tank.x).toBeCloseTo(0.8, 9);
+    expect(withTank.build.tank).toEqual({ x: 0.6, y: 0, z: 0.2 });
+    // 14.8 kg of fuel 0.2 m further aft, in a boat of 274.3 kg.
+    const aft = without.mass.ready.centre.x - withTank.mass.ready.centre.x;
+    expect(aft).toBeCloseTo((14.8 * 0.2) / 274.3, 6);
+  });
+
+  it('makes its fuel part of the boat, however much a portable tank would hold', () => {
+    const onPlate = (change: Change) => figuresOf(change).limits.asOrdered?.onPlate ?? 0;
+    // 20 L at 95 % and 740 kg/m3.
+    expect(onPlate(portable) - onPlate({ ...portable, ...tank })).toBeCloseTo(14.06, 6);
+    expect(onPlate(tank)).toBeCloseTo(onPlate({}), 9);
+  });
+});
