@@ -57,17 +57,17 @@ export function infusionOf(
     return { resin: part, plan: gelMinutes, viscosity, gelMinutes };
   }
   const sound: Flow = { ...flow, viscosity };
+  const lines = infusion.feedLines;
   const plan = planInfusion({
     flow: sound,
     girth: infusion.girth,
     feedLength: infusion.feedLength,
     laminateResin: kilograms(flow.resin),
     mesh: { area: MESH_SHARE * flow.area, uptake: infusion.mesh },
-    lines: { bore: BORE, length: metres(infusion.hose + infusion.feedLength) },
+    lines: { bore: BORE, hose: infusion.hose, ...(lines !== undefined && { laid: lines }) },
     gelSeconds: gelMinutes * 60,
     gelShare: decimalToNumber(build.yard.workshop.gelShare),
   });
-  const lines = infusion.feedLines;
   return {
     resin: part,
     plan,

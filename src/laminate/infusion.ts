@@ -63,14 +63,15 @@ export interface InfusionInput {
   readonly laminateResin: Kilograms;
   /** Resin lost in flow mesh, kg per m2, and the mesh's area, m2. */
   readonly mesh: { readonly area: number; readonly uptake: number };
-  /** Bore of feed line and hose, m, and their length, m. */
-  readonly lines: { readonly bore: Metres; readonly length: Metres };
+  /** Bore of feed lines and hose, m; the length of the hose, m; feed lines that are laid, when the plan's are not. */
+  readonly lines: { readonly bore: Metres; readonly hose: Metres; readonly laid?: number };
   readonly gelSeconds: number;
   /** Share of the gel time in which she must be full; 0.6 to 0.8 is common practice, no source. */
   readonly gelShare: number;
 }
 
 export interface InfusionPlan {
+  /** Least that fill her in time. */
   readonly feedLines: number;
   /** From one feed line to the next. */
   readonly spacing: Metres;
@@ -125,7 +126,9 @@ export function planInfusion(input: InfusionInput): InfusionPlan | NotComputed {
   const feedLines = Math.ceil(girth / (2 * reachIn(flow, limitSeconds)) - 1e-9);
   if (feedLines > 40) return { notComputed: 'the resin gels before 40 feed lines fill her' };
   const reach = metres(girth / (2 * feedLines));
-  const inLines = Math.PI * (input.lines.bore / 2) ** 2 * input.lines.length * RESIN_DENSITY;
+  const { bore, hose, laid = feedLines } = input.lines;
+  const length = hose + laid * input.feedLength;
+  const inLines = Math.PI * (bore / 2) ** 2 * length * RESIN_DENSITY;
   const lost = kilograms(input.mesh.area * input.mesh.uptake + inLines);
   const resin = kilograms(input.laminateResin + lost);
   return {
@@ -136,7 +139,7 @@ export function planInfusion(input: InfusionInput): InfusionPlan | NotComputed {
     limitSeconds,
     resin,
     lost,
-    resinPerFeed: kilograms(resin / feedLines),
+    resinPerFeed: kilograms(resin / laid),
     catchPotLitres: Math.max(
       LEAST_CATCH_POT_LITRES,
       (CATCH_POT_SHARE * resin * 1000) / RESIN_DENSITY,

@@ -7,6 +7,7 @@ import {
   planInfusion,
   radialFillTime,
   reachIn,
+  RESIN_DENSITY,
 } from '../../src/laminate/index.ts';
 import { kilograms, metres } from '../../src/units/index.ts';
 
@@ -17,7 +18,7 @@ const hull: InfusionInput = {
   feedLength: metres(4.2),
   laminateResin: kilograms(20),
   mesh: { area: 9.3, uptake: 0.4 },
-  lines: { bore: metres(0.012), length: metres(20) },
+  lines: { bore: metres(0.012), hose: metres(15.8) },
   gelSeconds: 45 * 60,
   gelShare: 0.7,
 };
@@ -54,6 +55,21 @@ describe('resin in a dry stack', () => {
 });
 
 describe('an infusion plan', () => {
+  it('leaves resin in every feed line that is laid', () => {
+    const lost = (laid: number) => {
+      const plan = planInfusion({ ...hull, lines: { ...hull.lines, laid } });
+      return 'lost' in plan ? plan.lost : Number.NaN;
+    };
+    // 4.2 m of 12 mm bore are 0.475 L.
+    const aLine = Math.PI * 0.006 ** 2 * 4.2 * RESIN_DENSITY;
+    expect(lost(3) - lost(1)).toBeCloseTo(2 * aLine, 9);
+    const plan = planInfusion(hull);
+    expect(plan).toMatchObject({ feedLines: 1, lost: lost(1) });
+    // With a quarter of the gel time she takes two.
+    const short = planInfusion({ ...hull, gelSeconds: hull.gelSeconds / 4 });
+    expect(short).toMatchObject({ feedLines: 2, lost: lost(2) });
+  });
+
   it('fills a hull of 4.5 m in about a quarter of an hour, as the trade expects', () => {
     const plan = planInfusion(hull);
     const minutes = 'fillSeconds' in plan ? plan.fillSeconds / 60 : Number.NaN;
@@ -85,7 +101,7 @@ describe('an infusion plan', () => {
   it('shares the resin out over the feeds and leaves room in the catch-pot', () => {
     const plan = planInfusion({ ...hull, gelSeconds: 15 * 60 });
     expect(plan).toMatchObject({ feedLines: 2, leakDown: { minutes: 5 } });
-    const inLines = Math.PI * 0.006 ** 2 * 20 * 1200;
+    const inLines = Math.PI * 0.006 ** 2 * (15.8 + 2 * 4.2) * 1200;
     const resin = 20 + 9.3 * 0.4 + inLines;
     expect(plan).toHaveProperty('resin', expect.closeTo(resin, 9));
     expect(plan).toHaveProperty('resinPerFeed', expect.closeTo(resin / 2, 9));
