@@ -25,7 +25,7 @@ export interface OrderDays extends StageDays {
   readonly daysLate?: number;
   /** What it waits for, in words; empty when for nothing. */
   readonly binds: string;
-  /** By stage; only those that are left and take any time. */
+  /** By stage; only those that are left. */
   readonly stages: ReadonlyMap<string, StageDays>;
 }
 
@@ -154,13 +154,11 @@ function orderDays(
     ...(daysLate !== undefined && { daysLate }),
     binds: waitsInWords(binds, names),
     stages: new Map(
-      stages
-        .filter((one) => one.end > one.start)
-        .map((one) => {
-          const starts = firstDay(one.start, calendar);
-          const ends = calendar.dateOf(one.end);
-          return [one.stage.id, { starts, ends: ends < starts ? starts : ends }];
-        }),
+      stages.map((one) => {
+        const starts = firstDay(one.start, calendar);
+        const ends = calendar.dateOf(one.end);
+        return [one.stage.id, { starts, ends: ends < starts ? starts : ends }];
+      }),
     ),
   };
 }

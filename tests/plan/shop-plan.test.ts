@@ -190,15 +190,6 @@ describe('the plan of a shop', () => {
     expect(plan.purchases).toEqual([]);
   });
 
-  it('has no days for a stage without work: a boat without a trailer has no trailer stage', () => {
-    const bare = accepted.filter(({ figures }) => figures && !figures.build.trailer);
-    expect(bare.length).toBeGreaterThan(0);
-    for (const { stages } of planned(bare, yard).orders) {
-      expect(stages.has('trailer')).toBe(false);
-      expect(stages.has('engine')).toBe(true);
-    }
-  });
-
   it('promises a day of work, with the days in hand after the planned finish', () => {
     const { offers, calendar } = planned(orders, yard);
     expect(offers.length).toBeGreaterThan(2);
