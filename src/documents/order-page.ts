@@ -54,7 +54,7 @@ export function orderPageView(state: OrderState, fontCss: string): OrderPageView
       electricsSection(figures, fontCss),
       driftSection(issued, drift, yard),
       variationsSection(variations, quoted, issued),
-      planSection(state, yard),
+      planSection(state, figures, yard),
     ],
   };
 }

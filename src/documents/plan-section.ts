@@ -1,3 +1,4 @@
+import type { Figures } from '../figures/index.ts';
 import type { OrderState } from '../plan/index.ts';
 import { STAGES, type Yard } from '../schema/index.ts';
 import { formatDate } from '../units/index.ts';
@@ -5,13 +6,18 @@ import { STAGE_NAMES } from './build-sheet-words.ts';
 import { timeliness } from './plan-page.ts';
 import { plainRow, type Section, section, textColumn } from './section.ts';
 
-/** When the plan builds this order, stage by stage. */
-export function planSection({ planned }: OrderState, yard: Yard): Section {
+/** When the plan builds this order, stage by stage; a stage without work has no line. */
+export function planSection(
+  { planned }: OrderState,
+  { stageHours }: Pick<Figures, 'stageHours'>,
+  yard: Yard,
+): Section {
   if (!planned)
     return section('plan', 'Plan', {
       words: ['Not in the plan: only orders that are accepted and not handed over are.'],
     });
   const { starts, ends, promised, binds, stages } = planned;
+  const worked = new Set(stageHours.map(({ stage }) => stage));
   const day = (date: typeof starts): string => formatDate(date, yard.locale);
   const late =
     promised === undefined ? '' : `, promised for ${day(promised)}: ${timeliness(planned, yard)}`;
@@ -23,7 +29,7 @@ export function planSection({ planned }: OrderState, yard: Yard): Section {
       {
         caption: 'Stages still to be done',
         columns: ['Stage', 'From', 'To'].map(textColumn),
-        rows: STAGES.flatMap((stage) => {
+        rows: STAGES.filter((stage) => worked.has(stage)).flatMap((stage) => {
           const days = stages.get(stage);
           return days ? [plainRow(STAGE_NAMES[stage], day(days.starts), day(days.ends))] : [];
         }),
