@@ -24,7 +24,7 @@ export function practiceOf({ stages, suppliers }: Yard): ShopPractice {
   return {
     crews: Object.fromEntries(
       STAGES.flatMap((stage) => {
-        const { trade, people, oneSitting } = stages[stage];
+        const { trade, people = 1, oneSitting = false } = stages[stage] ?? {};
         return trade === undefined ? [] : [[stage, { trade, people, oneSitting }] as const];
       }),
     ),
