@@ -126,6 +126,12 @@ describe.each(ALL)('the %s', (_name, draw) => {
   });
 });
 
+describe('the letters of a drawing', () => {
+  it('are not joined: a joined pair is lost to a search of the PDF', () => {
+    expect(bodyPlan().svg).toContain('text{font-variant-ligatures:none}');
+  });
+});
+
 describe('keys in both drawings of the boat', () => {
   it('never overlap and never leave the sheet, wherever the items are', () => {
     fc.assert(
