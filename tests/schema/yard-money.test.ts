@@ -76,6 +76,7 @@ describe('a stage that a shop has no words for', () => {
     });
     expect(spots).toEqual([
       'UNKNOWN_ID orders/t-1.yaml:17:53',
+      'UNKNOWN_ID orders/t-1.yaml:1:1',
       'UNKNOWN_ID catalogue/options/seats.yaml:4:62',
     ]);
   });
