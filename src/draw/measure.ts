@@ -41,6 +41,7 @@ const US: Measure = {
   rulerBars: 1,
 };
 
+/** What the drawings of a hull are measured in: millimetres, or inches and feet. */
 export const measureOf = ({ units }: HullShape): Measure => (units === 'us' ? US : METRIC);
 
 /** A distance without its sign and unit: "1250", or "49.2". */
