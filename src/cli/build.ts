@@ -28,7 +28,10 @@ export async function build({ workspace, out, only, pdf }: CommandOptions): Prom
   for (const { url, html } of site.pages) await writeAtomically(join(out, url), html);
   for (const { url, text } of site.data) await writeAtomically(join(out, url), text);
   for (const figures of site.figures) await writeFigures(out, figures);
-  process.stdout.write(`${site.pages.length} pages of ${site.figures.length} orders in ${out}\n`);
+  const orders = site.figures.length;
+  process.stdout.write(
+    `${site.pages.length} pages of ${orders} ${orders === 1 ? 'order' : 'orders'} in ${out}\n`,
+  );
   const printed = pdf ? await printDocuments(site.documents, out) : true;
   return printed && !hasErrors(findings) ? EXIT.fine : EXIT.findings;
 }

@@ -48,7 +48,7 @@ export function stageSheets(
       id: stage,
       number: String(index + 1),
       name: STAGE_NAMES[stage],
-      does: sentence(facts.does),
+      does: facts ? sentence(facts.does) : '',
       who: crewText(build.yard, stage),
       planned: hours.amount > 0n ? hoursText(hours, format) : '',
       days: daysText(stage, planned, build.yard.locale),
@@ -60,8 +60,8 @@ export function stageSheets(
       tables: tablesOfStage(figures, stage),
       gate: gateTables(figures, stage),
       pictures: picturesOfStage(figures, stage, fontCss),
-      checks: facts.checks,
-      measures: facts.measures,
+      checks: facts?.checks ?? [],
+      measures: facts?.measures ?? [],
     };
   });
 }
@@ -97,7 +97,7 @@ export function hoursByStage(
 
 /** "2 × Laminator"; empty when the yard names no trade for the stage. */
 function crewText({ stages, trades }: Yard, stage: Stage): string {
-  const { trade, people } = stages[stage];
+  const { trade, people = 1 } = stages[stage] ?? {};
   if (trade === undefined) return '';
   return `${people > 1 ? `${people}${NO_BREAK}×${NO_BREAK}` : ''}${trades[trade]?.name ?? trade}`;
 }

@@ -31,8 +31,9 @@ export function drawnNumbers(build: Build): ReadonlyMap<string, string> {
 }
 
 /** The hull as it is drawn. */
-export function hullShape({ hull }: Build): HullShape {
-  return { name: hull.name, length: hull.dimensions.length, lines: hull.lines };
+export function hullShape({ hull, yard }: Build): HullShape {
+  const { name, dimensions, lines } = hull;
+  return { name, length: dimensions.length, lines, units: yard.units };
 }
 
 /** The outboard as it is sketched; nothing when the boat has none. */

@@ -33,7 +33,7 @@ export function waterlinesPicture(figures: Figures, afloat: Afloat, fontCss: str
   return {
     ...pictureOf(drawing),
     caption:
-      'Where the water stands, in mm above the baseline; keel level on the paper. Estimated from the drawn lines and counted masses; verify by draught marks.',
+      'Where the water stands above the baseline; keel level on the paper. Estimated from the drawn lines and counted masses; verify by draught marks.',
   };
 }
 

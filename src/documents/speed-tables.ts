@@ -9,7 +9,7 @@ export function speedTables(figures: Figures, print: PerformancePrinter): readon
   const { loadings, engines, fuel } = figures.drive;
   return [
     loadingTable(loadings, print),
-    engineTable(engines, print),
+    ...(engines.length > 0 ? [engineTable(engines, print)] : []),
     ...(fuel.length > 0 ? [fuelTable(figures, print)] : []),
   ];
 }

@@ -24,17 +24,10 @@ export function drawForWorkshop(figures: Figures, fontCss: string): WorkshopDraw
     ...outboardShape(build),
     fontCss,
   };
+  const isBare = placing.items.length === 0 && !build.outboard;
   return {
     pictures: [
-      {
-        ...pictureOf(drawPlacing(placing)),
-        caption:
-          'Where items go: a cross at the middle of each, its number beside it. The table of places holds the dimensions.',
-      },
-      {
-        ...pictureOf(drawPlacingSide(placing)),
-        caption: 'The same from her starboard side: how far up from the baseline.',
-      },
+      ...(isBare ? [] : placingPictures(placing)),
       heeledPicture(figures, afloat, fontCss),
       ...(afloat ? [waterlinesPicture(figures, afloat, fontCss)] : []),
       {
@@ -44,6 +37,20 @@ export function drawForWorkshop(figures: Figures, fontCss: string): WorkshopDraw
     ],
     numbers: drawnNumbers(build),
   };
+}
+
+function placingPictures(placing: Parameters<typeof drawPlacing>[0]): BuildSheetView['pictures'] {
+  return [
+    {
+      ...pictureOf(drawPlacing(placing)),
+      caption:
+        'Where items go: a cross at the middle of each, its number beside it. The table of places holds the dimensions.',
+    },
+    {
+      ...pictureOf(drawPlacingSide(placing)),
+      caption: 'The same from her starboard side: how far up from the baseline.',
+    },
+  ];
 }
 
 function massBars({ build, mass }: Figures, fontCss: string) {

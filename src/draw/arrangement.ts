@@ -4,7 +4,7 @@ import { planView, type Scale, sideView } from './hull-views.ts';
 import { drawKeys } from './keys.ts';
 import { outboardFromAbove, outboardFromSide, outboardReach } from './outboard.ts';
 import { heightFor, KEY_RADIUS, placeKeys } from './place-keys.ts';
-import { metreRuler, RULER_HEIGHT } from './ruler.ts';
+import { hullRuler, RULER_HEIGHT } from './ruler.ts';
 import { INK, sheet, stroke, words } from './svg.ts';
 import type { Box, Drawing, DrawnItem, HullShape, OutboardShape, Place } from './types.ts';
 
@@ -59,7 +59,7 @@ export function drawArrangement(input: ArrangementInput): Drawing {
     planView(curves, across, sideways),
     outboard ? outboardFromAbove(outboard, across, sideways) : '',
     keysIn(plan, ({ y }) => sideways(y)),
-    metreRuler(hull.length, across, plan.bottom + 1),
+    hullRuler(hull, across, plan.bottom + 1),
   ];
   const height = plan.bottom + 1 + RULER_HEIGHT;
   return sheet({ width: WIDTH, height, alt: altText({ ...input, items }), fontCss, body });

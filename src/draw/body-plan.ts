@@ -4,6 +4,7 @@ import { type CrossWater, crossWaters } from './cross-waters.ts';
 import { inOrder } from './hull-curves.ts';
 import { LEGEND_STEP, letterOf, lineLegend } from './legend.ts';
 import type { Scale } from './hull-views.ts';
+import { type Measure, measured, measureOf } from './measure.ts';
 import { spread } from './spread.ts';
 import { element, INK, sheet, SMALL_TEXT, stroke, words } from './svg.ts';
 import type { Box, Drawing, HullShape, Station } from './types.ts';
@@ -24,11 +25,10 @@ const BELOW = 9;
 const MOST_HEIGHT = 110;
 /** Least distance between the baselines of two labels, mm. */
 const LABEL_STEP = SMALL_TEXT + 0.5;
-const GRID = 0.1;
 
 /**
  * The sections of a hull at her stations: from amidships forward on the right, aft of it on the left, on a grid of
- * 100 mm from baseline and centreline. Sections are straight between their points, so that chines stay sharp.
+ * 100 mm or 4 in from baseline and centreline. Sections are straight between their points, so that chines stay sharp.
  *
  * @returns a sheet 180 mm wide
  */
@@ -36,7 +36,8 @@ export function drawBodyPlan({ hull, waters = [], fontCss }: BodyPlanInput): Dra
   const stations = inOrder(hull.lines);
   const bow = stations.filter(({ x }) => x >= hull.length / 2);
   const stern = stations.filter(({ x }) => x < hull.length / 2);
-  const plan = layOut(stations);
+  const measure = measureOf(hull);
+  const plan = layOut(stations, measure);
   const names = waters.map(({ name }) => name);
   const body = [
     grid(plan),
@@ -48,7 +49,7 @@ export function drawBodyPlan({ hull, waters = [], fontCss }: BodyPlanInput): Dra
     words('Aft of amidships', plan.box.left, 3.2, { fill: INK.quiet }),
     words('Forward of amidships', plan.box.right, 3.2, { fill: INK.quiet, 'text-anchor': 'end' }),
     words(
-      'grid of 100 mm from baseline and centreline; stations in mm forward of the transom',
+      `grid of ${measured(measure.sectionStep, measure)} ${measure.unit} from baseline and centreline; stations in ${measure.unit} forward of the transom`,
       plan.box.left,
       plan.box.bottom + 7.4,
       { fill: INK.quiet },
@@ -74,13 +75,15 @@ interface Plan {
   readonly box: Box;
   readonly half: number;
   readonly heights: readonly [number, number];
+  readonly measure: Measure;
 }
 
-function layOut(stations: readonly Station[]): Plan {
+function layOut(stations: readonly Station[], measure: Measure): Plan {
+  const step = measure.sectionStep;
   const points = stations.flatMap((station) => station.points);
-  const onGrid = (value: number): number => Math.ceil(value / GRID - 1e-9) * GRID;
-  const half = onGrid(Math.max(GRID, ...points.map(([breadth]) => breadth)));
-  const top = onGrid(Math.max(GRID, ...points.map(([, height]) => height)));
+  const onGrid = (value: number): number => Math.ceil(value / step - 1e-9) * step;
+  const half = onGrid(Math.max(step, ...points.map(([breadth]) => breadth)));
+  const top = onGrid(Math.max(step, ...points.map(([, height]) => height)));
   const foot = -onGrid(Math.max(0, ...points.map(([, height]) => -height)));
   const room = WIDTH - 2 * SIDES;
   const most = Math.max(stations.length * LABEL_STEP, 20);
@@ -102,6 +105,7 @@ function layOut(stations: readonly Station[]): Plan {
     box,
     half,
     heights: [foot, top],
+    measure,
   };
 }
 
@@ -119,11 +123,12 @@ function section({ points }: Station, side: 1 | -1, { across, up }: Plan): strin
   });
 }
 
-function grid({ across, up, box, half, heights: [foot, top] }: Plan): string {
+function grid({ across, up, box, half, heights: [foot, top], measure }: Plan): string {
+  const step = measure.sectionStep;
   const steps = (from: number, to: number): readonly number[] =>
     Array.from(
-      { length: Math.round((to - from) / GRID) + 1 },
-      (_, index) => Math.round(from / GRID + index) * GRID,
+      { length: Math.round((to - from) / step) + 1 },
+      (_, index) => Math.round(from / step + index) * step,
     );
   const fine = { stroke: INK.rule, 'stroke-width': 0.12 };
   const heavy = { stroke: INK.line, 'stroke-width': 0.3 };
@@ -142,15 +147,15 @@ function grid({ across, up, box, half, heights: [foot, top] }: Plan): string {
     ...steps(foot, top).map(level),
     ...steps(-half, half).map(upright),
     ...steps(foot, top)
-      .filter((height) => height !== 0 && Math.round(height / GRID) % 2 === 0)
+      .filter((height) => height !== 0 && Math.round(height / step) % 2 === 0)
       .map((height) =>
-        words(String(Math.round(height * 1000)), across(0) - 0.8, up(height) - 0.6, {
+        words(signed(height, measure), across(0) - 0.8, up(height) - 0.6, {
           'text-anchor': 'end',
           fill: INK.quiet,
         }),
       ),
     ...numbers.map((breadth) =>
-      words(String(Math.round(Math.abs(breadth) * 1000)), across(breadth), up(foot) + 3.2, {
+      words(measured(breadth, measure), across(breadth), up(foot) + 3.2, {
         'text-anchor': 'middle',
         fill: INK.quiet,
       }),
@@ -160,10 +165,10 @@ function grid({ across, up, box, half, heights: [foot, top] }: Plan): string {
 
 /** Each station's distance from the transom, led to the top of its section. */
 function labels(stations: readonly Station[], side: 1 | -1, plan: Plan): string {
-  const { across, up, box } = plan;
+  const { across, up, box, measure } = plan;
   const ends = stations.map(({ x, points }) => {
     const [breadth = 0, height = 0] = points.at(-1) ?? [];
-    return { text: `${Math.round(x * 1000)}`, x: across(side * breadth), y: up(height) };
+    return { text: signed(x, measure), x: across(side * breadth), y: up(height) };
   });
   const heights = spread(
     ends.map(({ y }) => y),
@@ -193,3 +198,6 @@ function labels(stations: readonly Station[], side: 1 | -1, plan: Plan): string 
     })
     .join('\n');
 }
+
+const signed = (metres: number, measure: Measure): string =>
+  `${metres < 0 ? '-' : ''}${measured(metres, measure)}`;

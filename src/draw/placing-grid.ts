@@ -1,4 +1,5 @@
 import type { Scale } from './hull-views.ts';
+import { type Measure, measured } from './measure.ts';
 import { outboardReach } from './outboard.ts';
 import { KEY_RADIUS } from './place-keys.ts';
 import { stroke, words } from './svg.ts';
@@ -11,8 +12,6 @@ export const RULERS = { left: 15, right: 2, top: 4.5, below: 9 };
 export const PAD = KEY_RADIUS + 1.5;
 /** A key stands beside the cross at its item's place, never on it, mm. */
 export const BESIDE = KEY_RADIUS + 1.2;
-/** Step of the grid, m. */
-const STEP = 0.5;
 
 export interface GridLayout {
   readonly across: Scale;
@@ -36,25 +35,27 @@ export function reachAlong(
 }
 
 /**
- * A grid of 500 mm with rulers: along the boat from the transom, and the other way from a datum.
+ * A grid with rulers: along the boat from the transom, and the other way from a datum.
  *
  * @param label - what stands at a step of the other ruler, m
  */
 export function placingGrid(
   { across, down, box, x, y }: GridLayout,
+  measure: Measure,
   label: (at: number) => string,
   note: string,
 ): string {
-  const along = stepsIn(x).map((at) => {
+  const step = measure.placingStep;
+  const along = stepsIn(x, step).map((at) => {
     const middle = { 'text-anchor': 'middle' };
-    const millimetres = `${at < 0 ? '−' : ''}${millimetresOf(at)}`;
+    const distance = `${at < 0 ? '−' : ''}${measured(at, measure)}`;
     return [
       gridLine([across(at), box.top], [across(at), box.bottom], at === 0),
-      words(millimetres, across(at), box.top - 1.2, middle),
-      words(millimetres, across(at), box.bottom + 3.2, middle),
+      words(distance, across(at), box.top - 1.2, middle),
+      words(distance, across(at), box.bottom + 3.2, middle),
     ].join('');
   });
-  const other = stepsIn(y).map((at) =>
+  const other = stepsIn(y, step).map((at) =>
     [
       gridLine([box.left, down(at)], [box.right, down(at)], at === 0),
       words(label(at), box.left - 1, down(at) + 0.9, { 'text-anchor': 'end' }),
@@ -63,9 +64,6 @@ export function placingGrid(
   const below = words(note, box.left, box.bottom + 7.4);
   return [...along, ...other, below].join('\n');
 }
-
-/** Whole millimetres, without sign. */
-export const millimetresOf = (metres: number): number => Math.round(Math.abs(metres) * 1000);
 
 const gridLine = (
   from: readonly [number, number],
@@ -78,9 +76,9 @@ const gridLine = (
   });
 
 /** Whole steps of the grid from one end of a ruler to the other. */
-function stepsIn([from, to]: readonly [number, number]): readonly number[] {
-  const first = Math.ceil(from / STEP);
-  const count = Math.max(Math.floor(to / STEP) - first + 1, 0);
+function stepsIn([from, to]: readonly [number, number], step: number): readonly number[] {
+  const first = Math.ceil(from / step);
+  const count = Math.max(Math.floor(to / step) - first + 1, 0);
   // Adding 0 makes a -0 into 0.
-  return Array.from({ length: count }, (_, index) => (first + index) * STEP + 0);
+  return Array.from({ length: count }, (_, index) => (first + index) * step + 0);
 }

@@ -2,12 +2,12 @@ import { scaleLinear } from 'd3-scale';
 import { hullCurves } from './hull-curves.ts';
 import { sideView } from './hull-views.ts';
 import { drawKeys, drawMarks } from './keys.ts';
+import { type Measure, measured, measureOf } from './measure.ts';
 import { outboardFromSide, outboardReach } from './outboard.ts';
 import { heightFor, placeKeys } from './place-keys.ts';
 import {
   BESIDE,
   type GridLayout,
-  millimetresOf,
   PAD,
   placingGrid,
   reachAlong,
@@ -19,7 +19,8 @@ import { INK, sheet } from './svg.ts';
 import type { Drawing, OutboardShape } from './types.ts';
 
 const MOST_HEIGHT = 120;
-const NOTE = 'Along: mm forward of the transom. Up: mm from the baseline.';
+const note = ({ unit }: Measure): string =>
+  `Along: ${unit} forward of the transom. Up: ${unit} from the baseline.`;
 
 /**
  * The boat from her starboard side for the workshop: a grid from the transom and the baseline with rulers in
@@ -29,6 +30,8 @@ const NOTE = 'Along: mm forward of the transom. Up: mm from the baseline.';
  */
 export function drawPlacingSide(input: PlacingInput): Drawing {
   const { hull, outboard, fontCss } = input;
+  const measure = measureOf(hull);
+  const { unit } = measure;
   const items = input.items.filter(({ at }) => Number.isFinite(at.x) && Number.isFinite(at.z));
   const layout = layOut({ ...input, items });
   const { across, down, box } = layout;
@@ -36,16 +39,16 @@ export function drawPlacingSide(input: PlacingInput): Drawing {
   const body = [
     sideView(hullCurves(hull), across, down, INK.paper),
     outboard ? outboardFromSide(outboard, across, down) : '',
-    placingGrid(layout, upText, NOTE),
+    placingGrid(layout, measure, (at) => upText(at, measure), note(measure)),
     drawMarks(anchors),
     drawKeys(placeKeys(anchors, box, BESIDE)),
   ];
   const each = items.map(({ number, name, at }) => {
     const way = at.z < 0 ? 'below' : 'above';
-    return `${number} ${name}, ${millimetresOf(at.z)} mm ${way} the baseline`;
+    return `${number} ${name}, ${measured(at.z, measure)} ${unit} ${way} the baseline`;
   });
   const listed = each.length > 0 ? ` ${each.join('; ')}.` : '';
-  const alt = `The ${hull.name} from her starboard side, bow to the right, on a grid of 500 mm from the transom and the baseline.${listed}`;
+  const alt = `The ${hull.name} from her starboard side, bow to the right, on a grid of ${measured(measure.placingStep, measure)} ${unit} from the transom and the baseline.${listed}`;
   return sheet({ width: WIDTH, height: box.bottom + RULERS.below, alt, fontCss, body });
 }
 
@@ -84,4 +87,5 @@ function outboardHeights(outboard: OutboardShape | undefined): readonly number[]
   return [outboard.clampHeight + above, outboard.clampHeight - below];
 }
 
-const upText = (at: number): string => `${at < 0 ? '−' : ''}${millimetresOf(at)}`;
+const upText = (at: number, measure: Measure): string =>
+  `${at < 0 ? '−' : ''}${measured(at, measure)}`;

@@ -2,12 +2,12 @@ import { scaleLinear } from 'd3-scale';
 import { hullCurves } from './hull-curves.ts';
 import { planView } from './hull-views.ts';
 import { drawKeys, drawMarks } from './keys.ts';
+import { type Measure, measured, measureOf } from './measure.ts';
 import { outboardFromAbove } from './outboard.ts';
 import { heightFor, placeKeys } from './place-keys.ts';
 import {
   BESIDE,
   type GridLayout,
-  millimetresOf,
   PAD,
   placingGrid,
   reachAlong,
@@ -26,17 +26,18 @@ export interface PlacingInput {
 }
 
 const MOST_HEIGHT = 200;
-const NOTE =
-  'Along: mm forward of the transom. Across: mm from the centreline, P to port, S to starboard.';
+const note = ({ unit }: Measure): string =>
+  `Along: ${unit} forward of the transom. Across: ${unit} from the centreline, P to port, S to starboard.`;
 
 /**
- * The plan view for the workshop: a grid from the transom and the centreline with rulers in millimetres, a cross at
+ * The plan view for the workshop: a grid from the transom and the centreline with rulers, a cross at
  * each item's place, and its number beside the cross. Black on white.
  *
  * @returns a sheet 180 mm wide
  */
 export function drawPlacing(input: PlacingInput): Drawing {
   const { hull, outboard, fontCss } = input;
+  const measure = measureOf(hull);
   const items = input.items.filter(({ at }) => Number.isFinite(at.x) && Number.isFinite(at.y));
   const layout = layOut({ ...input, items });
   const { across, down: sideways, box } = layout;
@@ -48,7 +49,7 @@ export function drawPlacing(input: PlacingInput): Drawing {
   const body = [
     planView(hullCurves(hull), across, sideways, INK.paper),
     outboard ? outboardFromAbove(outboard, across, sideways) : '',
-    placingGrid(layout, sideText, NOTE),
+    placingGrid(layout, measure, (at) => sideText(at, measure), note(measure)),
     drawMarks(anchors),
     drawKeys(placeKeys(anchors, box, BESIDE)),
   ];
@@ -82,20 +83,22 @@ function layOut({ hull, items, outboard }: PlacingInput): GridLayout {
 }
 
 /** "200 P", "0", "200 S". */
-const sideText = (at: number): string => {
+const sideText = (at: number, measure: Measure): string => {
   if (at === 0) return '0';
-  return `${Math.round(Math.abs(at) * 1000)} ${at < 0 ? 'P' : 'S'}`;
+  return `${measured(at, measure)} ${at < 0 ? 'P' : 'S'}`;
 };
 
-function altText({ name }: HullShape, items: readonly DrawnItem[]): string {
+function altText(hull: HullShape, items: readonly DrawnItem[]): string {
+  const measure = measureOf(hull);
+  const { unit } = measure;
   const each = items.map(({ number, name: item, at }) => {
     const aft = at.x < 0 ? 'behind' : 'forward of';
-    const side = Math.abs(at.y) < 0.0005 ? 'on the centreline' : offCentre(at.y);
-    return `${number} ${item}, ${millimetresOf(at.x)} mm ${aft} the transom, ${side}`;
+    const side = Math.abs(at.y) < 0.0005 ? 'on the centreline' : offCentre(at.y, measure);
+    return `${number} ${item}, ${measured(at.x, measure)} ${unit} ${aft} the transom, ${side}`;
   });
   const listed = each.length > 0 ? ` ${each.join('; ')}.` : '';
-  return `Plan view of the ${name}, bow to the right, on a grid of 500 mm from the transom and the centreline.${listed}`;
+  return `Plan view of the ${hull.name}, bow to the right, on a grid of ${measured(measure.placingStep, measure)} ${unit} from the transom and the centreline.${listed}`;
 }
 
-const offCentre = (y: number): string =>
-  `${millimetresOf(y)} mm to ${y < 0 ? 'port' : 'starboard'}`;
+const offCentre = (y: number, measure: Measure): string =>
+  `${measured(y, measure)} ${measure.unit} to ${y < 0 ? 'port' : 'starboard'}`;

@@ -71,7 +71,8 @@ export function sheet({ width, height, alt, fontCss, body }: Sheet): Drawing {
     height: `${whole}mm`,
     'font-family': "'Source Sans 3', 'Helvetica Neue', Arial, sans-serif",
   };
-  const style = element('style', {}, escapeXml(fontCss));
+  // The letters of a ligature are lost to whoever searches the PDF or has it read out.
+  const style = element('style', {}, `${escapeXml(fontCss)}text{font-variant-ligatures:none}`);
   const paper = element('rect', { width, height: whole, fill: INK.paper });
   const svg = element('svg', attributes, [style, paper, ...body].join('\n'));
   return { svg, width, height: whole, alt };

@@ -23,6 +23,8 @@ export interface HullShape {
   /** Length of the hull, m. */
   readonly length: number;
   readonly lines: readonly Station[];
+  /** What its drawings are measured in; left out: metric. */
+  readonly units?: 'metric' | 'us';
 }
 
 /** A place in the boat, m: x forward of the transom, y to starboard, z above the baseline. */

@@ -3,7 +3,7 @@ import { hullCurves } from './hull-curves.ts';
 import { sideView } from './hull-views.ts';
 import { dashOf, LEGEND_STEP, letterOf, lineLegend } from './legend.ts';
 import { outboardFromSide, outboardReach } from './outboard.ts';
-import { metreRuler, RULER_HEIGHT } from './ruler.ts';
+import { hullRuler, RULER_HEIGHT } from './ruler.ts';
 import { INK, sheet, SMALL_TEXT, stroke, words } from './svg.ts';
 import { spread } from './spread.ts';
 import type { Drawing, HullShape, OutboardShape } from './types.ts';
@@ -47,7 +47,7 @@ export function drawWaterlines({ hull, outboard, waters, fontCss }: WaterlinesIn
     sideView(curves, across, up),
     outboard ? outboardFromSide(outboard, across, up) : '',
     surfaces(shown, hull.length, layout),
-    metreRuler(hull.length, across, bottom + 1),
+    hullRuler(hull, across, bottom + 1),
     lineLegend(
       shown.map(({ name }) => name),
       SIDES,

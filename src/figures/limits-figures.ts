@@ -25,6 +25,7 @@ import type { Afloat, FloatFigures } from './float-types.ts';
 import { displacedTo, downfloodingHeight } from './hull-form.ts';
 import { fixedVolume, type LoadAsOrdered, loadAsOrdered } from './limits-load.ts';
 import { hasHelm } from './loadings.ts';
+import { methodsOf } from './where-sold.ts';
 
 /** Freeboard of the transom's cut-out with the engine on, m; common practice, no source. */
 const STERN_FREEBOARD = metres(0.15);
@@ -61,9 +62,7 @@ export function limitsFigures(
 ): LimitsFigures {
   const { body } = floatingHull(build);
   const engine = engineFigures(build, mass, body);
-  const ratings = body
-    ? rateBoat(ratedBoat(build, mass, body), build.yard.limits.methods)
-    : NO_HULL;
+  const ratings = body ? rateBoat(ratedBoat(build, mass, body), methodsOf(build.yard)) : NO_HULL;
   const asOrdered = loadAsOrdered(build, ratings, afloat);
   return {
     ratings,
@@ -71,7 +70,7 @@ export function limitsFigures(
     categories: afloat ? screened(build, afloat) : NO_HULL,
     plate: {
       standing: PLATE_CAUTION,
-      lists: build.yard.limits.methods.map((method) => ({
+      lists: methodsOf(build.yard).map((method) => ({
         method,
         facts: plateFacts(method, build.hull.dimensions.length),
       })),

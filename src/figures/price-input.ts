@@ -66,7 +66,7 @@ function priceRules(build: Build): PriceRules {
 function ratesOf({ rates, stages, trades }: Yard): PriceRules['rates'] {
   return Object.fromEntries(
     STAGES.map((stage): readonly [string, Decimal | LoadedWage] => {
-      const { trade = '' } = stages[stage];
+      const { trade = '' } = stages[stage] ?? {};
       return [stage, rates[stage] ?? trades[trade] ?? ZERO];
     }),
   );

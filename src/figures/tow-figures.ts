@@ -23,7 +23,8 @@ import {
 } from '../tow/index.ts';
 import { type Kilograms, kilograms, metres, type Metres } from '../units/index.ts';
 import { looseGear } from './inputs.ts';
-import { placeOf, shapeOf, type WinchPost, winchPostOf } from './winch-post.ts';
+import { placeOf } from './where-sold.ts';
+import { shapeOf, type WinchPost, winchPostOf } from './winch-post.ts';
 
 /** How far a tilted outboard stands behind the transom, m; common practice, no source. */
 const OUTBOARD_BEHIND = 0.7;

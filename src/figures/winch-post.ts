@@ -3,7 +3,6 @@ import type { Trailer } from '../schema/index.ts';
 import {
   BALL_SHARES,
   type Computed,
-  type Jurisdiction,
   type Margin,
   type TowedBoat,
   type TrailerShape,
@@ -11,6 +10,7 @@ import {
   winchPostMargins,
 } from '../tow/index.ts';
 import { type Metres, metres } from '../units/index.ts';
+import { placeOf } from './where-sold.ts';
 
 /** Where the winch post stands, aft of the ball, and where it would give the usual share. */
 export interface WinchPost {
@@ -23,9 +23,6 @@ export interface WinchPost {
   /** Against where the trailer lets it stand; empty where the catalogue does not say. */
   readonly margins: readonly Margin[];
 }
-
-/** Whose rules are read. */
-export const placeOf = ({ order, yard }: Build): Jurisdiction => order.tow?.place ?? yard.tow.place;
 
 /** What moments are taken with; not every trailer of a catalogue has it. */
 export function shapeOf({ tare, axle, centre }: Trailer): Computed<TrailerShape> {

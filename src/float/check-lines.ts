@@ -1,4 +1,4 @@
-import { DECLARED_TOLERANCE } from './constants.ts';
+import { DECLARED_TOLERANCE, TOUCHES } from './constants.ts';
 import type { DeclaredHull, HullLines, LinesProblem, SectionPoint, Station } from './types.ts';
 
 /**
@@ -19,6 +19,8 @@ export function checkLines(lines: HullLines): readonly LinesProblem[] {
       problems.push({ kind: 'unequal points', fatal: false, station: index + 1 });
     }
   });
+  const forward = stations.findIndex(({ x }) => !(x <= (lines.length ?? x) + TOUCHES));
+  if (forward >= 0) problems.push({ kind: 'beyond the length', fatal: true, station: forward });
   if (!bowRises(lines)) problems.push({ kind: 'bow does not rise', fatal: true });
   return problems;
 }
@@ -87,9 +89,8 @@ function side(a: SectionPoint, b: SectionPoint, c: SectionPoint): number {
   return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
 }
 
-function bowRises({ stations, bow, length }: HullLines): boolean {
+function bowRises({ stations, bow }: HullLines): boolean {
   const last = stations.at(-1)?.x ?? 0;
-  if (length !== undefined && !(length >= last)) return false;
   if (bow === undefined) return true;
   return (
     bow.length >= 2 &&

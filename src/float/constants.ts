@@ -20,3 +20,6 @@ export const FULL_TANK = 0.95;
 /** Trim and heel that nobody notices, rad: a quarter and half a degree. Common practice, no source. */
 export const LEVEL_TRIM = Math.PI / 720;
 export const UPRIGHT_HEEL = Math.PI / 360;
+
+/** What ends so near to a section ends in it, m: 14 ft 2 in and 170 in are one length. */
+export const TOUCHES = 1e-9;

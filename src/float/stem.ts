@@ -1,3 +1,4 @@
+import { TOUCHES } from './constants.ts';
 import type { HalfSection } from './form.ts';
 import type { HullLines } from './types.ts';
 
@@ -5,8 +6,6 @@ type Profile = readonly (readonly [x: number, height: number])[];
 
 /** Sections that the stem is built of; it is short and mostly above the water. */
 const SECTIONS = 8;
-/** A line that ends so near to a section ends in it, m. */
-const TOUCHES = 1e-9;
 
 /**
  * Sections forward of the last station: each line runs straight from there to the stem, and the keel follows
@@ -26,7 +25,7 @@ export function stemSections(
   if (!last) return [];
   const profile = bow ?? straightStem(stations, last, length, keel, sheer);
   const [head, headHeight] = profile.at(-1) ?? [last.x, sheer];
-  if (head <= last.x) return [];
+  if (head <= last.x + TOUCHES) return [];
   const [, foot] = profile[0] ?? [0, keel];
   const ends = last.points.map(([, height]) => {
     const share = sheer > keel ? (height - keel) / (sheer - keel) : 1;

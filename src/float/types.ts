@@ -47,6 +47,7 @@ export interface LinesProblem {
     | 'height falls'
     | 'unequal points'
     | 'bow does not rise'
+    | 'beyond the length'
     | 'differs from declared';
   /** True when no form can be built. */
   readonly fatal: boolean;

@@ -24,7 +24,7 @@ export function practiceOf({ stages, suppliers }: Yard): ShopPractice {
   return {
     crews: Object.fromEntries(
       STAGES.flatMap((stage) => {
-        const { trade, people, oneSitting } = stages[stage];
+        const { trade, people = 1, oneSitting = false } = stages[stage] ?? {};
         return trade === undefined ? [] : [[stage, { trade, people, oneSitting }] as const];
       }),
     ),
@@ -59,12 +59,15 @@ const IN_MOULD: ReadonlySet<Stage> = new Set([
   'release',
 ]);
 
+const LAID_UP: ReadonlySet<string> = new Set<Stage>(['gelcoat', 'laminate', 'infusion', 'cure']);
+
 /**
  * What is left to plan of one order: its stages with the hours not yet worked, its mould and its parts.
  *
  * A stage is over once a stage after it has hours written down; of a boat that is ready only the handover is left.
  * The mould is the hull's, or that of the hull it shares one with. Parts that are not ordered are taken to be ordered
- * today. Hours of `cure` are somebody's looking after it: the clock runs for the hull's hours in any case.
+ * today. Hours of `cure` are somebody's looking after it: the clock runs for the hull's hours,
+ * whoever looks, of every boat that is laid up.
  *
  * @param entry - an order with figures
  * @param today - nothing is planned before it
@@ -113,13 +116,18 @@ function stageOf(
   return {
     id,
     after: BEFORE[id].filter((before) => left.includes(before)),
-    hours: id === 'cure' ? figures.build.hull.cureHours : labour / (crew?.people ?? 1),
+    hours: id === 'cure' ? clockOfCure(figures) : labour / (crew?.people ?? 1),
     passes: works ? 'work' : 'always',
     crew: works && crew ? [{ trade: crew.trade, people: crew.people }] : [],
     ...(crew?.oneSitting !== undefined && { oneSitting: crew.oneSitting }),
     ...(IN_MOULD.has(id) && { mould: mouldOf(figures) }),
     parts: [...arrivals].map(([name, arrives]) => ({ name, arrives })),
   };
+}
+
+/** A hull that nobody lays up has nothing to cure. */
+function clockOfCure({ build: { hull }, stageHours }: Figures): number {
+  return stageHours.some(({ stage }) => LAID_UP.has(stage)) ? hull.cureHours : 0;
 }
 
 const mouldOf = ({ build: { hull } }: Figures): string => hull.mouldOf ?? hull.id;

@@ -1,4 +1,4 @@
-import { readdirSync, statSync } from 'node:fs';
+import { lstatSync, readdirSync, statSync } from 'node:fs';
 import path from 'node:path';
 import { type Finding, finding } from '../findings/index.ts';
 import { LONGEST_CSV, LONGEST_YAML, readText } from './read-text.ts';
@@ -48,6 +48,10 @@ export function isFolder(full: string): boolean {
     return false;
   }
 }
+
+/** True when anything goes by that name, a folder or a broken link too. */
+export const isThere = (full: string): boolean =>
+  lstatSync(full, { throwIfNoEntry: false }) !== undefined;
 
 export const YAML_FILE = /\.ya?ml$/i;
 export const CSV_FILE = /\.csv$/i;

@@ -1,3 +1,4 @@
+import path from 'node:path';
 import type { z } from 'zod';
 import {
   type Catalogue,
@@ -19,7 +20,7 @@ import {
   type Yard,
   yardSchema,
 } from '../schema/index.ts';
-import { filesIn, readSource, type Reading, YAML_FILE } from './folder.ts';
+import { filesIn, isThere, readSource, type Reading, YAML_FILE } from './folder.ts';
 import { entriesOf, idOf, readChecked, soundEntries } from './read-entries.ts';
 import { readPartLists } from './read-part-lists.ts';
 import { byUniqueName } from './unique.ts';
@@ -99,9 +100,7 @@ function readYard(reading: Reading): Sourced<Yard> | undefined {
 /** The text of a file that a workspace may do without. */
 function optionalSource(reading: Reading, name: string): string | undefined {
   const file = eitherEnding(reading, name);
-  return filesIn({ ...reading, findings: [] }, 'catalogue', YAML_FILE).includes(file)
-    ? readSource(reading, file)
-    : undefined;
+  return isThere(path.join(reading.workspace, file)) ? readSource(reading, file) : undefined;
 }
 
 function readMaterials(reading: Reading): ReadonlyMap<string, Sourced<Material>> {
@@ -141,6 +140,7 @@ function readHulls(reading: Reading, broken: Set<string>): readonly Sourced<Hull
 
 function readOptions(reading: Reading, broken: Set<string>): readonly GroupedOption[] {
   const options: GroupedOption[] = [];
+  if (!isThere(path.join(reading.workspace, 'catalogue/options'))) return options;
   for (const file of filesIn(reading, 'catalogue/options', YAML_FILE)) {
     const text = readSource(reading, file);
     if (text === undefined) continue;
@@ -169,9 +169,9 @@ function readList<T>(
   key: string,
   schema: z.ZodObject<Readonly<Record<string, z.ZodArray<z.ZodType<T>>>>>,
 ): readonly Sourced<T>[] {
-  const file = eitherEnding(reading, name);
-  const text = readSource(reading, file);
+  const text = optionalSource(reading, name);
   if (text === undefined) return [];
+  const file = eitherEnding(reading, name);
   const { sourced, source, findings } = readChecked(schema, text, file);
   reading.findings.push(...findings);
   const list = schema.shape[key];

@@ -43,10 +43,13 @@ function supplierFindings(file: string, supplier: string, yard: Yard): readonly 
   const nearest = nearestName(supplier, known);
   const details = {
     received: `a price list of "${clip(supplier)}"`,
-    expected: `a supplier named in the yard file: ${listed(known)}`,
+    expected:
+      known.length === 0
+        ? 'a supplier of the yard file, which names none'
+        : `a supplier named in the yard file: ${listed(known)}`,
     mend:
       nearest === undefined
-        ? 'Add the supplier to the yard file, or rename the list'
+        ? `Add the supplier to suppliers: in the yard file, as ${clip(supplier)}: { name: …, leadDays: … }, or rename the list`
         : `Did you mean "${nearest}"? Rename the list, or add the supplier to the yard file`,
   };
   return [finding('UNKNOWN_ID', { file }, details)];

@@ -3,6 +3,7 @@ import type { Catalogue, Sourced } from '../schema/index.ts';
 import { unknownId } from './check-compatibility.ts';
 import { checkMaterials } from './check-materials.ts';
 import { checkMoulds } from './check-plan.ts';
+import { checkRates } from './check-rates.ts';
 
 type Path = readonly (string | number)[];
 
@@ -27,10 +28,13 @@ export function checkCatalogue(
       ...checkClass(hull, catalogue),
       ...checkParts(hull, ['shell', 'parts'], hull.value.shell.parts, catalogue, broken),
       ...checkParts(hull, ['structure', 'parts'], hull.value.structure.parts, catalogue, broken),
+      ...checkRates(hull, ['shell', 'hours'], hull.value.shell.hours, catalogue.yard.value),
+      ...checkRates(hull, ['structure', 'hours'], hull.value.structure.hours, catalogue.yard.value),
     ]),
     ...[...options.values(), ...outboards.values(), ...trailers.values()].flatMap((entry) => [
       ...checkClass(entry, catalogue),
       ...checkParts(entry, ['parts'], entry.value.parts, catalogue, broken),
+      ...checkRates(entry, ['hours'], entry.value.hours, catalogue.yard.value),
     ]),
     ...[...options.values()].flatMap((option) =>
       checkNames(option, ['fits'], option.value.fits ?? [], 'hull', hulls, broken),

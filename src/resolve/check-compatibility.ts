@@ -60,16 +60,25 @@ export function unknownId(
   known: Iterable<string>,
   place: Place,
 ): Finding {
-  const near = nearestName(id, known);
+  const all = [...known];
+  const near = nearestName(id, all);
   const article = /^[aeiou]/.test(kind) ? 'an' : 'a';
   return finding('UNKNOWN_ID', place, {
     received: `the ${kind} "${id}"`,
     expected:
       near === undefined
-        ? `${article} ${kind} of the catalogue`
+        ? `${article} ${kind} of the catalogue${few(all)}`
         : `${article} ${kind} of the catalogue; the nearest is "${near}"`,
     ...(near !== undefined && { mend: `Write ${near}, or add ${id} to the catalogue` }),
   });
+}
+
+const FEW = 12;
+
+/** The names that there are, where they can be read at a glance. */
+function few(known: readonly string[]): string {
+  if (known.length === 0) return ', which has none';
+  return known.length > FEW ? '' : `: ${known.join(', ')}`;
 }
 
 function orderedTwice(chosen: readonly Chosen[]): readonly Finding[] {

@@ -1,5 +1,6 @@
 import { type Finding, finding } from '../findings/index.ts';
 import type { Catalogue, Outboard, Sourced, SourcedOrder } from '../schema/index.ts';
+import { checkRates } from './check-rates.ts';
 import { checkRequirements, type Chosen, unknownId } from './check-compatibility.ts';
 
 /** Findings of the outboard against the shaft asked for and the options beside it. */
@@ -65,6 +66,7 @@ export function checkExtras(
 ): readonly Finding[] {
   const classes = Object.keys(yard.value.margins);
   return order.value.extras.flatMap((extra, index) => [
+    ...checkRates(order, ['extras', index, 'hours'], extra.hours, yard.value),
     ...(classes.includes(extra.class)
       ? []
       : [unknownId('margin class', extra.class, classes, order.place(['extras', index, 'class']))]),

@@ -7,7 +7,7 @@ import { checkCompatibility } from './check-compatibility.ts';
 import { checkExtras, checkLeftOut, checkOutboard } from './check-entries.ts';
 import { checkMoney } from './check-money.ts';
 import { checkOrder } from './check-order.ts';
-import { checkBrokenParts } from './check-parts.ts';
+import { checkBrokenParts, checkPriced } from './check-parts.ts';
 import { checkBought } from './check-plan.ts';
 import { checkExchange, checkLaterPrices, checkPriceAges } from './check-prices.ts';
 import { checkRatings } from './check-ratings.ts';
@@ -75,6 +75,7 @@ export function resolveOrder(
   const all = [
     ...before,
     ...checkBrokenParts(order, hull.value, entries, dated.parts, broken),
+    ...checkPriced(order, hull.value, entries, catalogue.yard.value),
     ...checkTogether(order, entries, items, shop),
   ];
   if (hasErrors(all)) return { findings: all };

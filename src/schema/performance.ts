@@ -49,11 +49,10 @@ export const yardPerformance = {
     .meta({ description: 'What speed and fuel are estimated with.' }),
   limits: z
     .strictObject({
-      methods: z
-        .array(z.enum(RATING_METHODS))
-        .min(1)
-        .default(['australian', 'iso'])
-        .meta({ description: 'Methods to estimate people, load and power by, side by side.' }),
+      methods: z.array(z.enum(RATING_METHODS)).min(1).optional().meta({
+        description:
+          'Methods to estimate people, load and power by, side by side. Left out: those of the region of the locale.',
+      }),
       categories: z
         .array(z.enum(['C', 'D']))
         .default(['C', 'D'])
@@ -63,7 +62,10 @@ export const yardPerformance = {
     .meta({ description: 'How limits are estimated, to stand beside the shop’s own ratings.' }),
   tow: z
     .strictObject({
-      place: towPlace.default('AU').meta({ description: 'Whose rules for trailers are read.' }),
+      place: towPlace.optional().meta({
+        description:
+          'Whose rules for trailers are read. Left out: those of the region of the locale.',
+      }),
     })
     .prefault({})
     .meta({ description: 'Where the shop’s boats are towed.' }),

@@ -147,17 +147,17 @@ export const yardSchema = z
     handoverChecks: z
       .array(text('One thing to show or check with the owner.'))
       .meta({ description: 'Handover checklist.' }),
-    stages: z
-      .record(z.enum(STAGES), stageFacts)
-      .meta({ description: 'What every stage does and checks.' }),
+    stages: z.partialRecord(z.enum(STAGES), stageFacts).default({}).meta({
+      description: 'What a stage does and checks; a stage that no boat goes through is left out.',
+    }),
     ...yardWorkshop,
     suppliers: z
       .record(id('Supplier: the name of its price list file.'), supplier)
       .meta({ description: 'Suppliers.' }),
   })
   .superRefine(({ rates, trades, stages }, context) => {
-    for (const name of STAGES) {
-      const by = stages[name].trade;
+    for (const name of STAGES.filter((one) => stages[one] !== undefined)) {
+      const by = stages[name]?.trade;
       if (rates[name] !== undefined || (by !== undefined && by in trades)) continue;
       context.addIssue({
         code: 'custom',

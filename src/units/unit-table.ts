@@ -7,6 +7,7 @@
  */
 const FOOT = 0.3048;
 const POUND = 0.45359237;
+const US_GALLON = 0.003785411784;
 const GRAVITY = 9.80665;
 
 export const UNIT_KINDS = {
@@ -18,7 +19,7 @@ export const UNIT_KINDS = {
     L: 0.001,
     l: 0.001,
     mL: 1e-6,
-    'US gal': 0.003785411784,
+    'US gal': US_GALLON,
     'imp gal': 0.00454609,
   },
   mass: { kg: 1, g: 0.001, t: 1000, lb: POUND, oz: POUND / 16 },
@@ -27,7 +28,7 @@ export const UNIT_KINDS = {
   voltage: { V: 1 },
   angle: { rad: 1, deg: Math.PI / 180, '°': Math.PI / 180 },
   speed: { 'm/s': 1, kn: 1852 / 3600, 'km/h': 1 / 3.6, mph: (5280 * FOOT) / 3600 },
-  density: { 'kg/m3': 1, 'kg/m³': 1, 'lb/ft3': POUND / FOOT ** 3 },
+  density: { 'kg/m3': 1, 'kg/m³': 1, 'lb/ft3': POUND / FOOT ** 3, 'lb/US gal': POUND / US_GALLON },
   force: { N: 1, kN: 1000, lbf: POUND * GRAVITY },
   duration: { s: 1, min: 60, h: 3600, d: 86400 },
   'areal mass': { 'kg/m2': 1, 'kg/m²': 1, 'g/m2': 0.001, 'g/m²': 0.001 },

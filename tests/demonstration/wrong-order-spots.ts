@@ -1,6 +1,5 @@
 /** What the wrong workspace must be told, file by file: "line:column CODE", or the code alone where no line is at fault. */
 export const SPOTS: Readonly<Record<string, readonly string[]>> = {
-  'catalogue/charges.yaml': ['FILE_MISSING'],
   'catalogue/hulls/tern-500.yaml': ['6:11 UNIT_KIND'],
   'catalogue/options/wrong.yaml': [
     '5:53 REQUIREMENT_CIRCULAR',

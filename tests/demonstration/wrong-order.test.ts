@@ -40,6 +40,7 @@ const RAISED_IN: Readonly<Record<string, string>> = {
   FOAM_SHORT: 'figures/swamped.test.ts',
   GROWTH_OVER_LIMIT: 'figures/growth.test.ts',
   ITEMS_IN_ONE_PLACE: 'figures/places.test.ts',
+  FILE_MISSING: 'read/read-workspace.test.ts',
   LINES_DIFFER: 'figures/float.test.ts',
   LINES_ODD: 'figures/float.test.ts',
   LINES_UNSOUND: 'figures/float.test.ts',

@@ -95,7 +95,7 @@ describe('the stages of a build sheet', () => {
     const { yard } = fittedFigures().build;
     const checks = ['Bilge dry'];
     const measures = ['Draught, mm'];
-    const facts = { ...yard.stages['water-trial'], does: 'Try her', checks, measures };
+    const facts = { does: 'Try her', checks, measures, people: 1, oneSitting: false };
     const stages = { ...yard.stages, 'water-trial': facts };
     const trial = stageOf(sheet({ yard: { stages } }), 'water-trial');
     expect(trial).toMatchObject({ does: 'Try her.', checks, measures, itemsHeading: 'Try' });

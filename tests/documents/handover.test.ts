@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { HandoverView } from '../../src/documents/handover-types.ts';
 import { handoverView } from '../../src/documents/handover.ts';
+import { amperes } from '../../src/units/index.ts';
 import { breakable, fittedFigures } from './fitted-build.ts';
 import type { Forbidden, KeysOf } from './forbidden-keys.ts';
 import { SECRETS } from './invented-build.ts';
@@ -163,7 +164,7 @@ describe('what the owner reads', () => {
   });
 
   it('warns of load, fuel, batteries and fuses, and leaves the last word to local rules', () => {
-    const { cautions } = pack();
+    const { cautions } = pack({ items: { 'House battery': { current: amperes(2) } } });
     expect(cautions.map(({ heading }) => heading)).toEqual([
       'Load and stability',
       'Fuel and batteries',

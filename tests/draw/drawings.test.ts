@@ -126,6 +126,37 @@ describe.each(ALL)('the %s', (_name, draw) => {
   });
 });
 
+describe('the drawings of a shop that works in feet and inches', () => {
+  const hull = { ...COOT, units: 'us' } as const;
+  const drawn = [
+    drawArrangement({ hull, items: ITEMS, outboard: OUTBOARD, lengthText: '13 ft', fontCss: FONT }),
+    drawPlacing({ hull, items: ITEMS, outboard: OUTBOARD, fontCss: FONT }),
+    drawPlacingSide({ hull, items: ITEMS, outboard: OUTBOARD, fontCss: FONT }),
+    drawBodyPlan({ hull, fontCss: FONT }),
+  ];
+
+  it('have no metric ruler, grid or word', () => {
+    for (const { svg, alt } of drawn) expect(svg + alt).not.toMatch(/ mm\b|metres/);
+    expect(drawn.map(({ svg }) => /feet forward|Along: in|grid of 4 in/.exec(svg)?.[0])).toEqual([
+      'feet forward',
+      'Along: in',
+      'Along: in',
+      'grid of 4 in',
+    ]);
+    expect(drawn[1]?.alt).toContain('on a grid of 24 in');
+  });
+  it('number every foot of her and no more', () => {
+    const feet = drawn[0]?.svg.match(/font-size="2.6"[^>]*text-anchor="middle">\d+</g) ?? [];
+    expect(feet.at(-1)).toContain('>13<');
+  });
+});
+
+describe('the letters of a drawing', () => {
+  it('are not joined: a joined pair is lost to a search of the PDF', () => {
+    expect(bodyPlan().svg).toContain('text{font-variant-ligatures:none}');
+  });
+});
+
 describe('keys in both drawings of the boat', () => {
   it('never overlap and never leave the sheet, wherever the items are', () => {
     fc.assert(

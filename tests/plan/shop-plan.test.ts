@@ -39,10 +39,11 @@ function codes(entries: typeof orders, shop: Yard): readonly (readonly string[])
 }
 
 /** The yard with so many people at the laminate. */
-const laminating = (people: number): Yard => ({
-  ...yard,
-  stages: { ...yard.stages, laminate: { ...yard.stages.laminate, people } },
-});
+function laminating(people: number): Yard {
+  const { laminate } = yard.stages;
+  if (!laminate) throw new Error('the yard has no laminate');
+  return { ...yard, stages: { ...yard.stages, laminate: { ...laminate, people } } };
+}
 
 /** The first accepted order alone, promised on a day. */
 function promised(day: IsoDate): typeof orders {
@@ -65,7 +66,7 @@ function withBought(bought: Order['bought']): typeof orders {
 
 describe('the plan of a shop', () => {
   it('refuses an order whose stage takes more people than the trade has: PLAN_REFUSED', () => {
-    const { trade = '' } = yard.stages.laminate;
+    const { trade = '' } = yard.stages.laminate ?? {};
     const people = yard.trades[trade]?.people ?? 0;
     expect(accepted.length).toBeGreaterThan(0);
     expect(people).toBeGreaterThan(0);

@@ -88,15 +88,22 @@ describe('a sound workspace', () => {
 });
 
 describe('a workspace that lacks something', () => {
-  it.each(Object.keys(SOUND).filter((name) => !/hulls|options|parts|orders/.test(name)))(
-    'names the file that is missing: %s',
-    (name) => {
-      expect(spots(readWith({ [name]: undefined }))).toEqual([`FILE_MISSING ${name}`]);
-    },
-  );
+  it('names the yard file when it is missing', () => {
+    const name = 'catalogue/yard.yaml';
+    expect(spots(readWith({ [name]: undefined }))).toEqual([`FILE_MISSING ${name}`]);
+  });
+  it.each([
+    'catalogue/options/seats.yaml',
+    'catalogue/outboards.yaml',
+    'catalogue/trailers.yaml',
+    'catalogue/charges.yaml',
+  ])('does without what a shop may not sell: %s', (name) => {
+    const { catalogue, findings } = readWith({ [name]: undefined });
+    expect(findings).toEqual([]);
+    expect(catalogue?.hulls.size).toBe(1);
+  });
   it.each([
     ['catalogue/hulls', 'catalogue/hulls/tern-400.yaml'],
-    ['catalogue/options', 'catalogue/options/seats.yaml'],
     ['catalogue/parts', 'catalogue/parts/acme-parts.csv'],
     ['orders', 'orders/t-1.yaml'],
   ])('names the folder that is missing: %s', (folder, file) => {

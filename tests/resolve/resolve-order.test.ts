@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { moneyToText } from '../../src/money/index.ts';
 import type { BuildItem } from '../../src/resolve/index.ts';
 import { decimalToShortText } from '../../src/units/index.ts';
-import { HULL, OPTIONS, ORDER } from '../read/samples.ts';
+import { HULL, OPTIONS, ORDER, PARTS } from '../read/samples.ts';
 import { resolveSample } from './invented.ts';
 
 const DECK = `group: Decks
@@ -216,6 +216,18 @@ options:
     expect(findings.map(({ code }) => code)).toEqual(codes);
   });
 
+  it('has no price while a part, a margin class or a rate of it is unknown', () => {
+    const least = resolveSample({ 'catalogue/parts/acme-parts.csv': PARTS.replaceAll(',', ';') });
+    expect(least.build).toBeUndefined();
+    expect(least.findings.map(({ received }) => received)).toContain('parts without a price: AC-1');
+    const classless = resolveSample({
+      'catalogue/options/seats.yaml': OPTIONS.replace('class: fit-out', 'class: fitout'),
+    });
+    expect(classless.build).toBeUndefined();
+    expect(classless.findings.map(({ received }) => received)).toEqual([
+      '"seat", whose margin class or rate of an hour is not in the yard file',
+    ]);
+  });
   it('says which shafts an outboard comes with', () => {
     const { findings } = resolveSample({
       'orders/t-1.yaml': `${ORDER}outboard: { model: outboard-20, shaft: short }\n`,

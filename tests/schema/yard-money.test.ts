@@ -5,7 +5,7 @@ import { describePlace } from '../../src/findings/index.ts';
 import { moneyToText } from '../../src/money/index.ts';
 import { readWorkspace } from '../../src/read/index.ts';
 import { decimalToShortText } from '../../src/units/index.ts';
-import { ORDER, workspaceOf, YARD } from '../read/samples.ts';
+import { OPTIONS, ORDER, workspaceOf, YARD } from '../read/samples.ts';
 import { resolveSample } from '../resolve/invented.ts';
 
 function spotsOf(yard: string): readonly string[] {
@@ -52,6 +52,32 @@ describe('the rate of a stage', () => {
     ]);
     expect(spotsOf(TRADED.replace('trade: laminator', 'trade: laminater'))).toEqual([
       expect.stringMatching(/^UNKNOWN_ID \d+ the trade "laminater"$/),
+    ]);
+  });
+});
+
+describe('a stage that a shop has no words for', () => {
+  const WITHOUT = YARD.replace('  infusion: 50\n', '').replace('  infusion: { does: Work. }\n', '');
+
+  it('is left out by a shop that does not do it', () => {
+    expect(spotsOf(WITHOUT)).toEqual([]);
+    expect(figuresOf(WITHOUT).price.rates.map(({ stage }) => stage)).toEqual(['laminate']);
+  });
+  it('costs something where hours are worked in it: UNKNOWN_ID at the hours', () => {
+    const { spots } = resolveSample({
+      'catalogue/yard.yaml': WITHOUT,
+      'catalogue/options/seats.yaml': OPTIONS.replace(
+        'name: Seat, class: fit-out',
+        'name: Seat, class: fit-out, hours: [{ stage: infusion, hours: 2 }]',
+      ),
+      'orders/t-1.yaml': `${ORDER}extras:
+  - { name: Shelf, class: fit-out, hours: [{ stage: infusion, hours: 1 }] }
+`,
+    });
+    expect(spots).toEqual([
+      'UNKNOWN_ID orders/t-1.yaml:17:53',
+      'UNKNOWN_ID orders/t-1.yaml:1:1',
+      'UNKNOWN_ID catalogue/options/seats.yaml:4:62',
     ]);
   });
 });

@@ -60,6 +60,7 @@ const PUBLISHED: Readonly<Record<string, number>> = {
   'density kg/m3': 1,
   'density kg/m³': 1,
   'density lb/ft3': 16.01846337396014,
+  'density lb/US gal': 119.82642731689663,
   'duration s': 1,
   'duration min': 60,
   'duration h': 3600,

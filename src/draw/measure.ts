@@ -1,0 +1,51 @@
+import type { HullShape } from './types.ts';
+
+/** What distances of a drawing are written in, and what its grids and its ruler step by. */
+export interface Measure {
+  readonly unit: 'mm' | 'in';
+  /** The word for the steps of the ruler. */
+  readonly rulerUnit: string;
+  /** Units in a metre. */
+  readonly perMetre: number;
+  /** Decimals of a dimension. */
+  readonly decimals: number;
+  /** Steps of the grid that things are placed on, of that of the sections, and of the ruler, m. */
+  readonly placingStep: number;
+  readonly sectionStep: number;
+  readonly rulerStep: number;
+  /** Bars of the ruler in a step. */
+  readonly rulerBars: number;
+}
+
+const INCH = 0.0254;
+
+const METRIC: Measure = {
+  unit: 'mm',
+  rulerUnit: 'metres',
+  perMetre: 1000,
+  decimals: 0,
+  placingStep: 0.5,
+  sectionStep: 0.1,
+  rulerStep: 1,
+  rulerBars: 2,
+};
+
+const US: Measure = {
+  unit: 'in',
+  rulerUnit: 'feet',
+  perMetre: 1 / INCH,
+  decimals: 1,
+  placingStep: 24 * INCH,
+  sectionStep: 4 * INCH,
+  rulerStep: 12 * INCH,
+  rulerBars: 1,
+};
+
+/** What the drawings of a hull are measured in: millimetres, or inches and feet. */
+export const measureOf = ({ units }: HullShape): Measure => (units === 'us' ? US : METRIC);
+
+/** A distance without its sign and unit: "1250", or "49.2". */
+export function measured(metres: number, { perMetre, decimals }: Measure): string {
+  const share = 10 ** decimals;
+  return String(Math.round(Math.abs(metres) * perMetre * share) / share);
+}

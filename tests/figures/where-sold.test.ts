@@ -1,0 +1,30 @@
+import { describe, expect, it } from 'vitest';
+import { methodsOf, placeOf } from '../../src/figures/where-sold.ts';
+import { ORDER, YARD } from '../read/samples.ts';
+import { resolveSample } from '../resolve/invented.ts';
+
+const buildIn = (locale: string, yard = '', order = '') => {
+  const { build } = resolveSample({
+    'catalogue/yard.yaml': YARD.replace('en-AU', locale).replace('limits: {', `${yard}limits: {`),
+    'orders/t-1.yaml': ORDER + order,
+  });
+  if (!build) throw new Error(`no build in ${locale}`);
+  return build;
+};
+
+describe('whose rules are read where a shop names none', () => {
+  it.each([
+    ['en-AU', 'AU', ['australian', 'iso']],
+    ['en-NZ', 'NZ', ['australian', 'iso']],
+    ['en-GB', 'UK-EU', ['iso']],
+    ['en-US', 'US', ['cfr-183', 'iso']],
+  ])('%s: those of its region', (locale, place, methods) => {
+    const build = buildIn(locale);
+    expect(placeOf(build)).toBe(place);
+    expect(methodsOf(build.yard)).toEqual(methods);
+  });
+  it('are the yard’s, then the order’s, where they name them', () => {
+    expect(placeOf(buildIn('en-US', 'tow: { place: NZ }\n'))).toBe('NZ');
+    expect(placeOf(buildIn('en-US', '', 'tow: { place: UK-EU }\n'))).toBe('UK-EU');
+  });
+});
