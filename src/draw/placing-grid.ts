@@ -1,7 +1,8 @@
+import { scaleLinear } from 'd3-scale';
 import type { Scale } from './hull-views.ts';
 import { type Measure, measured } from './measure.ts';
 import { outboardReach } from './outboard.ts';
-import { KEY_RADIUS } from './place-keys.ts';
+import { heightFor, KEY_RADIUS } from './place-keys.ts';
 import { stroke, words } from './svg.ts';
 import type { Box, DrawnItem, HullShape, OutboardShape } from './types.ts';
 
@@ -21,6 +22,45 @@ export interface GridLayout {
   /** Metres that the grid covers along the boat, and sideways or up. */
   readonly x: readonly [number, number];
   readonly y: readonly [number, number];
+}
+
+/**
+ * Where the boat lies on the sheet: as large as its width and a greatest height let her be, with room for the keys.
+ *
+ * @param x - how far she reaches along, m
+ * @param y - how far she reaches the other way, m
+ * @param keys - how many numbers must find room
+ * @param mostHeight - mm
+ * @param datumOf - where the other way begins on the sheet, mm down it
+ * @param way - 1: the other way grows down the sheet, -1: up it
+ */
+export function layOutGrid(
+  x: readonly [number, number],
+  y: readonly [number, number],
+  keys: number,
+  mostHeight: number,
+  datumOf: (box: Box, scale: number) => number,
+  way: 1 | -1,
+): GridLayout {
+  const room = WIDTH - RULERS.left - RULERS.right;
+  const scale = Math.min((room - 2 * PAD) / (x[1] - x[0]), mostHeight / (y[1] - y[0]));
+  const tall = Math.max((y[1] - y[0]) * scale + 2 * PAD, heightFor(keys, room));
+  const { left, top } = RULERS;
+  const box = { left, right: WIDTH - RULERS.right, top, bottom: top + tall };
+  const start = left + PAD;
+  const datum = datumOf(box, scale);
+  const ends = [(box.top - datum) / (way * scale), (box.bottom - datum) / (way * scale)] as const;
+  return {
+    across: scaleLinear()
+      .domain([x[0], x[0] + 1])
+      .range([start, start + scale]),
+    down: scaleLinear()
+      .domain([0, 1])
+      .range([datum, datum + way * scale]),
+    box,
+    x: [x[0] - PAD / scale, x[0] + (box.right - start) / scale],
+    y: [Math.min(...ends), Math.max(...ends)],
+  };
 }
 
 /** How far boat, outboard and items reach along the boat, m from the transom. */
@@ -48,7 +88,7 @@ export function placingGrid(
   const step = measure.placingStep;
   const along = stepsIn(x, step).map((at) => {
     const middle = { 'text-anchor': 'middle' };
-    const distance = `${at < 0 ? '−' : ''}${measured(at, measure)}`;
+    const distance = fromDatum(at, measure);
     return [
       gridLine([across(at), box.top], [across(at), box.bottom], at === 0),
       words(distance, across(at), box.top - 1.2, middle),
@@ -64,6 +104,10 @@ export function placingGrid(
   const below = words(note, box.left, box.bottom + 7.4);
   return [...along, ...other, below].join('\n');
 }
+
+/** "−250", "1250": with the sign that `measured` leaves off. */
+export const fromDatum = (at: number, measure: Measure): string =>
+  `${at < 0 ? '−' : ''}${measured(at, measure)}`;
 
 const gridLine = (
   from: readonly [number, number],

@@ -1,13 +1,14 @@
-import { scaleLinear } from 'd3-scale';
 import { hullCurves } from './hull-curves.ts';
 import { sideView } from './hull-views.ts';
 import { drawKeys, drawMarks } from './keys.ts';
 import { type Measure, measured, measureOf } from './measure.ts';
 import { outboardFromSide, outboardReach } from './outboard.ts';
-import { heightFor, placeKeys } from './place-keys.ts';
+import { placeKeys } from './place-keys.ts';
 import {
   BESIDE,
+  fromDatum,
   type GridLayout,
+  layOutGrid,
   PAD,
   placingGrid,
   reachAlong,
@@ -16,7 +17,7 @@ import {
 } from './placing-grid.ts';
 import type { PlacingInput } from './placing.ts';
 import { INK, sheet } from './svg.ts';
-import type { Drawing, OutboardShape } from './types.ts';
+import type { Box, Drawing, OutboardShape } from './types.ts';
 
 const MOST_HEIGHT = 120;
 const note = ({ unit }: Measure): string =>
@@ -39,7 +40,7 @@ export function drawPlacingSide(input: PlacingInput): Drawing {
   const body = [
     sideView(hullCurves(hull), across, down, INK.paper),
     outboard ? outboardFromSide(outboard, across, down) : '',
-    placingGrid(layout, measure, (at) => upText(at, measure), note(measure)),
+    placingGrid(layout, measure, (at) => fromDatum(at, measure), note(measure)),
     drawMarks(anchors),
     drawKeys(placeKeys(anchors, box, BESIDE)),
   ];
@@ -56,29 +57,9 @@ function layOut({ hull, items, outboard }: PlacingInput): GridLayout {
   const heights = hull.lines.flatMap(({ points }) => points.map(([, height]) => height));
   const zs = [0, ...heights, ...outboardHeights(outboard), ...items.map(({ at }) => at.z)];
   const x = reachAlong(hull, items, outboard);
-  const z = [Math.min(...zs), Math.max(...zs)] as const;
-  const room = WIDTH - RULERS.left - RULERS.right;
-  const scale = Math.min((room - 2 * PAD) / (x[1] - x[0]), MOST_HEIGHT / (z[1] - z[0]));
-  const tall = Math.max((z[1] - z[0]) * scale + 2 * PAD, heightFor(items.length, room));
-  const box = {
-    left: RULERS.left,
-    right: WIDTH - RULERS.right,
-    top: RULERS.top,
-    bottom: RULERS.top + tall,
-  };
-  const start = box.left + PAD;
-  const ground = box.bottom - PAD + z[0] * scale;
-  return {
-    across: scaleLinear()
-      .domain([x[0], x[0] + 1])
-      .range([start, start + scale]),
-    down: scaleLinear()
-      .domain([0, 1])
-      .range([ground, ground - scale]),
-    box,
-    x: [x[0] - PAD / scale, x[0] + (box.right - start) / scale],
-    y: [z[0] - PAD / scale, z[0] + (tall - PAD) / scale],
-  };
+  const [least, most] = [Math.min(...zs), Math.max(...zs)];
+  const baseline = ({ bottom }: Box, scale: number): number => bottom - PAD + least * scale;
+  return layOutGrid(x, [least, most], items.length, MOST_HEIGHT, baseline, -1);
 }
 
 function outboardHeights(outboard: OutboardShape | undefined): readonly number[] {
@@ -86,6 +67,3 @@ function outboardHeights(outboard: OutboardShape | undefined): readonly number[]
   const { above, below } = outboardReach(outboard);
   return [outboard.clampHeight + above, outboard.clampHeight - below];
 }
-
-const upText = (at: number, measure: Measure): string =>
-  `${at < 0 ? '−' : ''}${measured(at, measure)}`;

@@ -1,21 +1,20 @@
-import { scaleLinear } from 'd3-scale';
 import { hullCurves } from './hull-curves.ts';
 import { planView } from './hull-views.ts';
 import { drawKeys, drawMarks } from './keys.ts';
 import { type Measure, measured, measureOf } from './measure.ts';
 import { outboardFromAbove } from './outboard.ts';
-import { heightFor, placeKeys } from './place-keys.ts';
+import { placeKeys } from './place-keys.ts';
 import {
   BESIDE,
   type GridLayout,
-  PAD,
+  layOutGrid,
   placingGrid,
   reachAlong,
   RULERS,
   WIDTH,
 } from './placing-grid.ts';
 import { INK, sheet } from './svg.ts';
-import type { Drawing, DrawnItem, HullShape, OutboardShape } from './types.ts';
+import type { Box, Drawing, DrawnItem, HullShape, OutboardShape } from './types.ts';
 
 export interface PlacingInput {
   readonly hull: HullShape;
@@ -59,27 +58,10 @@ export function drawPlacing(input: PlacingInput): Drawing {
 
 function layOut({ hull, items, outboard }: PlacingInput): GridLayout {
   const breadths = hull.lines.flatMap(({ points }) => points.map(([breadth]) => breadth));
-  const ys = [...breadths, ...items.map(({ at }) => Math.abs(at.y))];
+  const half = Math.max(...breadths, ...items.map(({ at }) => Math.abs(at.y)));
   const x = reachAlong(hull, items, outboard);
-  const half = Math.max(...ys);
-  const left = RULERS.left;
-  const room = WIDTH - left - RULERS.right;
-  const scale = Math.min((room - 2 * PAD) / (x[1] - x[0]), MOST_HEIGHT / (2 * half));
-  const tall = Math.max(2 * half * scale + 2 * PAD, heightFor(items.length, room));
-  const box = { left, right: WIDTH - RULERS.right, top: RULERS.top, bottom: RULERS.top + tall };
-  const start = left + PAD;
-  const middle = (box.top + box.bottom) / 2;
-  return {
-    across: scaleLinear()
-      .domain([x[0], x[0] + 1])
-      .range([start, start + scale]),
-    down: scaleLinear()
-      .domain([0, 1])
-      .range([middle, middle + scale]),
-    box,
-    x: [x[0] - PAD / scale, x[0] + (box.right - start) / scale],
-    y: [-tall / 2 / scale, tall / 2 / scale],
-  };
+  const middle = ({ top, bottom }: Box): number => (top + bottom) / 2;
+  return layOutGrid(x, [-half, half], items.length, MOST_HEIGHT, middle, 1);
 }
 
 /** "200 P", "0", "200 S". */
