@@ -10,15 +10,8 @@ import {
   textColumn,
 } from './section.ts';
 
-type Margins = readonly {
-  readonly name: string;
-  readonly value: number;
-  readonly limit: number;
-  readonly left: number;
-  readonly unit: string;
-  readonly holds: boolean;
-}[];
-type Known = Margins | { readonly notComputed: string };
+type Margins = readonly TrailerFigures['width'][];
+type Known = TrailerFigures['gear'];
 
 /** What is left of every limit of trailer, vehicle, road and roof; nothing where the order has none of them. */
 export function towingTables(figures: Figures, format: Formatter): readonly SectionTable[] {
