@@ -3,7 +3,7 @@ import { FINDING_CODES } from '../findings/index.ts';
 import type { Money } from '../money/index.ts';
 import { createFormatter, decimalToNumber, type Formatter } from '../units/index.ts';
 import { figureColumn, plainRow, type Section, section, textColumn } from './section.ts';
-import { NO_CHANGE, signedMass, signedMoney, speedChange } from './words.ts';
+import { NO_CHANGE, signedMass, signedMoney, signedSize, speedChange } from './words.ts';
 
 /** What each alternative changes, its margin among it: for the yard's half only. */
 export function alternativesSection(
@@ -53,5 +53,5 @@ export function alternativesSection(
 
 function peopleText(people: number, format: Formatter): string {
   if (people === 0) return NO_CHANGE;
-  return `${people < 0 ? '−' : '+'}${format.number(Math.abs(people), 0)}`;
+  return signedSize(people, format.number(Math.abs(people), 0));
 }

@@ -1,7 +1,7 @@
 import type { Afloat, Figures } from '../figures/index.ts';
-import { createFormatter, type Formatter, metres } from '../units/index.ts';
+import { createFormatter, type Formatter, UNIT_KINDS } from '../units/index.ts';
 import { flagRow, figureColumn, plainRow, type SectionTable, textColumn } from './section.ts';
-import { capital, NO_BREAK } from './words.ts';
+import { capital, NO_BREAK, signedSize } from './words.ts';
 
 type Growth = Afloat['growth'];
 
@@ -16,10 +16,12 @@ export function growthSentences(
   if (!effect) return [];
   const { mass, draughtAft, draughtFore, trim, freeboard, metacentricHeight } = effect;
   const changes = [
-    `her draught by ${signedSize(draughtAft, format)} aft and ${signedSize(draughtFore, format)} forward`,
+    `her draught by ${signedLength(draughtAft, format)} aft and ${signedLength(draughtFore, format)} forward`,
     `her trim by ${format.number(Math.abs(trim) / DEGREE, 2)} degrees by the ${trim < 0 ? 'bow' : 'stern'}`,
-    `the least freeboard by ${signedSize(freeboard, format)}`,
-    ...(metacentricHeight === undefined ? [] : [`GM by ${signedSize(metacentricHeight, format)}`]),
+    `the least freeboard by ${signedLength(freeboard, format)}`,
+    ...(metacentricHeight === undefined
+      ? []
+      : [`GM by ${signedLength(metacentricHeight, format)}`]),
   ];
   const told = `Each ${format.mass(mass)} that she puts on over her life changes, fully loaded, ${list(changes)}.`;
   const isPast = limits.some(({ margin }) => margin.outcome === 'already past');
@@ -60,12 +62,14 @@ export function growthTable(
 }
 
 /** "+1.4 mm": changes are told to a tenth of a millimetre, or a hundredth of an inch. */
-function signedSize(change: number, format: Formatter): string {
-  const sign = change < 0 ? '−' : '+';
-  const size = metres(Math.abs(change));
-  return format.system === 'metric'
-    ? `${sign}${format.number(size * 1000, 1)}${NO_BREAK}mm`
-    : `${sign}${format.number(size / 0.0254, 2)}${NO_BREAK}in`;
+function signedLength(change: number, format: Formatter): string {
+  const length = Math.abs(change);
+  return signedSize(
+    change,
+    format.system === 'metric'
+      ? `${format.number(length * 1000, 1)}${NO_BREAK}mm`
+      : `${format.number(length / UNIT_KINDS.length.in, 2)}${NO_BREAK}in`,
+  );
 }
 
 function list(parts: readonly string[]): string {

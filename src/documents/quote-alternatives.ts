@@ -3,7 +3,7 @@ import { type Finding, FINDING_CODES, type FindingCode } from '../findings/index
 import { isZero, type Money } from '../money/index.ts';
 import { createFormatter, kilograms } from '../units/index.ts';
 import type { Fact, QuoteAlternative } from './quote-types.ts';
-import { NO_CHANGE, sentence, signedMoney, speedChange } from './words.ts';
+import { NO_CHANGE, sentence, signedMoney, signedSize, speedChange } from './words.ts';
 
 /** Findings about what the boat may carry and what fits; the others are the shop's own affair. */
 const FOR_THE_CUSTOMER: ReadonlySet<FindingCode> = new Set([
@@ -82,7 +82,7 @@ function moneyChange(change: Money, locale: string): string {
 /** "+12 kg", "−12 kg"; "no change" below what is printed. */
 function numberChange(change: number, size: string, least: number): string {
   if (Math.abs(change) < least) return NO_CHANGE;
-  return `${change < 0 ? '−' : '+'}${size}`;
+  return signedSize(change, size);
 }
 
 function findingText({ code, received, expected, severity }: Finding): string {

@@ -48,9 +48,13 @@ export function signedMoney(change: Money, locale: string): string {
   return `${isNegative(change) ? '' : '+'}${formatMoney(change, locale)}`;
 }
 
+/** A size with the sign of its change: "+12 kg", "−1.9 kn". */
+export const signedSize = (change: number, size: string): string =>
+  `${change < 0 ? '−' : '+'}${size}`;
+
 /** "+12 kg" or "−12 kg": a change of mass. */
 export function signedMass(change: Kilograms, format: Formatter): string {
-  return `${change < 0 ? '−' : '+'}${format.mass(kilograms(Math.abs(change)))}`;
+  return signedSize(change, format.mass(kilograms(Math.abs(change))));
 }
 
 /** With a capital letter. */
@@ -72,5 +76,5 @@ export function speedChange(
   if (speed === undefined)
     return speedThen === undefined ? 'not computed' : `about ${knots(speedThen, 0)}`;
   if (Math.abs(speed / UNIT_KINDS.speed.kn) < LEAST_KNOTS) return NO_CHANGE;
-  return `${speed < 0 ? '−' : '+'}${knots(speed, 1)}`;
+  return signedSize(speed, knots(speed, 1));
 }
