@@ -1,4 +1,4 @@
-import { allowanceOf, type Build, type BuildPart, stageOfPart } from '../resolve/index.ts';
+import { type Build, type BuildPart, isWhole, stageOfPart, toFetch } from '../resolve/index.ts';
 import type { Stage } from '../schema/index.ts';
 import {
   addDecimals,
@@ -6,8 +6,8 @@ import {
   type Decimal,
   decimalToNumber,
   type Formatter,
-  multiplyDecimals,
   ONE,
+  timesRoundedUp,
   ZERO,
 } from '../units/index.ts';
 import type { PickedPart } from './build-sheet-types.ts';
@@ -22,7 +22,6 @@ const UNIT_WORDS: Readonly<Record<string, readonly [one: string, more: string]>>
   set: ['set', 'sets'],
   sheet: ['sheet', 'sheets'],
 };
-const WHOLE_UNITS: ReadonlySet<string> = new Set(['each', 'set', 'sheet']);
 
 /**
  * The materials to fetch for a stage, one row a code, in the order of their codes.
@@ -39,9 +38,8 @@ export function partsOfStage(
   for (const item of items) {
     for (const part of item.parts) {
       if (stageOfPart(item, part) !== stage) continue;
-      const allowed = addDecimals(ONE, allowanceOf(part, yard));
       const before = needed.get(part.code)?.quantity ?? ZERO;
-      const quantity = addDecimals(before, multiplyDecimals(part.quantity, allowed));
+      const quantity = addDecimals(before, toFetch(part, yard));
       needed.set(part.code, { part, quantity });
     }
   }
@@ -52,7 +50,7 @@ export function partsOfStage(
 }
 
 function pickedPart(part: BuildPart, quantity: Decimal, format: Formatter): PickedPart {
-  const places = placesOf(quantity, part.unit);
+  const places = placesOf(quantity, part);
   const fetched = roundUp(quantity, places);
   const words = UNIT_WORDS[part.unit]?.[compareDecimals(fetched, ONE) === 0 ? 0 : 1];
   return {
@@ -64,15 +62,13 @@ function pickedPart(part: BuildPart, quantity: Decimal, format: Formatter): Pick
   };
 }
 
-function placesOf(quantity: Decimal, unit: string): number {
-  if (WHOLE_UNITS.has(unit)) return 0;
+function placesOf(quantity: Decimal, part: BuildPart): number {
+  if (isWhole(part)) return 0;
   return compareDecimals(quantity, ONE) < 0 ? 2 : 1;
 }
 
 /** The next number of so many places that is not less; `value` is not below zero. */
-function roundUp({ amount, scale }: Decimal, places: number): Decimal {
-  const kept = BigInt(places);
-  if (scale <= kept) return { amount, scale };
-  const step = 10n ** (scale - kept);
-  return { amount: (amount + step - 1n) / step, scale: kept };
+function roundUp(value: Decimal, places: number): Decimal {
+  const scale = BigInt(places);
+  return { amount: timesRoundedUp(value, { amount: 1n, scale }), scale };
 }

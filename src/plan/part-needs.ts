@@ -1,7 +1,7 @@
 import type { Figures } from '../figures/index.ts';
-import { allowanceOf, stageOfPart, stagesOf } from '../resolve/index.ts';
+import { stageOfPart, stagesOf, toFetch } from '../resolve/index.ts';
 import type { Order } from '../schema/index.ts';
-import { addDays, addDecimals, type IsoDate, multiplyDecimals, ONE } from '../units/index.ts';
+import { addDays, type IsoDate } from '../units/index.ts';
 import type { PartNeed } from './purchase-list.ts';
 import { needKey } from './shelf.ts';
 
@@ -45,7 +45,7 @@ function listedNeeds({ build }: Figures): readonly PartNeed[] {
       stage: stageOfPart(item, part),
       supplier: part.supplier,
       code: part.code,
-      quantity: multiplyDecimals(part.quantity, addDecimals(ONE, allowanceOf(part, yard))),
+      quantity: toFetch(part, yard),
     })),
   );
 }

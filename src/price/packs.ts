@@ -1,5 +1,5 @@
 import { type Money, roundToMinorUnit, sumMoney, timesDecimal } from '../money/index.ts';
-import { type Decimal, multiplyDecimals, subtractDecimals, sumDecimals } from '../units/index.ts';
+import { multiplyDecimals, subtractDecimals, sumDecimals, timesRoundedUp } from '../units/index.ts';
 import type { UsedMaterial } from './materials.ts';
 import type { Purchase } from './result-types.ts';
 import { shareByKey } from './share-by-key.ts';
@@ -32,7 +32,8 @@ function buyPart(
   { currency }: PriceRules,
 ): Bought {
   const used = sumDecimals(uses.map((one) => one.used));
-  const packs = buy === 'whole' && pack && pack.amount > 0n ? wholePacks(used, pack) : undefined;
+  const packs =
+    buy === 'whole' && pack && pack.amount > 0n ? timesRoundedUp(used, pack) : undefined;
   const bought =
     packs === undefined || !pack ? used : multiplyDecimals({ amount: packs, scale: 0n }, pack);
   const rest = roundToMinorUnit(timesDecimal(homeCost, subtractDecimals(bought, used)));
@@ -54,16 +55,4 @@ function buyPart(
     },
     leftOver: shareByKey(rest, byKey),
   };
-}
-
-/**
- * used / size, rounded up to whole packs.
- *
- * @param size - above 0
- * @source derived: the least whole number that is not below the quotient
- */
-export function wholePacks(used: Decimal, size: Decimal): bigint {
-  const top = used.amount * 10n ** size.scale;
-  const bottom = size.amount * 10n ** used.scale;
-  return top % bottom === 0n ? top / bottom : top / bottom + 1n;
 }

@@ -15,7 +15,7 @@ export type {
   ItemLayUp,
   ItemKind,
 } from './build.ts';
-export { allowanceOf } from './allowance.ts';
+export { allowanceOf, isWhole, toFetch } from './allowance.ts';
 export { checkCatalogue } from './check-catalogue.ts';
 export type { FloatFacts } from './float-facts.ts';
 export { GROUPS } from './items.ts';

@@ -72,6 +72,18 @@ export function roundDecimal(value: Decimal, places: number): Decimal {
   return { amount: divideHalfAway(value.amount, 10n ** (value.scale - scale)), scale };
 }
 
+/**
+ * How many of a size it takes to hold a value, the last of them not always full; `value` is not below zero.
+ *
+ * @param size - above 0
+ * @returns the least whole number that is not below value / size
+ */
+export function timesRoundedUp(value: Decimal, size: Decimal): bigint {
+  const top = value.amount * 10n ** size.scale;
+  const bottom = size.amount * 10n ** value.scale;
+  return (top + bottom - 1n) / bottom;
+}
+
 /** Integer division rounded half away from zero; `divisor` is not 0. */
 export function divideHalfAway(dividend: bigint, divisor: bigint): bigint {
   const negative = dividend < 0n !== divisor < 0n;
