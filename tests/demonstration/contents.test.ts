@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { hasErrors } from '../../src/findings/index.ts';
 import { emitJsonSchemas, STATUSES } from '../../src/schema/index.ts';
 import { decimalToNumber } from '../../src/units/index.ts';
-import { catalogue, loaded, orders, ROOT } from './workspace.ts';
+import { catalogue, footprintOf, hoursOf, loaded, orders, ROOT } from './workspace.ts';
 
 const { findings, sources } = loaded;
 
@@ -94,7 +94,7 @@ describe('the orders of the demonstration', () => {
     expect(all).toHaveLength(8);
     expect(new Set(all.map(({ status }) => status))).toEqual(new Set(STATUSES));
     const count = (hull: string): number => all.filter((one) => one.hull === hull).length;
-    expect([count('teal-370'), count('dunlin-430'), count('curlew-560')]).toEqual([2, 3, 3]);
+    expect([count('teal-370'), count('dunlin-430'), count('curlew-560')]).toEqual([2, 2, 4]);
   });
 
   it('use every part of an order file', () => {
@@ -107,6 +107,18 @@ describe('the orders of the demonstration', () => {
     expect(all.some(({ leaveOutCharges }) => leaveOutCharges.length > 0)).toBe(true);
     expect(all.some(({ outboard }) => !outboard)).toBe(true);
     expect(all.some(({ trailer }) => !trailer)).toBe(true);
+  });
+
+  it('take 17 to 39 hours a square metre of length times beam, wired and with a trailer: common practice, no source', () => {
+    const whole = orders.flatMap(({ figures }) =>
+      figures?.build.trailer && !('notComputed' in figures.electrics) ? [figures] : [],
+    );
+    expect(whole.length).toBeGreaterThan(3);
+    for (const figures of whole) {
+      const each = hoursOf(figures) / footprintOf(figures.build.hull);
+      expect(each).toBeGreaterThan(17);
+      expect(each).toBeLessThan(39);
+    }
   });
 
   it('show a few of the findings that stop nothing', () => {

@@ -62,8 +62,8 @@ describe('the page of the plan', () => {
   it('answers what can be promised for every enquiry and quote', () => {
     expect(rowsOf('offers').map(({ cells }) => cells[0])).toEqual([
       'DC-2606',
-      'DC-2607',
       'DC-2608',
+      'DC-2609',
     ]);
     for (const { cells } of rowsOf('offers')) expect(cells[3]).toMatch(/^\d+ \w+ 2027$/);
   });
@@ -110,7 +110,7 @@ describe('the plan on other pages', () => {
     expect(rows).toHaveLength(stages - 1);
     expect(rows.map(({ cells }) => cells[0])).not.toContain('Trailer');
     expect(rows.map(({ cells }) => cells[0])).toContain('Engine');
-    expect(planOf('DC-2607')?.words[0]).toContain('Not in the plan');
+    expect(planOf('DC-2609')?.words[0]).toContain('Not in the plan');
   });
 });
 

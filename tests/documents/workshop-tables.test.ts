@@ -43,9 +43,7 @@ describe.each(byNumber)('the tables of the build sheet %s', (_, figures) => {
 });
 
 describe('the lay-up of structure and options', () => {
-  const view = sheetOf(
-    figuresOf('dunlin-430', 'options: [ballast-tank, casting-deck-forward, side-console]'),
-  );
+  const view = sheetOf(figuresOf('dunlin-430', 'options: [dry-locker, bow-seat, side-console]'));
   const laid = (stage: string) =>
     tablesOf(view, stage).filter(({ heading }) => heading.startsWith('Lay-up, by hand'));
 
@@ -55,8 +53,8 @@ describe('the lay-up of structure and options', () => {
     ]);
     // The console is a moulding that is bought: there is nothing to lay.
     expect(laid('fit-out').map(({ heading }) => heading)).toEqual([
-      'Lay-up, by hand: Casting deck, forward',
-      'Lay-up, by hand: Self-draining ballast tank',
+      'Lay-up, by hand: Dry locker under the bow',
+      'Lay-up, by hand: Bow seat with cushion',
     ]);
   });
 

@@ -131,7 +131,7 @@ describe('what the wiring is told', () => {
   it('is VOLTAGE_WITHOUT_BANK when a motor of 24 V has one house battery, and not with two', () => {
     const motor = (batteries: number) => {
       const { electrics, findings } = figuresOf(
-        'dunlin-430',
+        'curlew-560',
         `options: [battery-start, { option: battery-agm-100, quantity: ${batteries} }, switch-panel-6, nav-lights, bow-mount-plate, bow-motor-360n]\n`,
       );
       if ('notComputed' in electrics) throw new Error(electrics.notComputed);
@@ -150,16 +150,16 @@ describe('what the wiring is told', () => {
 
   it('leads every cable from the batteries of its own voltage', () => {
     const { electrics } = figuresOf(
-      'dunlin-430',
+      'curlew-560',
       'options: [battery-start, { option: battery-agm-100, quantity: 2 }, switch-panel-6, nav-lights, bow-mount-plate, bow-motor-360n]\n',
     );
     if ('notComputed' in electrics) throw new Error(electrics.notComputed);
     // Both house batteries are the motor's: the panel lives on the starting battery by the transom.
     const { feeder } = electrics;
-    const panel = 1.2 * (0.34 * 4.3 + 0.04 * 1.85 + 0.34 * 0.665);
+    const panel = 1.2 * (0.34 * 5.6 + 0.04 * 2.25 + 0.34 * 0.89);
     expect(feeder && 'row' in feeder && feeder.row.circuit.run).toBeCloseTo(panel, 9);
     const motor = electrics.circuits.find(({ volts }) => volts === 24);
-    const bow = 1.2 * (0.69 * 4.3 + 0.26 * 1.85 + 0.69 * 0.665);
+    const bow = 1.2 * (0.69 * 5.6 + 0.26 * 2.25 + 0.69 * 0.89);
     expect(motor?.row.circuit.run).toBeCloseTo(bow, 9);
   });
 
@@ -185,7 +185,7 @@ describe('the starter cable as data', () => {
 describe('the hours of a bow motor', () => {
   const hours = (motor: string, batteries: number): unknown =>
     figuresOf(
-      'dunlin-430',
+      'curlew-560',
       `options: [battery-start, { option: battery-agm-100, quantity: ${batteries} }, switch-panel-6, nav-lights, bow-mount-plate, ${motor}]\n`,
     ).drive.bowMotor?.time;
   const used = (time: unknown): number => {

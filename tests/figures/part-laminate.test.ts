@@ -99,7 +99,7 @@ describe('the lay-ups of structure and options', () => {
   });
 });
 
-const dunlin = buildOf('dunlin-430', 'options: [ballast-tank]');
+const dunlin = buildOf('dunlin-430', 'options: [dry-locker]');
 
 function changed(build: Build, key: string, more: Partial<BuildItem>): Build {
   const items = build.items.map((item) => (item.key === key ? { ...item, ...more } : item));
@@ -174,7 +174,7 @@ describe('what the lay-up of a part is told', () => {
     expect(figures.laminate).toHaveProperty('notComputed');
     expect(figures.partLayUps.map(({ item }) => item.key)).toEqual([
       'structure',
-      'option:ballast-tank',
+      'option:dry-locker',
     ]);
     expect(figures.mixing.map(({ part }) => part)).toContain('TC-0103');
   });
