@@ -205,7 +205,7 @@ const MOTOR_CASES: readonly PublishedCase[] = (
 /** Pounds of lift for fibreglass and wood, SG 0.55, with a motor of 40 hp. */
 function flotation(fibreglass: number, wood: number, crew: number, capacity: number) {
   const result = levelFlotation({
-    length: metres(4.5),
+    length: metres(5),
     parts: [
       {
         name: 'laminate',

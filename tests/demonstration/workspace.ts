@@ -1,10 +1,9 @@
 import path from 'node:path';
 import { type LoadedWorkspace, loadWorkspace } from '../../src/cli/load.ts';
 import { type Figures, type FiguredOrder, figureOrders } from '../../src/figures/index.ts';
-import { moneyToText } from '../../src/money/index.ts';
 import { readYaml, validate } from '../../src/read/index.ts';
 import { type Build, resolveOrder } from '../../src/resolve/index.ts';
-import { type Catalogue, type Order, orderSchema } from '../../src/schema/index.ts';
+import { type Catalogue, type Hull, type Order, orderSchema } from '../../src/schema/index.ts';
 import { decimalToNumber } from '../../src/units/index.ts';
 
 export const ROOT = path.resolve(import.meta.dirname, '../..');
@@ -48,7 +47,8 @@ export function figuresOf(hull: string, more = ''): Figures {
   return figured.figures;
 }
 
-export const priceOf = ({ price }: Figures): number => Number(moneyToText(price.driveAway));
+/** Length times beam, m²: like boats of different sizes are held against each other by a square metre of it. */
+export const footprintOf = ({ dimensions }: Hull): number => dimensions.length * dimensions.beam;
 
 /** Hours of every stage together, or of those named. */
 export const hoursOf = ({ stageHours }: Figures, ...stages: readonly string[]): number =>

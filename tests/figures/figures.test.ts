@@ -3,6 +3,12 @@ import { computeFigures, figuresData } from '../../src/figures/index.ts';
 import { moneyToText } from '../../src/money/index.ts';
 import { kilograms } from '../../src/units/index.ts';
 import { HULL, ORDER, YARD } from '../read/samples.ts';
+import {
+  catalogue,
+  figuresOf as demonstration,
+  footprintOf,
+  hoursOf,
+} from '../demonstration/workspace.ts';
 import { resolveSample } from '../resolve/invented.ts';
 
 function figuresOf(order: string, changes: Record<string, string> = {}) {
@@ -44,6 +50,16 @@ describe('the rooms are called in order', () => {
     }
   });
 });
+
+it.each([...catalogue.hulls.keys()])(
+  'a bare boat takes 9 to 20 hours a square metre of length times beam (common practice, no source): %s',
+  (hull) => {
+    const figures = demonstration(hull);
+    const each = hoursOf(figures) / footprintOf(figures.build.hull);
+    expect(each).toBeGreaterThan(9);
+    expect(each).toBeLessThan(20);
+  },
+);
 
 describe('what the figures find', () => {
   const rated = (field: string, value: string) => ({

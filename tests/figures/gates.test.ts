@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { computeFigures, type Figures, type Gate } from '../../src/figures/index.ts';
 import { kilograms, parseIsoDate } from '../../src/units/index.ts';
-import { orders } from '../demonstration/workspace.ts';
+import { footprintOf, orders } from '../demonstration/workspace.ts';
 
 const figured = orders.flatMap(({ figures }) => figures ?? []);
 const byNumber = figured.map((figures) => [figures.build.order.number, figures] as const);
@@ -25,6 +25,12 @@ describe.each(byNumber)('the weigh gates of %s', (_, figures) => {
       build.trailer ? mass.ready.mass + build.trailer.tare : 0,
       6,
     );
+  });
+
+  it('expect 15 to 35 kg a square metre of length times beam once fitted out: common practice, no source', () => {
+    const each = (gateOf(figures, 'fit-out')?.expected ?? 0) / footprintOf(build.hull);
+    expect(each).toBeGreaterThan(15);
+    expect(each).toBeLessThan(35);
   });
 
   it('grow in mass and in tolerance', () => {

@@ -14,11 +14,11 @@ import { kilograms, metres } from '../../src/units/index.ts';
 const flow = { porosity: 0.5, viscosity: 0.2, permeability: 1e-9, pressure: 95_000 };
 const hull: InfusionInput = {
   flow: { porosity: 0.6, viscosity: 0.25, permeability: 1.2e-9, pressure: 90_000 },
-  girth: metres(2.6),
-  feedLength: metres(4.2),
-  laminateResin: kilograms(20),
-  mesh: { area: 9.3, uptake: 0.4 },
-  lines: { bore: metres(0.012), hose: metres(15.8) },
+  girth: metres(3.1),
+  feedLength: metres(5.1),
+  laminateResin: kilograms(33),
+  mesh: { area: 14.2, uptake: 0.4 },
+  lines: { bore: metres(0.012), hose: metres(18.5) },
   gelSeconds: 45 * 60,
   gelShare: 0.7,
 };
@@ -60,8 +60,8 @@ describe('an infusion plan', () => {
       const plan = planInfusion({ ...hull, lines: { ...hull.lines, laid } });
       return 'lost' in plan ? plan.lost : Number.NaN;
     };
-    // 4.2 m of 12 mm bore are 0.475 L.
-    const aLine = Math.PI * 0.006 ** 2 * 4.2 * RESIN_DENSITY;
+    // 5.1 m of 12 mm bore are 0.577 L.
+    const aLine = Math.PI * 0.006 ** 2 * 5.1 * RESIN_DENSITY;
     expect(lost(3) - lost(1)).toBeCloseTo(2 * aLine, 9);
     const plan = planInfusion(hull);
     expect(plan).toMatchObject({ feedLines: 1, lost: lost(1) });
@@ -70,11 +70,10 @@ describe('an infusion plan', () => {
     expect(short).toMatchObject({ feedLines: 2, lost: lost(2) });
   });
 
-  it('fills a hull of 4.5 m in about a quarter of an hour, as the trade expects', () => {
-    const plan = planInfusion(hull);
-    const minutes = 'fillSeconds' in plan ? plan.fillSeconds / 60 : Number.NaN;
-    expect(minutes).toBeGreaterThan(8);
-    expect(minutes).toBeLessThan(25);
+  it('wets a cored stack a metre from its feed in 5 to 15 minutes: common practice, no source', () => {
+    const minutes = fillTime(hull.flow, metres(1)) / 60;
+    expect(minutes).toBeGreaterThan(5);
+    expect(minutes).toBeLessThan(15);
   });
 
   it('fills within its share of the gel time, with no feed line more than needed', () => {
@@ -101,8 +100,8 @@ describe('an infusion plan', () => {
   it('shares the resin out over the feeds and leaves room in the catch-pot', () => {
     const plan = planInfusion({ ...hull, gelSeconds: 15 * 60 });
     expect(plan).toMatchObject({ feedLines: 2, leakDown: { minutes: 5 } });
-    const inLines = Math.PI * 0.006 ** 2 * (15.8 + 2 * 4.2) * 1200;
-    const resin = 20 + 9.3 * 0.4 + inLines;
+    const inLines = Math.PI * 0.006 ** 2 * (18.5 + 2 * 5.1) * 1200;
+    const resin = 33 + 14.2 * 0.4 + inLines;
     expect(plan).toHaveProperty('resin', expect.closeTo(resin, 9));
     expect(plan).toHaveProperty('resinPerFeed', expect.closeTo(resin / 2, 9));
     expect(plan).toHaveProperty('catchPotLitres', expect.closeTo((0.15 * resin) / 1.2, 9));

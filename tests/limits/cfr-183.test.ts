@@ -200,7 +200,7 @@ describe('foam for level flotation', () => {
       horsepower: 40,
       personsCapacity: kilograms(550 * POUND),
       weightCapacity: kilograms(1000 * POUND),
-      length: metres(4.5),
+      length: metres(5),
       foam: foamOf((2 * POUND) / FOOT ** 3),
       ...change,
     });

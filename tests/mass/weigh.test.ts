@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { centreOf, type MassItem, weighBoat } from '../../src/mass/index.ts';
 import { kilograms, metres, type Point3 } from '../../src/units/index.ts';
+import { catalogue, figuresOf, footprintOf, orders } from '../demonstration/workspace.ts';
 
 const at = (x: number, y: number, z: number): Point3 => ({
   x: metres(x),
@@ -98,4 +99,33 @@ describe('the centre of any masses', () => {
   it('is the origin when there is no mass at all', () => {
     expect(centreOf([])).toEqual({ mass: 0, centre: { x: 0, y: 0, z: 0 } });
   });
+});
+
+describe('the demonstration’s boats', () => {
+  it.each([...catalogue.hulls.keys()])(
+    'weigh bare, with floor and gunwales, 9 to 19 kg a square metre of length times beam (common practice, no source): %s',
+    (hull) => {
+      const { build, mass } = figuresOf(hull);
+      const each = mass.completed.mass / footprintOf(build.hull);
+      expect(each).toBeGreaterThan(9);
+      expect(each).toBeLessThan(19);
+    },
+  );
+
+  it.each(
+    orders
+      .flatMap(({ figures }) => figures ?? [])
+      .map((one) => [one.build.order.number, one] as const),
+  )(
+    'have their centre aft of the middle, near the centreline and below the sheer: %s',
+    (_, { build, mass }) => {
+      const { length, beam, depth } = build.hull.dimensions;
+      const { x, y, z } = mass.ready.centre;
+      expect(x / length).toBeGreaterThan(0.2);
+      expect(x / length).toBeLessThan(0.45);
+      expect(Math.abs(y / beam)).toBeLessThan(0.04);
+      expect(z / depth).toBeGreaterThan(0.3);
+      expect(z / depth).toBeLessThan(0.8);
+    },
+  );
 });

@@ -13,7 +13,14 @@ import {
   type WorkCalendar,
 } from '../../src/plan/index.ts';
 import type { IsoDate } from '../../src/units/index.ts';
-import { loaded as workspace } from '../demonstration/workspace.ts';
+import { STAGES } from '../../src/schema/index.ts';
+import {
+  catalogue,
+  figuresOf,
+  footprintOf,
+  hoursOf,
+  loaded as workspace,
+} from '../demonstration/workspace.ts';
 
 const today = '2026-11-25' as IsoDate;
 const one = (trade: string) => ({ trade, people: 1 });
@@ -122,3 +129,14 @@ describe('the orders of the demonstration', () => {
     }
   });
 });
+
+it.each([...catalogue.hulls.keys()])(
+  'a hull takes 6 to 13 hours in and round the mould a square metre of length times beam (common practice, no source): %s',
+  (hull) => {
+    const figures = figuresOf(hull);
+    const moulding = STAGES.slice(0, STAGES.indexOf('fit-out'));
+    const each = hoursOf(figures, ...moulding) / footprintOf(figures.build.hull);
+    expect(each).toBeGreaterThan(6);
+    expect(each).toBeLessThan(13);
+  },
+);

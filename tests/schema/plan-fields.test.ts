@@ -41,6 +41,12 @@ describe('what a yard file says for the plan', () => {
   });
 });
 
+describe('what a hull file says for the plan', () => {
+  it('may be left out: 48 hours in the mould after infusion (common practice, no source)', () => {
+    expect(resolveSample().build?.hull.cureHours).toBe(48);
+  });
+});
+
 describe('what an order says is bought', () => {
   const spots = (line: string): readonly string[] =>
     resolveSample({ 'orders/t-1.yaml': `${ORDER}bought:\n  - { ${line} }\n` }).spots;
