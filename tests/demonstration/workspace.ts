@@ -14,6 +14,9 @@ if (!loaded.catalogue) throw new Error('the demonstration has a sound yard file'
 
 export const catalogue: Catalogue = loaded.catalogue;
 export const orders: readonly FiguredOrder[] = loaded.computed;
+/** Figures of every order, and each with its order's number, for a table of tests. */
+export const figured: readonly Figures[] = orders.flatMap(({ figures }) => figures ?? []);
+export const byNumber = figured.map((figures) => [figures.build.order.number, figures] as const);
 
 /** An order of the demonstration's catalogue that a test makes up, and what reading it found. */
 function orderOf(hull: string, more: string) {
@@ -38,13 +41,10 @@ export function buildOf(hull: string, more = ''): Build {
 /** The figures of such an order. */
 export function figuresOf(hull: string, more = ''): Figures {
   const { sourced, findings: ill } = orderOf(hull, more);
-  const [figured] = figureOrders(sourced ? [sourced] : [], catalogue, new Set());
-  const codes = [...ill, ...(figured?.findings ?? [])].map(({ code, received }) => [
-    code,
-    received,
-  ]);
-  if (!figured?.figures) throw new Error(JSON.stringify(codes));
-  return figured.figures;
+  const [entry] = figureOrders(sourced ? [sourced] : [], catalogue, new Set());
+  const codes = [...ill, ...(entry?.findings ?? [])].map(({ code, received }) => [code, received]);
+  if (!entry?.figures) throw new Error(JSON.stringify(codes));
+  return entry.figures;
 }
 
 /** Length times beam, m²: like boats of different sizes are held against each other by a square metre of it. */

@@ -3,11 +3,9 @@ import { electricsSection } from '../../src/documents/electrics-section.ts';
 import { type BuildSheetView, buildSheetView, handoverView } from '../../src/documents/index.ts';
 import { laminateSection } from '../../src/documents/laminate-section.ts';
 import type { Figures } from '../../src/figures/index.ts';
-import { figuresOf, orders } from '../demonstration/workspace.ts';
+import { byNumber, figuresOf } from '../demonstration/workspace.ts';
 import { breakable } from './fitted-build.ts';
 
-const figured = orders.flatMap(({ figures }) => figures ?? []);
-const byNumber = figured.map((figures) => [figures.build.order.number, figures] as const);
 const sheetOf = (figures: Figures): BuildSheetView =>
   breakable(buildSheetView(figures, { fontCss: '' }));
 const tablesOf = (view: BuildSheetView, stage: string) =>

@@ -1,10 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { computeFigures, type Figures, type Gate } from '../../src/figures/index.ts';
 import { kilograms, parseIsoDate } from '../../src/units/index.ts';
-import { footprintOf, orders } from '../demonstration/workspace.ts';
+import { byNumber, figured, footprintOf } from '../demonstration/workspace.ts';
 
-const figured = orders.flatMap(({ figures }) => figures ?? []);
-const byNumber = figured.map((figures) => [figures.build.order.number, figures] as const);
 const gateOf = ({ gates }: Figures, stage: string): Gate | undefined =>
   gates.find((gate) => gate.stage === stage);
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { computeFigures, type Figures } from '../../src/figures/index.ts';
-import { HULL, ORDER, OUTBOARDS, YARD } from '../read/samples.ts';
+import { computeFigures, type Figures, figuresData } from '../../src/figures/index.ts';
 import { figuresOf as demonstration } from '../demonstration/workspace.ts';
+import { HULL, ORDER, OUTBOARDS, YARD } from '../read/samples.ts';
 import { resolveSample } from '../resolve/invented.ts';
 
 /** A boat of four metres with chines, a wheel, motors at bow and stern, and a trailer: so that every room has what it needs. */
@@ -49,7 +49,6 @@ interface Change {
   readonly options?: (text: string) => string;
 }
 
-const KNOT = 1852 / 3600;
 const same = (text: string): string => text;
 /** A change that must take hold: a text to look for that is not there fails. */
 const swap =
@@ -255,12 +254,13 @@ describe('a fuel tank that is ordered', () => {
 });
 
 it('a tender with the strongest outboard that it takes runs at 22 to 33 knots (common practice, no source)', () => {
-  const { drive } = demonstration(
-    'teal-370',
-    'options: [battery-start]\noutboard: { model: outboard-14-7, shaft: short }\nfuel: 15 L\n',
+  const data = figuresData(
+    demonstration(
+      'teal-370',
+      'options: [battery-start]\noutboard: { model: outboard-14-7, shaft: short }\nfuel: 15 L\n',
+    ),
   );
-  const speed = drive.loadings.find(({ loading }) => loading.name === 'light')?.speed;
-  if (!speed || 'notComputed' in speed) throw new Error('no speed');
-  expect(speed.speed.low / KNOT).toBeGreaterThan(22);
-  expect(speed.speed.high / KNOT).toBeLessThan(33);
+  expect(data['drive.light.speed-low']).toMatchObject({ unit: 'kn' });
+  expect(data['drive.light.speed-low']?.value).toBeGreaterThan(22);
+  expect(data['drive.light.speed-high']?.value).toBeLessThan(33);
 });

@@ -70,12 +70,6 @@ describe('an infusion plan', () => {
     expect(short).toMatchObject({ feedLines: 2, lost: lost(2) });
   });
 
-  it('wets a cored stack a metre from its feed in 5 to 15 minutes: common practice, no source', () => {
-    const minutes = fillTime(hull.flow, metres(1)) / 60;
-    expect(minutes).toBeGreaterThan(5);
-    expect(minutes).toBeLessThan(15);
-  });
-
   it('fills within its share of the gel time, with no feed line more than needed', () => {
     const anyHull = fc.record({
       girth: fc.double({ min: 0.2, max: 5, noNaN: true }).map(metres),

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { centreOf, type MassItem, weighBoat } from '../../src/mass/index.ts';
 import { kilograms, metres, type Point3 } from '../../src/units/index.ts';
-import { catalogue, figuresOf, footprintOf, orders } from '../demonstration/workspace.ts';
+import { byNumber, catalogue, figuresOf, footprintOf } from '../demonstration/workspace.ts';
 
 const at = (x: number, y: number, z: number): Point3 => ({
   x: metres(x),
@@ -112,11 +112,7 @@ describe('the demonstration’s boats', () => {
     },
   );
 
-  it.each(
-    orders
-      .flatMap(({ figures }) => figures ?? [])
-      .map((one) => [one.build.order.number, one] as const),
-  )(
+  it.each(byNumber)(
     'have their centre aft of the middle, near the centreline and below the sheer: %s',
     (_, { build, mass }) => {
       const { length, beam, depth } = build.hull.dimensions;

@@ -12,8 +12,8 @@ import {
   type ShopPractice,
   type WorkCalendar,
 } from '../../src/plan/index.ts';
-import type { IsoDate } from '../../src/units/index.ts';
 import { STAGES } from '../../src/schema/index.ts';
+import type { IsoDate } from '../../src/units/index.ts';
 import {
   catalogue,
   figuresOf,
