@@ -21,15 +21,22 @@ export function quotePrice(figures: Figures): QuoteView['price'] {
   const print: Print = (money) => formatMoney(money, locale);
   const heading = tax.pricesInclude ? `Price with ${tax.name}` : `Price before ${tax.name}`;
   const within = isZero(price.charges) ? '' : ` and charges of ${print(price.charges)}`;
+  const taxInAll = addMoney(price.tax, price.chargesTax);
   return {
     driveAway: print(price.driveAway),
-    includes: `Includes ${tax.name} of ${print(price.tax)}${within}. Nothing is left to add.`,
+    includes: `Includes ${tax.name} of ${print(taxInAll)}${within}. Nothing is left to add.`,
     heading: showPrices === 'total' ? '' : heading,
     sums: [
       ...(tax.pricesInclude
         ? sumsWithTax(price, build, print)
         : sumsBeforeTax(price, build, print)),
-      ...build.charges.map(({ name, amount }) => part(name, 'Passed on at cost', print(amount))),
+      ...price.chargeLines.map((line) =>
+        part(
+          line.name,
+          isZero(line.tax) ? 'Passed on at cost' : `Passed on, with ${tax.name}`,
+          print(line.withTax),
+        ),
+      ),
     ],
     remarks: priceRemarks(figures, print),
   };

@@ -1,5 +1,6 @@
-import { addMoney, type Money, roundToMinorUnit, subtractMoney, sumMoney } from '../money/index.ts';
+import { addMoney, type Money, subtractMoney, sumMoney } from '../money/index.ts';
 import { compareDecimals } from '../units/index.ts';
+import { chargesOf } from './charges.ts';
 import { classMargins } from './classes.ts';
 import { costOrder } from './cost-order.ts';
 import { discountOf } from './discount.ts';
@@ -24,7 +25,7 @@ import type { PriceInput, PriceItem } from './types.ts';
  * is the total invoice rule, A New Tax System (Goods and Services Tax) Act 1999 s 9-90
  */
 export function priceOrder(input: PriceInput): Price {
-  const { items, rules, charges } = input;
+  const { items, rules } = input;
   const { currency } = rules;
   const total = (amounts: readonly Money[]): Money => sumMoney(amounts, currency);
   const terms = shownTerms(rules);
@@ -37,8 +38,12 @@ export function priceOrder(input: PriceInput): Price {
   const whole = subtractMoney(total(listed.map(({ shown }) => shown)), off);
   const tradedIn = tradeInOf(input);
   const tradeInTax = tradeInRelief(whole, tradedIn, rules, terms);
-  const charged = total(charges.map((charge) => roundToMinorUnit(charge.amount)));
-  const rounding = roundTotal(whole, subtractMoney(charged, tradeInTax), rules, terms);
+  const passedOn = (before: Money) => {
+    const charged = chargesOf(before, input, terms);
+    return { charged, sum: addMoney(charged.charges, charged.chargesTax) };
+  };
+  const beside = subtractMoney(passedOn(whole).sum, tradeInTax);
+  const rounding = roundTotal(whole, beside, rules, terms);
   const sumOf = (amount: (line: PriceLine) => Money): Money => total(lines.map(amount));
   const listPrice = sumOf((line) => line.price);
   const taxable = addMoney(subtractMoney(listPrice, discount), rounding.before);
@@ -48,7 +53,8 @@ export function priceOrder(input: PriceInput): Price {
   );
   const tax = subtractMoney(addMoney(taxed, rounding.tax), tradeInTax);
   const boatWithTax = addMoney(taxable, tax);
-  const driveAway = addMoney(boatWithTax, charged);
+  const { charged, sum } = passedOn(taxable);
+  const driveAway = addMoney(boatWithTax, sum);
   const margin = subtractMoney(taxable, cost);
   const marginShare = shareOfMoney(margin, taxable);
   return {
@@ -68,7 +74,7 @@ export function priceOrder(input: PriceInput): Price {
     tradeInTax,
     tax,
     boatWithTax,
-    charges: charged,
+    ...charged,
     driveAway,
     margin,
     ...(marginShare && { marginShare }),

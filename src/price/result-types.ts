@@ -121,8 +121,13 @@ export interface Price {
   readonly tax: Money;
   /** taxable + tax. */
   readonly boatWithTax: Money;
+  /** Each charge with its tax; they sum to charges + chargesTax. */
+  readonly chargeLines: readonly (Omit<TaxedAmount, 'before'> & { readonly name: string })[];
+  /** Before tax. */
   readonly charges: Money;
-  /** boatWithTax + charges: the last figure, with nothing left to add. */
+  /** Tax of those charges that are taxed. */
+  readonly chargesTax: Money;
+  /** boatWithTax + charges + chargesTax: the last figure, with nothing left to add. */
   readonly driveAway: Money;
   /** taxable - cost. */
   readonly margin: Money;

@@ -104,7 +104,12 @@ export type Discount = { readonly marginClass?: string } & (
 export interface PriceInput {
   readonly items: readonly PriceItem[];
   readonly rules: PriceRules;
-  readonly charges: readonly { readonly name: string; readonly amount: Money }[];
+  readonly charges: readonly {
+    readonly name: string;
+    /** Before tax. */
+    readonly amount: Money;
+    readonly taxed: boolean;
+  }[];
   readonly discount?: Discount;
   readonly packages?: readonly PackageOffer[];
   readonly tradeIn?: { readonly name: string; readonly value: Decimal };

@@ -85,7 +85,14 @@ export const trailerFileSchema = z
 const charge = z.strictObject({
   id: id('Name that orders point at when they leave one out.'),
   name: text('As printed on the quote.'),
-  amount: amount('What the authority or third party charges.', { min: 0, max: 100_000 }),
+  amount: amount('What the authority or third party charges, before the shop’s own tax.', {
+    min: 0,
+    max: 100_000,
+  }),
+  taxed: z.enum(['yes', 'no']).meta({
+    description:
+      'yes: the shop’s tax is added, as on a thing that the shop buys and passes on; no: a fee paid in the customer’s name. Ask an accountant.',
+  }),
   when: z
     .enum(['always', 'outboard', 'trailer'])
     .meta({ description: 'Which orders it belongs to.' }),
@@ -97,7 +104,7 @@ export const chargeFileSchema = z
   .meta({
     id: 'charges',
     title: 'Charges',
-    description: 'Statutory and third-party costs passed on at cost, outside tax.',
+    description: 'Statutory and third-party costs passed on at cost.',
   });
 
 export type Outboard = z.output<typeof outboard>;

@@ -49,7 +49,7 @@ function sell(sale: Sale, currency: Currency): Price {
       taxRounding: 'document',
       ...sale.rules,
     },
-    charges: [{ name: 'Charge', amount: moneyOf(decimal(sale.charge), currency) }],
+    charges: [{ name: 'Charge', amount: moneyOf(decimal(sale.charge), currency), taxed: false }],
     ...(sale.discount !== undefined && { discount: { amount: decimal(sale.discount) } }),
     ...(sale.tradeIn !== undefined && {
       tradeIn: { name: 'Trade-in', value: decimal(sale.tradeIn) },

@@ -1,5 +1,5 @@
 import type { Figures } from '../figures/index.ts';
-import { minorUnits, type Money } from '../money/index.ts';
+import { addMoney, minorUnits, type Money } from '../money/index.ts';
 import { divideHalfAway } from '../units/index.ts';
 import { runChecks } from './run-checks.ts';
 import type { Check, PublishedCase } from './types.ts';
@@ -28,9 +28,10 @@ function casesOf({ build, price }: Figures): readonly PublishedCase[] {
   const lines = sum(price.lines.map((line) => line.price)) + minorUnits(price.rounding.before);
   const allowances = minorUnits(price.discount);
   const charges = minorUnits(price.charges);
+  const taxedCharges = sum(build.charges.flatMap(({ amount, taxed }) => (taxed ? [amount] : [])));
   const withoutTax = lines - allowances + charges;
   const { amount, scale } = order.zeroRated ? { amount: 0n, scale: 0n } : yard.tax.rate;
-  const tax = divideHalfAway((lines - allowances) * amount, 10n ** scale);
+  const tax = divideHalfAway((lines - allowances + taxedCharges) * amount, 10n ** scale);
   const received = sum([price.tradeIn, price.paid]);
   const rule = (rules: string, name: string, wanted: bigint, ours: Money): PublishedCase => ({
     area: 'money',
@@ -49,7 +50,12 @@ function casesOf({ build, price }: Figures): readonly PublishedCase[] {
       price.taxable,
     ),
     rule('BR-CO-12', 'charges', charges, price.charges),
-    rule('BR-CO-14, BR-CO-17', 'tax of the taxed category, rounded once', tax, price.tax),
+    rule(
+      'BR-CO-14, BR-CO-17',
+      'tax of the taxed category, rounded once',
+      tax,
+      addMoney(price.tax, price.chargesTax),
+    ),
     rule('BR-CO-15', 'total with tax', withoutTax + tax, price.driveAway),
     rule('BR-CO-16', 'still due', withoutTax + tax - received, price.toPay),
   ];

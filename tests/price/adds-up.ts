@@ -58,21 +58,30 @@ function checkTotals(price: Price, ledger: Ledger): void {
 
 function checkPayments(price: Price, ledger: Ledger): void {
   const whole = centsOf(price.driveAway);
-  ledger.same(cents([price.taxable, price.tax, price.charges]), whole, 'drive-away');
+  const charged = cents([price.charges, price.chargesTax]);
+  ledger.same(cents([price.taxable, price.tax]) + charged, whole, 'drive-away');
+  ledger.same(cents(price.chargeLines.map(({ withTax }) => withTax)), charged, 'charges');
+  ledger.same(
+    cents(price.chargeLines.map(({ tax }) => tax)),
+    centsOf(price.chargesTax),
+    'tax of charges',
+  );
   ledger.same(cents(price.payments.map(({ amount }) => amount)), whole, 'payments');
   ledger.same(cents([price.tradeIn, price.paid, price.toPay]), whole, 'to pay');
 }
 
-/** The tax of a document is rounded once: no further from the exact tax than its rule allows. */
-function checkTax({ rules }: PriceInput, price: Price, ledger: Ledger): void {
+/** The tax of a document, its taxed charges among it, is rounded once: no further from the exact tax than its rule allows. */
+function checkTax({ rules, charges }: PriceInput, price: Price, ledger: Ledger): void {
   if (rules.taxRounding !== 'document' || rules.tradeInReducesTax) return;
   const { amount, scale } = rules.taxRate;
   const within = rules.rounding?.tax === 'after';
-  const base = centsOf(within ? price.boatWithTax : price.taxable) * amount;
+  const taxed = cents(charges.flatMap((one) => (one.taxed && !within ? [one.amount] : [])));
+  const base = (centsOf(within ? price.boatWithTax : price.taxable) + taxed) * amount;
   // A boat of less than the rounding, beside charges that cannot be rounded.
   if (base < 0n) return;
   const whole = 10n ** scale + (within ? amount : 0n);
-  const rest = base - centsOf(price.tax) * whole;
+  const tax = cents(within ? [price.tax] : [price.tax, price.chargesTax]);
+  const rest = base - tax * whole;
   const allowed = {
     'half-up': 2n * rest < whole && -2n * rest <= whole,
     'half-down': 2n * rest <= whole && -2n * rest < whole,

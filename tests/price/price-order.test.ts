@@ -39,7 +39,7 @@ const BATTERY: PriceItem = {
 const input = (changes: Partial<PriceInput> = {}): PriceInput => ({
   items: [BATTERY],
   rules: RULES,
-  charges: [{ name: 'Registration', amount: money('145.20') }],
+  charges: [{ name: 'Registration', amount: money('145.20'), taxed: false }],
   payments: [
     { name: 'Deposit', when: 'order', share: decimal('0.3') },
     { name: 'Balance', when: 'handover', share: decimal('0.7') },
@@ -119,6 +119,25 @@ describe('the price of an order', () => {
       '79.99',
       '145.20',
       '1025.05',
+    ]);
+  });
+
+  it('adds the tax to a charge that is taxed, within the tax of the whole, and to no other', () => {
+    const charges = [
+      { name: 'Registration', amount: money('145.20'), taxed: false },
+      { name: 'Weighbridge', amount: money('38.05'), taxed: true },
+    ];
+    // 799.86 before tax: 79.986 is 79.99; with the 38.05 it is 83.791, of which 3.80 are the charge's.
+    const price = priceOrder(input({ charges }));
+    expect([price.tax, price.charges, price.chargesTax, price.driveAway].map(text)).toEqual([
+      '79.99',
+      '183.25',
+      '3.80',
+      '1066.90',
+    ]);
+    expect(price.chargeLines.map(({ tax, withTax }) => [text(tax), text(withTax)])).toEqual([
+      ['0.00', '145.20'],
+      ['3.80', '41.85'],
     ]);
   });
 

@@ -126,10 +126,14 @@ export const orders: fc.Arbitrary<PriceInput> = fc
     offer: fc.option(decimals(99, 2), { nil: undefined }),
     tradeIn: fc.option(decimals(5_000_00, 2), { nil: undefined }),
     paid: fc.option(decimals(3_000_00, 2), { nil: undefined }),
+    taxed: fc.tuple(fc.boolean(), fc.boolean()),
   })
-  .map(({ discount: off, offer, tradeIn, paid, ...rest }) => ({
+  .map(({ discount: off, offer, tradeIn, paid, taxed: [first, second], ...rest }) => ({
     ...rest,
-    charges: [{ name: 'Registration', amount: money('145.20') }],
+    charges: [
+      { name: 'Registration', amount: money('145.20'), taxed: first },
+      { name: 'Weighbridge', amount: money('38.07'), taxed: second },
+    ],
     ...(off && { discount: off }),
     ...(offer && { packages: [{ name: 'P', keys: ['item:0', 'item:1'], share: offer }] }),
     ...(tradeIn && { tradeIn: { name: 'Old boat', value: tradeIn } }),

@@ -42,7 +42,7 @@ const price = ({
 }: Partial<Omit<PriceInput, 'rules'>> & { readonly rules?: Partial<PriceRules> } = {}) =>
   priceOrder({
     items: ITEMS,
-    charges: [{ name: 'Registration', amount: money('120.55') }],
+    charges: [{ name: 'Registration', amount: money('120.55'), taxed: false }],
     payments: [{ name: 'All', when: 'order', share: decimal('1') }],
     ...changes,
     rules: { ...RULES, ...rules },
