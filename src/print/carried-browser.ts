@@ -69,7 +69,7 @@ async function findPackage(): Promise<{ bin: string; version: string } | undefin
 }
 
 async function unpack(bin: string, cache: string, folder: string): Promise<void> {
-  await mkdir(cache, { recursive: true });
+  await mkdir(cache, { recursive: true, mode: 0o700 });
   const own = await mkdtemp(join(cache, 'unpacking-'));
   try {
     const fonts = join(own, 'fonts');

@@ -19,8 +19,8 @@ export async function finishPdf(
   pdf.setAuthor(facts.author);
   pdf.setSubject(facts.subject);
   pdf.setKeywords([...facts.keywords]);
-  pdf.setCreator('Orlop');
-  pdf.setProducer('Orlop');
+  pdf.setCreator(facts.program);
+  pdf.setProducer(facts.program);
   pdf.setCreationDate(facts.date);
   pdf.setModificationDate(facts.date);
   for (const { name, bytes, mime, description } of attachments) {

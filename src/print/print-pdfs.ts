@@ -1,8 +1,9 @@
 import { createHash } from 'node:crypto';
-import { copyFile, mkdir, rename, rm, writeFile } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
+import { mkdir } from 'node:fs/promises';
+import { dirname } from 'node:path';
 import type { Browser } from 'puppeteer';
 import { finishPdf } from './finish-pdf.ts';
+import { openPdfCache, type PdfCache, writeWhole } from './pdf-cache.ts';
 import { printPage } from './print-page.ts';
 import type { PrintJob } from './types.ts';
 
@@ -35,13 +36,14 @@ export async function printPdfs(
   jobs: readonly PrintJob[],
   options: PrintOptions,
 ): Promise<PrintResult> {
+  const cache = options.cache === undefined ? undefined : await openPdfCache(options.cache);
   const waiting = jobs.values();
   const failed: { file: string; reason: string }[] = [];
   let [printed, reused, done] = [0, 0, 0];
   const work = async (): Promise<void> => {
     for (const job of waiting) {
       try {
-        if (await printJob(job, options)) reused += 1;
+        if (await printJob(job, options, cache)) reused += 1;
         else printed += 1;
       } catch (error) {
         failed.push({
@@ -54,25 +56,31 @@ export async function printPdfs(
     }
   };
   await Promise.all(Array.from({ length: options.tabs ?? 4 }, work));
+  await cache?.prune();
   return { printed, reused, failed };
+}
+
+/** A finished PDF; nothing is written. */
+export async function printBytes(
+  browser: Browser,
+  { html, facts, attachments = [] }: Omit<PrintJob, 'file'>,
+): Promise<Uint8Array> {
+  return finishPdf(await printPage(browser, html), facts, attachments);
 }
 
 /** True when the document was reused. */
 async function printJob(
   job: PrintJob,
-  { browser, version, cache }: PrintOptions,
+  { browser, version }: PrintOptions,
+  cache: PdfCache | undefined,
 ): Promise<boolean> {
-  const kept =
-    cache === undefined ? undefined : join(cache, 'pdf', `${digestOf(job, version)}.pdf`);
+  const name = digestOf(job, version);
   await mkdir(dirname(job.file), { recursive: true });
-  if (kept !== undefined && (await reuse(kept, job.file))) return true;
-  const pdf = await finishPdf(await printPage(browser, job.html), job.facts, job.attachments ?? []);
+  const kept = await cache?.get(job.shelf, name);
+  const pdf = kept ?? (await printBytes(browser, job));
   await writeWhole(job.file, pdf);
-  if (kept !== undefined) {
-    await mkdir(dirname(kept), { recursive: true });
-    await writeWhole(kept, pdf);
-  }
-  return false;
+  if (!kept) await cache?.keep(job.shelf, name, pdf);
+  return kept !== undefined;
 }
 
 function digestOf({ html, facts, attachments = [] }: PrintJob, version: string): string {
@@ -80,33 +88,4 @@ function digestOf({ html, facts, attachments = [] }: PrintJob, version: string):
   for (const { name, bytes, mime, description } of attachments)
     hash.update(JSON.stringify([name, mime, description])).update(bytes);
   return hash.digest('hex');
-}
-
-async function reuse(kept: string, file: string): Promise<boolean> {
-  const own = temporaryName(file);
-  try {
-    await copyFile(kept, own);
-    await rename(own, file);
-    return true;
-  } catch {
-    await rm(own, { force: true });
-    return false;
-  }
-}
-
-async function writeWhole(file: string, bytes: Uint8Array): Promise<void> {
-  const own = temporaryName(file);
-  try {
-    await writeFile(own, bytes);
-    await rename(own, file);
-  } catch (error) {
-    await rm(own, { force: true });
-    throw error;
-  }
-}
-
-let names = 0;
-function temporaryName(file: string): string {
-  names += 1;
-  return `${file}.${process.pid}-${names}.tmp`;
 }

@@ -12,6 +12,8 @@ export interface PdfFacts {
   readonly author: string;
   readonly subject: string;
   readonly keywords: readonly string[];
+  /** What made it, with its version. */
+  readonly program: string;
   /** Both dates of the file: given, so that the same document is the same file. */
   readonly date: Date;
 }
@@ -22,5 +24,7 @@ export interface PrintJob {
   /** Absolute. */
   readonly file: string;
   readonly facts: PdfFacts;
+  /** Part of the cache that it is kept in, so that what customers get lies apart from the rest. */
+  readonly shelf: string;
   readonly attachments?: readonly Attachment[];
 }

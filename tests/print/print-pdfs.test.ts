@@ -3,6 +3,7 @@ import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
+import { PDFDocument } from '@cantoo/pdf-lib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type PrintJob, printPdfs } from '../../src/print/index.ts';
 import { lacksOf, readPdf } from './read-pdf.ts';
@@ -41,11 +42,13 @@ const SOUND =
 const job = (name: string, page: string): PrintJob => ({
   html: page,
   file: join(folder, name),
+  shelf: 'yard',
   facts: {
     title: 'A boat',
     author: 'A yard',
     subject: 'A subject',
     keywords: ['one'],
+    program: 'Orlop 1.2.3',
     date: new Date('2026-01-02T00:00:00Z'),
   },
 });
@@ -142,5 +145,13 @@ describe('a printed document', () => {
       reused: 0,
     });
     expect((await readPdf(join(folder, 'one.pdf'))).text).toContain('other sheet');
+  });
+
+  it('says which version of the program made it', async () => {
+    await print(job('made.pdf', SOUND));
+    const pdf = await PDFDocument.load(await readFile(join(folder, 'made.pdf')), {
+      updateMetadata: false,
+    });
+    expect([pdf.getProducer(), pdf.getCreator()]).toEqual(['Orlop 1.2.3', 'Orlop 1.2.3']);
   });
 });
