@@ -1,14 +1,15 @@
-import { rm } from 'node:fs/promises';
+import { readdir, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { type Figures, figuresData } from '../figures/index.ts';
 import { hasErrors } from '../findings/index.ts';
-import { cacheFolder, openBrowser, type PrintJob, printPdfs } from '../print/index.ts';
+import { accountData } from '../issued/index.ts';
+import { sealedBytes, type SealedKind } from '../read/index.ts';
 import { writeAtomically } from '../site/index.ts';
 import type { CommandOptions } from './command-line.ts';
 import { EXIT } from './exit.ts';
-import { allFindings, knowsOrder, loadWorkspace, type LoadedWorkspace, numbersOf } from './load.ts';
-import { type RenderedDocument, renderSite } from './pages.ts';
-import { startProgress } from './progress.ts';
+import { allFindings, knowsOrder, loadWorkspace, type LoadedWorkspace } from './load.ts';
+import { renderSite, type SealedDocument } from './pages.ts';
+import { printDocuments } from './print-documents.ts';
 import { refuse } from './refuse.ts';
 import { reportFindings } from './report.ts';
 
@@ -19,94 +20,86 @@ export async function build({ workspace, out, only, pdf }: CommandOptions): Prom
     return refuse('build', `there is no order ${only} in ${workspace}`);
   const findings = allFindings(loaded, only);
   reportFindings(findings, loaded.sources);
-  await removeMisleading(loaded, out);
+  const made = new Set<string>();
+  const write = async (url: string, content: string | Uint8Array): Promise<void> => {
+    await writeAtomically(join(out, url), content);
+    made.add(url);
+  };
+  const site = await renderSite(loaded, { pdf, ...(only !== undefined && { only }) });
+  for (const { url, html } of site.pages) await write(url, html);
+  for (const { url, text } of site.data) await write(url, text);
+  for (const figures of site.figures)
+    await write(`yard/${figures.build.order.number}/figures.json`, figuresText(figures, loaded));
+  let copied = true;
+  for (const document of site.sealed)
+    copied = (await copySealed(workspace, document, write)) && copied;
+  await withdraw(out, made, only, new Set(site.documents.map((document) => document.pdf)));
   if (!loaded.catalogue) return EXIT.findings;
-  const site = await renderSite(loaded, {
-    pdf,
-    ...(only !== undefined && { only }),
-  });
-  for (const { url, html } of site.pages) await writeAtomically(join(out, url), html);
-  for (const { url, text } of site.data) await writeAtomically(join(out, url), text);
-  for (const figures of site.figures) await writeFigures(out, figures);
   const orders = site.figures.length;
   process.stdout.write(
     `${site.pages.length} pages of ${orders} ${orders === 1 ? 'order' : 'orders'} in ${out}\n`,
   );
-  const printed = pdf ? await printDocuments(site.documents, out) : true;
-  return printed && !hasErrors(findings) ? EXIT.fine : EXIT.findings;
+  const printed = pdf ? await printDocuments(site.documents, out) : [];
+  for (const document of printed ?? []) made.add(document.pdf);
+  await withdraw(out, made, only);
+  const all = copied && (!pdf || printed?.length === site.documents.length);
+  return all && !hasErrors(findings) ? EXIT.fine : EXIT.findings;
 }
 
-async function writeFigures(out: string, figures: Figures): Promise<void> {
-  const file = join(out, 'yard', figures.build.order.number, 'figures.json');
-  await writeAtomically(file, `${JSON.stringify(figuresData(figures), undefined, 2)}\n`);
+/** The text of an order's figures.json, with what was agreed. */
+export function figuresText(figures: Figures, { overview }: LoadedWorkspace): string {
+  const account = overview.orders.find(({ entry }) => entry.figures === figures)?.account;
+  const data = { ...figuresData(figures), ...(account && accountData(account)) };
+  return `${JSON.stringify(data, undefined, 2)}\n`;
 }
 
-/** An order with errors has no documents but the quote that was sent: those of an earlier build would mislead, so they go. */
-async function removeMisleading(
-  { orders, brokenOrders, issued }: LoadedWorkspace,
-  out: string,
-): Promise<void> {
-  const numbers = [
-    ...orders.filter(({ figures }) => !figures).map(({ order }) => order.value.number),
-    ...numbersOf(brokenOrders),
-  ];
-  for (const number of numbers) {
-    const yard = ['order.html', 'build-sheet.html', 'build-sheet.pdf', 'figures.json'].map((name) =>
-      join(out, 'yard', number, name),
-    );
-    const quotes = issued.has(number) ? [] : ['quote.html', 'quote.pdf'];
-    const customer = [
-      ...quotes,
-      'handover.html',
-      'handover.pdf',
-      'variations.html',
-      'variations.pdf',
-    ].map((name) => join(out, 'customer', number, name));
-    await Promise.all([...yard, ...customer].map((file) => rm(file, { force: true })));
-  }
-}
-
-/** Prints the documents; false when some could not be. */
-async function printDocuments(
-  documents: readonly RenderedDocument[],
-  out: string,
+/** Copies a quote as it was sent; false for one that was changed since it was read a moment ago. */
+async function copySealed(
+  workspace: string,
+  { line, url, pdf }: SealedDocument,
+  write: (url: string, bytes: Uint8Array) => Promise<void>,
 ): Promise<boolean> {
-  const opened = await openBrowser();
-  if (!opened.browser) {
-    process.stderr.write(`The pages are made, the PDFs are not. ${opened.reason}\n`);
-    return false;
+  const files: readonly (readonly [string, SealedKind])[] = [
+    [url, 'html'],
+    [pdf, 'pdf'],
+  ];
+  for (const [to, kind] of files) {
+    const bytes = sealedBytes(workspace, line, kind);
+    if (typeof bytes === 'string') {
+      process.stderr.write(`${to} is not made: ${bytes}\n`);
+      return false;
+    }
+    await write(to, bytes);
   }
-  for (const warning of opened.warnings) process.stderr.write(`Passed over: ${warning}\n`);
-  const progress = startProgress('PDF', process.stderr);
-  try {
-    const jobs = documents.map((document) => printJob(document, out));
-    const { printed, reused, failed } = await printPdfs(jobs, {
-      browser: opened.browser,
-      version: opened.version,
-      cache: cacheFolder(),
-      onDone: (done, total, file) => progress.step(done, total, file.slice(out.length + 1)),
-    });
-    progress.end();
-    for (const { file, reason } of failed)
-      process.stderr.write(`${file} is not printed: ${reason}\n`);
-    process.stdout.write(`${printed} PDFs printed, ${reused} unchanged\n`);
-    return failed.length === 0;
-  } finally {
-    progress.end();
-    await opened.browser.close();
-  }
+  return true;
 }
 
-function printJob({ url, html, head, date }: RenderedDocument, out: string): PrintJob {
-  return {
-    html,
-    file: join(out, url.replace(/\.html$/, '.pdf')),
-    facts: {
-      title: head.title,
-      author: head.author,
-      subject: head.subject,
-      keywords: [head.reference],
-      date: new Date(`${date}T00:00:00Z`),
-    },
-  };
+/** The names of what the program makes for an order. */
+const OWN =
+  /^(?:quote|handover|variations|build-sheet|order|figures)(?:-[A-Za-z0-9-]+)?\.(?:html|pdf|json)$/;
+
+/**
+ * Takes out what an earlier build made of an order and this one did not: a stale quote is worse than none.
+ *
+ * @param only - the order that was made; left out: all, and those that are no more are taken out too
+ * @param coming - what is still being made, and stays until that is done
+ */
+async function withdraw(
+  out: string,
+  made: ReadonlySet<string>,
+  only: string | undefined,
+  coming: ReadonlySet<string> = new Set(),
+): Promise<void> {
+  for (const half of ['yard', 'customer']) {
+    const folders = await readdir(join(out, half), { withFileTypes: true }).catch(() => []);
+    for (const folder of folders) {
+      if (!folder.isDirectory() || (only !== undefined && folder.name !== only)) continue;
+      const files = await readdir(join(out, half, folder.name));
+      const stale = files.filter((name) => {
+        const url = `${half}/${folder.name}/${name}`;
+        return OWN.test(name) && !made.has(url) && !coming.has(url);
+      });
+      for (const name of stale) await rm(join(out, half, folder.name, name), { force: true });
+    }
+  }
 }

@@ -20,11 +20,17 @@ export interface CommandOptions {
   readonly port: number;
   /** The order that a date is asked for. */
   readonly promise?: string;
+  /** The day that a quote is issued on, when not this one. */
+  readonly on?: string;
+  /** A digest that the ledger is held against. */
+  readonly check?: string;
+  readonly takeIn: boolean;
 }
 
 export type CommandLine =
   | { readonly kind: 'run'; readonly command: CommandName; readonly options: CommandOptions }
   | { readonly kind: 'help'; readonly command?: CommandName }
+  | { readonly kind: 'version' }
   | { readonly kind: 'mistake'; readonly message: string };
 
 const PROJECT = fileURLToPath(new URL('../../', import.meta.url));
@@ -39,6 +45,10 @@ const FLAGS = {
   customer: { type: 'string' },
   port: { type: 'string' },
   promise: { type: 'string' },
+  on: { type: 'string' },
+  check: { type: 'string' },
+  'take-in': { type: 'boolean' },
+  version: { type: 'boolean' },
   help: { type: 'boolean', short: 'h' },
 } as const;
 
@@ -46,7 +56,8 @@ const FLAGS = {
 const TAKES: Readonly<Record<CommandName, readonly string[]>> = {
   build: ['only', 'no-pdf'],
   check: ['only', 'json'],
-  issue: [],
+  issue: ['on'],
+  ledger: ['check', 'take-in'],
   new: ['hull', 'customer'],
   plan: ['promise', 'json'],
   preview: ['port'],
@@ -63,6 +74,7 @@ export function parseCommandLine(
   if (typeof parsed === 'string') return mistake(parsed);
   const { values, positionals } = parsed;
   const [name, ...rest] = positionals;
+  if (values.version) return { kind: 'version' };
   if (name === undefined)
     return values.help || words.length === 0 ? { kind: 'help' } : mistake('no command given');
   if (!isCommand(name, commands)) {
@@ -92,9 +104,12 @@ export function parseCommandLine(
       rest,
       json: values.json ?? false,
       pdf: !(values['no-pdf'] ?? false),
+      takeIn: values['take-in'] ?? false,
       port,
       ...(values.only !== undefined && { only: values.only }),
       ...(values.promise !== undefined && { promise: values.promise }),
+      ...(values.on !== undefined && { on: values.on }),
+      ...(values.check !== undefined && { check: values.check }),
       ...(values.hull !== undefined && { hull: values.hull }),
       ...(values.customer !== undefined && { customer: values.customer }),
     },

@@ -16,12 +16,14 @@ From one order file: price, weight, and what each person does next.
   build    make every document: pages, PDFs and figures
   preview  show the pages in a browser and follow what you type
   new      begin an order
-  issue    freeze a quote as it is sent
+  issue    seal a quote as it is sent
+  ledger   what was issued, and whether it is as it was
   plan     when each order is built, and what date can be promised
   verify   hold the computations against published values
   schema   write the schemas that text editors complete and check by
 
   npm run orlop -- COMMAND --help   more on one command
+  npm run orlop -- --version        which version this is
 ${EXITS}`,
   check: `Usage: npm run orlop -- check [options]
 
@@ -58,11 +60,23 @@ Example:
 `,
   issue: `Usage: npm run orlop -- issue NUMBER [options]
 
-Freezes the quote of an order in orders/issued/NUMBER-rREVISION.json: all its figures, its text, and a digest of
-each file it was made of. From then on the quote is printed from that file, whatever the catalogue does. Never
-overwrites: a change is a new revision, with a table of what changed.${COMMON}
+Seals the quote of an order as it is sent: orders/issued/NUMBER-rREVISION.pdf is the quote, .html its page, .json
+all its figures with a digest of each file it was made of; orders/issued/ledger.jsonl gets a line with the digests of
+the three. From then on the quote is a copy of these bytes, whatever the catalogue does. A change is a new revision,
+with a table of what changed; after acceptance it is a variation. An order that is not fit to be sent is refused.
+  --on DAY         the day that it was sent, YYYY-MM-DD, when not today; both days are kept${COMMON}
 Example:
   npm run orlop -- issue 2026-040
+${EXITS}`,
+  ledger: `Usage: npm run orlop -- ledger [options]
+
+Says of every issued quote whether it stands: whether the ledger and its files are as they were written. Prints the
+ledger's digest, which you can keep elsewhere.
+  --check DIGEST   hold the ledger against a digest that was printed earlier
+  --take-in        once: take in what an earlier version has issued without a ledger${COMMON}
+Examples:
+  npm run orlop -- ledger
+  npm run orlop -- ledger --check DIGEST
 ${EXITS}`,
   plan: `Usage: npm run orlop -- plan [options]
 

@@ -1,73 +1,125 @@
-import { join } from 'node:path';
-import { isQuoteView, type QuoteView, quoteView } from '../documents/index.ts';
-import { hasErrors } from '../findings/index.ts';
-import { type Data, driftOf, freezeQuote, type IssuedQuote } from '../issued/index.ts';
-import { digestOf, sealed } from '../read/index.ts';
-import { drawingFontCss, writeOnce } from '../site/index.ts';
-import type { IsoDate } from '../units/index.ts';
+import { type QuoteView, quoteView } from '../documents/index.ts';
+import type { FiguredOrder, Figures } from '../figures/index.ts';
+import { type Finding, stoppingIssue } from '../findings/index.ts';
+import { driftOf, freezeQuote, isAgreed, type IssuedQuote } from '../issued/index.ts';
+import { digestOf, headOf, sealedText } from '../read/index.ts';
+import { drawingFontCss } from '../site/index.ts';
+import { type IsoDate, parseIsoDate } from '../units/index.ts';
 import type { CommandOptions } from './command-line.ts';
 import { EXIT } from './exit.ts';
 import { allFindings, knowsOrder, loadWorkspace, type LoadedWorkspace } from './load.ts';
+import { renderQuotes } from './pages.ts';
+import { printInMemory } from './print-documents.ts';
 import { refuse } from './refuse.ts';
 import { reportFindings } from './report.ts';
-import { today } from './today.ts';
+import { filesOf, finishBegun, seal } from './seal.ts';
+import { clockDay } from './today.ts';
 
-/** Freezes a quote: from then on its numbers are those of the file that this writes, and never change. */
-export async function issue({ workspace, rest }: CommandOptions): Promise<number> {
+/** Seals a quote as it is sent: its data, its page and its PDF never change from then on. */
+export async function issue({ workspace, rest, on }: CommandOptions): Promise<number> {
   const [number, ...more] = rest;
   if (number === undefined || more.length > 0)
     return refuse('issue', 'give the number of one order');
-  const loaded = loadWorkspace(workspace);
+  const written = clockDay();
+  const day = on === undefined ? written : parseIsoDate(on);
+  if (!day) return refuse('issue', `--on ${on ?? ''} is not a day written YYYY-MM-DD`);
+  if (day > written) return refuse('issue', `${day} is still to come; today is ${written}`);
+  await finishBegun(workspace);
+  const loaded = loadWorkspace(workspace, { day });
   if (!knowsOrder(loaded, number)) return refuse('issue', `there is no order ${number}`);
-  const findings = allFindings(loaded, number);
   const entry = loaded.orders.find(({ order }) => order.value.number === number);
+  const why = entry && (whyNotNow(loaded, day, written) ?? whyNotThis(entry, number));
+  if (why !== undefined) return refuse('issue', why, EXIT.findings);
+  const stops = whatStops(loaded, entry, number);
   const figures = entry?.quoted;
-  if (!entry || !figures || hasErrors(findings)) {
-    reportFindings(findings, loaded.sources);
-    return refuse('issue', `${number} has errors; mend them first`, EXIT.findings);
+  if (!entry || !figures || stops.length > 0) {
+    reportFindings(stops, loaded.sources);
+    return refuse('issue', `${number} is not fit to be sent. Fix the errors first`, EXIT.findings);
   }
-  if (figures.build.order.dates.quoted === undefined)
-    return refuse(
-      'issue',
-      `${number} has no date; write dates: quoted: and status: quoted`,
-      EXIT.findings,
-    );
   const before = loaded.issued.get(number)?.at(-1);
   const revision = (before?.revision ?? 0) + 1;
-  const day = today();
-  const view = quoteView(figures, {
-    fontCss: drawingFontCss(),
-    revision,
-    alternatives: entry.alternatives,
-    ...(before && { earlier: { ...before, drift: driftOf(before, figures) } }),
-  });
+  const view = viewOf(entry, figures, revision, before);
   if (before && saysTheSame(before, view)) {
     process.stdout.write(
       `${number} says what revision ${before.revision} says; nothing to issue\n`,
     );
     return EXIT.fine;
   }
-  const content = freezeQuote({
-    figures,
-    revision,
-    issuedOn: day,
-    inputs: inputsOf(loaded, entry.order.file),
-    view,
-  });
-  return write(workspace, number, revision, content, day);
+  const date = figures.build.order.dates.quoted ?? day;
+  const pages = await renderQuotes([{ view, date }]);
+  const printed = await printInMemory(pages);
+  if (typeof printed === 'string') return refuse('issue', printed, EXIT.findings);
+  const inputs = inputsOf(loaded, entry.order.file);
+  const content = freezeQuote({ figures, revision, issuedOn: day, inputs, view });
+  const sealing = {
+    line: { number, revision, day, written },
+    files: filesOf(Buffer.from(sealedText(content)), pages[0], printed[0]),
+  };
+  const done = await seal(workspace, [sealing], headOf(loaded.ledger));
+  if ('refused' in done) return refuse('issue', done.refused, EXIT.findings);
+  process.stdout.write(
+    `${number}, revision ${revision}, issued on ${day}${day === written ? '' : ` (written on ${written})`}\n` +
+      `Sealed as orders/issued/${number}-r${revision}.pdf, with its page and its data: none of it changes from now on.\n` +
+      `To mail it, build: the same bytes stand in customer/${number}/${pages[0]?.pdf ?? ''}.\n` +
+      `Digest of the ledger: ${done.head}\n`,
+  );
+  return EXIT.fine;
 }
 
-async function write(
-  workspace: string,
-  number: string,
-  revision: number,
-  content: Data,
+/** Why nothing may be issued on that day. */
+function whyNotNow(
+  { ledger, ledgerBroken }: LoadedWorkspace,
   day: IsoDate,
-): Promise<number> {
-  const name = `orders/issued/${number}-r${revision}.json`;
-  await writeOnce(join(workspace, name), sealed(content));
-  process.stdout.write(`${name} written on ${day}; the quote is printed from it from now on\n`);
-  return EXIT.fine;
+  written: IsoDate,
+): string | undefined {
+  if (ledgerBroken) return 'the ledger is damaged; run: npm run orlop -- ledger';
+  const last = ledger.lines.at(-1);
+  if (last && written < last.written)
+    return `the clock of this machine says ${written}, and the last line of the ledger was written on ${last.written}; set the clock`;
+  if (last && day < last.day)
+    return `the last line of the ledger is of ${last.day}; nothing is issued on an earlier day`;
+  return undefined;
+}
+
+/** Why this order may not be issued as it stands. */
+function whyNotThis({ order }: FiguredOrder, number: string): string | undefined {
+  const { status, acceptance } = order.value;
+  if (isAgreed(order.value) || acceptance)
+    return `${number} is accepted: what changes now is a variation, not a revision`;
+  return status === 'closed' ? `${number} is closed` : undefined;
+}
+
+/** What stops the order from being sent, each as an error; a mistake in another order does not. */
+function whatStops(
+  loaded: LoadedWorkspace,
+  entry: FiguredOrder | undefined,
+  number: string,
+): readonly Finding[] {
+  const own =
+    entry?.order.file ?? loaded.brokenOrders.find((broken) => broken.number === number)?.file;
+  const apart = new Set(
+    loaded.findings.filter(({ place: { file } }) => file.startsWith('orders/') && file !== own),
+  );
+  const allowed = new Set<string>(entry?.order.value.allow.map((one) => one.finding));
+  return stoppingIssue(
+    allFindings(loaded, number).filter((one) => !apart.has(one)),
+    allowed,
+  );
+}
+
+function viewOf(
+  { alternatives }: FiguredOrder,
+  figures: Figures,
+  revision: number,
+  before: IssuedQuote | undefined,
+): QuoteView {
+  const drift = before && driftOf(before, figures);
+  return quoteView(figures, {
+    fontCss: drawingFontCss(),
+    revision,
+    alternatives,
+    ...(before && drift && { earlier: { ...before, drift } }),
+  });
 }
 
 /** Every file that the quote was made of, with its digest, in order of name: the order's own and the catalogue's. */
@@ -80,10 +132,11 @@ function inputsOf({ sources }: LoadedWorkspace, order: string) {
 
 /** True when nothing but the number of the revision would be another. */
 function saysTheSame({ view: before }: IssuedQuote, view: QuoteView): boolean {
-  return isQuoteView(before) && sealed(wordsOf(before)) === sealed(wordsOf(view));
+  return sealedText(wordsOf(before)) === sealedText(wordsOf(view));
 }
 
-function wordsOf(view: QuoteView): Partial<QuoteView> {
-  const { document: _document, facts: _facts, changes: _changes, ...words } = view;
-  return words;
+function wordsOf(view: unknown): unknown {
+  const apart = new Set(['document', 'facts', 'changes']);
+  const parts: readonly (readonly [string, unknown])[] = Object.entries(view ?? {});
+  return Object.fromEntries(parts.filter(([name]) => !apart.has(name)));
 }

@@ -1,12 +1,17 @@
 import { figureOrders, type FiguredOrder, type Priced, priceOn } from '../figures/index.ts';
-import type { Finding } from '../findings/index.ts';
-import { type IssuedQuote, issuedByNumber } from '../issued/index.ts';
+import { type Finding, finding } from '../findings/index.ts';
+import {
+  checkAcceptance,
+  type IssuedQuote,
+  issuedByNumber,
+  type IssuedQuotes,
+} from '../issued/index.ts';
 import { type Overview, overviewOrders, planShop, type ShopPlan } from '../plan/index.ts';
-import { readWorkspace } from '../read/index.ts';
+import { type IssuedFiles, type Ledger, readWorkspace } from '../read/index.ts';
 import { checkCatalogue } from '../resolve/index.ts';
 import type { Catalogue, SourcedOrder } from '../schema/index.ts';
 import { today } from './today.ts';
-import type { NotComputed } from '../units/index.ts';
+import type { IsoDate, NotComputed } from '../units/index.ts';
 
 export interface LoadedWorkspace {
   readonly catalogue?: Catalogue;
@@ -19,8 +24,15 @@ export interface LoadedWorkspace {
   readonly plan?: ShopPlan | NotComputed;
   /** Findings of files and of the catalogue; those of an order stand with the order. */
   readonly findings: readonly Finding[];
-  /** The quotes that were sent, by number, first revision first. */
+  /** The quotes that were sent and are as they were, by number, first revision first. */
   readonly issued: ReadonlyMap<string, readonly IssuedQuote[]>;
+  readonly ledger: Ledger;
+  /** Names of files among the issued quotes that the ledger does not name. */
+  readonly strays: readonly string[];
+  /** Orders as they were read, by number. */
+  readonly read: ReadonlyMap<string, SourcedOrder>;
+  /** True when the ledger itself is damaged: then nothing may be issued. */
+  readonly ledgerBroken: boolean;
   readonly brokenOrders: readonly { readonly file: string; readonly number?: string }[];
   readonly sources: ReadonlyMap<string, string>;
 }
@@ -28,17 +40,33 @@ export interface LoadedWorkspace {
 /**
  * Reads a workspace and computes every order that can be.
  *
+ * @param day - left out: today
  * @param earlier - the same workspace as it was; an order is computed again only when its file or
  *   the catalogue has changed since
  */
-export function loadWorkspace(folder: string, earlier?: LoadedWorkspace): LoadedWorkspace {
+export function loadWorkspace(
+  folder: string,
+  { day = today(), earlier }: { readonly day?: IsoDate; readonly earlier?: LoadedWorkspace } = {},
+): LoadedWorkspace {
   const { catalogue, orders, findings, sources, brokenIds, brokenOrders, issued } =
     readWorkspace(folder);
   const numbers = [...orders.map(({ value }) => value.number), ...numbersOf(brokenOrders)];
-  const sent = issuedByNumber(issued, new Set(numbers));
-  const day = today();
-  const common = { brokenOrders, sources, issued: sent.byNumber };
-  const found = [...findings, ...sent.findings];
+  const read = new Map(orders.map((order) => [order.value.number, order]));
+  const sent = trustedQuotes(issued, numbers);
+  const common = {
+    brokenOrders,
+    sources,
+    issued: sent.byNumber,
+    ledger: issued.ledger,
+    strays: issued.strays,
+    read,
+    ledgerBroken: issued.faults.length > 0,
+  };
+  const found = [
+    ...findings,
+    ...issued.faults,
+    ...[...sent.doubts].flatMap(([number, list]) => (read.has(number) ? [] : list)),
+  ];
   if (!catalogue)
     return {
       ...common,
@@ -51,7 +79,7 @@ export function loadWorkspace(folder: string, earlier?: LoadedWorkspace): Loaded
   const computed = figureOrders(orders, catalogue, brokenIds, unchanged(sources, earlier));
   const planned = planShop(computed, yard, day);
   const plan = 'notComputed' in planned ? undefined : planned;
-  const figured = withoutRefused(computed, plan);
+  const figured = withoutRefused(withoutDoubtful(computed, sent, issued), plan);
   return {
     ...common,
     catalogue,
@@ -101,6 +129,44 @@ const catalogueOf = (sources: LoadedWorkspace['sources']): ReadonlyMap<string, s
 
 const sameTexts = (one: ReadonlyMap<string, string>, other: ReadonlyMap<string, string>): boolean =>
   one.size === other.size && [...one].every(([file, text]) => other.get(file) === text);
+
+/** Of the sealed quotes those of orders about which nothing is in doubt, and what is wrong with the others. */
+function trustedQuotes(files: IssuedFiles, numbers: readonly string[]): IssuedQuotes {
+  const opened = issuedByNumber(files.sealed, new Set(numbers));
+  const doubts = new Map(files.doubts);
+  for (const [number, list] of opened.doubts)
+    doubts.set(number, [...(doubts.get(number) ?? []), ...list]);
+  return {
+    byNumber: new Map([...opened.byNumber].filter(([number]) => !doubts.has(number))),
+    doubts,
+  };
+}
+
+/**
+ * An order has no documents when one of its issued quotes is not what it was, when it is agreed and names no quote
+ * that stands, or when the ledger is damaged and nobody can tell whether a quote of it was sent.
+ */
+function withoutDoubtful(
+  entries: readonly FiguredOrder[],
+  { byNumber, doubts }: IssuedQuotes,
+  { faults }: IssuedFiles,
+): readonly FiguredOrder[] {
+  return entries.map((entry) => {
+    const { order } = entry;
+    const { number, status } = order.value;
+    const issued = byNumber.get(number) ?? [];
+    const unknown = faults.length > 0 && issued.length === 0 && status !== 'enquiry';
+    const found = doubts.get(number) ?? [
+      ...(unknown
+        ? [finding('LEDGER_IN_DOUBT', order.place(['number']), { received: number })]
+        : []),
+      ...checkAcceptance(order, issued),
+    ];
+    return found.length === 0
+      ? entry
+      : { order, findings: [...entry.findings, ...found], alternatives: [], variations: [] };
+  });
+}
 
 /** An order that cannot be planned has an error, so it has no figures and no documents. */
 function withoutRefused(

@@ -3,14 +3,26 @@ import { build } from './build.ts';
 import { check } from './check.ts';
 import { HELP } from './help.ts';
 import { issue } from './issue.ts';
+import { ledger } from './ledger.ts';
 import { newOrder } from './new.ts';
+import { programName } from './program.ts';
 import { plan } from './plan.ts';
 import { preview } from './preview.ts';
 import { EXIT } from './exit.ts';
 import { schema } from './schema.ts';
 import { verify } from './verify.ts';
 
-const COMMANDS = { build, check, issue, new: newOrder, plan, preview, schema, verify } as const;
+const COMMANDS = {
+  build,
+  check,
+  issue,
+  ledger,
+  new: newOrder,
+  plan,
+  preview,
+  schema,
+  verify,
+} as const;
 
 /**
  * Runs one command.
@@ -22,6 +34,10 @@ export async function main(words: readonly string[]): Promise<number> {
   const asked = parseCommandLine(words, Object.keys(COMMANDS));
   if (asked.kind === 'help') {
     process.stdout.write(asked.command === undefined ? HELP.orlop : HELP[asked.command]);
+    return EXIT.fine;
+  }
+  if (asked.kind === 'version') {
+    process.stdout.write(`${programName()}\n`);
     return EXIT.fine;
   }
   if (asked.kind === 'mistake') {

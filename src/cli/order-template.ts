@@ -9,7 +9,7 @@ interface Beginning {
   readonly customer?: string;
 }
 
-/** The text of a new order: what must be there filled in, the rest as comments to uncomment. */
+/** The text of a new order: what is known filled in, what nobody has said marked with question marks or left out. */
 export function orderTemplate({ number, hull, today, customer }: Beginning): string {
   const quoted = (text: string): string =>
     stringify(text, { defaultStringType: 'QUOTE_DOUBLE', lineWidth: 0 }).trimEnd();
@@ -20,14 +20,14 @@ dates:
   enquiry: ${today}
   # quoted: ${today}     # the day whose prices the quote has
 customer:
-  name: ${quoted(customer ?? 'Customer to be named')}
+  name: ${quoted(customer ?? '??? who it is for')}
   # contact: the person to ask for
   # address: [first line, second line]
   # phone: "0000 000 000"
   # email: name@example.org
 boat:
-  use: What she is for, in one sentence
-  people: 2
+  use: "??? what the boat is for, in one sentence that the quote prints"
+  # people: how many it is to carry; ask
 hull: ${hull.id}
 options: []
 # options:

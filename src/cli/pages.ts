@@ -4,9 +4,10 @@ import {
   type DocumentHead,
   drawBoat,
   handoverView,
+  type IndexLinks,
   indexView,
-  isQuoteView,
   orderPageView,
+  pdfName,
   planPageView,
   purchasesCsv,
   purchasesView,
@@ -15,8 +16,9 @@ import {
   variationsView,
 } from '../documents/index.ts';
 import type { FiguredOrder, Figures } from '../figures/index.ts';
-import type { IssuedQuote } from '../issued/index.ts';
-import type { Yard } from '../schema/index.ts';
+import { checkAcceptance, standingQuote } from '../issued/index.ts';
+import type { LedgerLine } from '../read/index.ts';
+import type { Status, Yard } from '../schema/index.ts';
 import { drawingFontCss, type Page, type RenderedPage, renderPages } from '../site/index.ts';
 import type { IsoDate } from '../units/index.ts';
 import { orderChecks, runChecks } from '../verify/index.ts';
@@ -24,15 +26,23 @@ import type { LoadedWorkspace } from './load.ts';
 
 /** A rendered page that is printed too. */
 export interface RenderedDocument extends RenderedPage {
+  /** Where its PDF will stand in the site. */
+  readonly pdf: string;
   readonly head: DocumentHead;
   /** The day that both dates of the PDF say: the order's own, so that the same order is the same file. */
   readonly date: IsoDate;
 }
 
+/** A quote that was issued: its page and its PDF are those that were sealed, byte for byte. */
+export interface SealedDocument extends DocumentPlace {
+  readonly line: LedgerLine;
+}
+
 export interface RenderedSite {
-  /** Every page, the documents among them. */
+  /** Every page that is made, the documents among them. */
   readonly pages: readonly RenderedPage[];
   readonly documents: readonly RenderedDocument[];
+  readonly sealed: readonly SealedDocument[];
   /** The orders that documents were made of. */
   readonly figures: readonly Figures[];
   /** Files of data that stand beside the pages. */
@@ -51,27 +61,47 @@ export async function renderSite(
   loaded: LoadedWorkspace,
   { pdf, only }: SiteOptions,
 ): Promise<RenderedSite> {
-  if (!loaded.catalogue) return { pages: [], documents: [], figures: [], data: [] };
   const isWanted = (number: string): boolean => only === undefined || number === only;
-  const wanted = loaded.orders.filter(({ order }) => isWanted(order.value.number));
-  const sent = [...loaded.issued.values()].flatMap((revisions) => revisions.at(-1) ?? []);
-  const documents = [
-    ...sent.filter(({ number }) => isWanted(number)).flatMap(issuedPage),
-    ...wanted.flatMap((entry) => documentPages(entry, loaded)),
-  ];
+  const sealed = sealedDocuments(loaded);
+  const copied = sealed.filter(({ number }) => isWanted(number));
+  if (!loaded.catalogue) return { pages: [], documents: [], sealed: copied, figures: [], data: [] };
+  const planned = loaded.orders.flatMap((entry) => plannedDocuments(entry, loaded));
+  const documents = planned
+    .filter(({ number }) => isWanted(number))
+    .map(({ view, ...page }): DocumentPage => ({ ...page, view: view() }));
   const yardFacts = loaded.catalogue.yard.value;
-  const yard = yardPages(loaded, yardFacts, { pdf, isWanted });
+  const links = linksOf([...sealed, ...planned], pdf);
+  const yard = yardPages(loaded, yardFacts, { links, isWanted });
   const pages = await renderPages([...documents, ...yard]);
   const byUrl = new Map(documents.map((page) => [page.url, page]));
   return {
     pages,
     documents: pages.flatMap(({ url, html }) => {
       const page = byUrl.get(url);
-      return page ? [{ url, html, head: page.view.document, date: page.date }] : [];
+      return page ? [{ url, html, pdf: page.pdf, head: page.view.document, date: page.date }] : [];
     }),
-    figures: wanted.flatMap(({ figures }) => figures ?? []),
+    sealed: copied,
+    figures: loaded.orders.flatMap(({ order, figures }) =>
+      figures && isWanted(order.value.number) ? [figures] : [],
+    ),
     data: [{ url: 'yard/purchases.csv', text: purchasesCsv(acrossOrders(loaded, yardFacts)) }],
   };
+}
+
+/** Quotes as pages of their own, for whoever seals them. */
+export async function renderQuotes(
+  quotes: readonly { readonly view: QuoteView; readonly date: IsoDate }[],
+): Promise<readonly RenderedDocument[]> {
+  const pages = quotes.map(({ view, date }, index) => ({
+    url: `${index}/quote.html`,
+    template: 'quote' as const,
+    view,
+    pdf: view.document.pdf,
+    head: view.document,
+    date,
+  }));
+  const rendered = await renderPages(pages);
+  return pages.map((page, index) => ({ ...page, html: rendered[index]?.html ?? '' }));
 }
 
 /** What the pages across all orders are made of. */
@@ -79,74 +109,131 @@ function acrossOrders({ plan, overview }: LoadedWorkspace, yard: Yard) {
   return { plan: plan ?? { notComputed: 'there is no catalogue' }, overview, yard };
 }
 
-interface DocumentPage extends Page {
+/** Where a document of an order stands in the site, and what it is called. */
+interface DocumentPlace {
+  readonly number: string;
+  readonly name: string;
+  readonly url: string;
+  readonly pdf: string;
+}
+
+interface PlannedDocument extends DocumentPlace {
+  readonly template: Page['template'];
+  readonly date: IsoDate;
+  readonly view: () => DocumentPage['view'];
+}
+
+interface DocumentPage extends Page, DocumentPlace {
   readonly view: { readonly document: DocumentHead };
   readonly date: IsoDate;
 }
 
-function documentPages(
+/** Whose half the handover pack stands in: the customer's from the day that the boat is ready, a preview before. */
+const HANDOVER_HALF: ReadonlyMap<Status, 'yard' | 'customer'> = new Map([
+  ['quoted', 'yard'],
+  ['accepted', 'yard'],
+  ['building', 'yard'],
+  ['ready', 'customer'],
+  ['handed-over', 'customer'],
+]);
+
+/** The documents that an order has as it stands; none when it has no figures. */
+function plannedDocuments(
   { figures, quoted, alternatives, variations }: FiguredOrder,
-  { issued: sent, overview }: LoadedWorkspace,
-): readonly DocumentPage[] {
+  { issued, overview }: LoadedWorkspace,
+): readonly PlannedDocument[] {
   if (!figures || !quoted) return [];
-  const { number, dates, acceptance } = figures.build.order;
-  const issued = sent.get(number) ?? [];
-  const planned = overview.orders.find(({ entry }) => entry.figures === figures)?.planned;
+  const { number, dates, status } = figures.build.order;
+  const state = overview.orders.find(({ entry }) => entry.figures === figures);
+  const { planned, account } = state ?? {};
   const fontCss = drawingFontCss();
-  const drawn = drawBoat(figures, fontCss);
-  const date = dates.quoted ?? dates.enquiry;
-  const accepted = issued.find(({ revision }) => revision === acceptance?.revision);
-  const page = (url: string, template: DocumentPage['template'], view: DocumentPage['view']) => ({
-    url,
-    template,
+  let picture: ReturnType<typeof drawBoat> | undefined;
+  const drawn = () => (picture ??= drawBoat(figures, fontCss));
+  const document = (
+    half: 'yard' | 'customer',
+    file: Exclude<Page['template'], 'order' | 'sections' | 'index' | 'checks'>,
+    name: string,
+    view: PlannedDocument['view'],
+  ): PlannedDocument => ({
+    number,
+    name,
+    url: `${half}/${number}/${file}.html`,
+    pdf: `${half}/${number}/${pdfName(file, number)}`,
+    template: file,
+    date: dates.quoted ?? dates.enquiry,
     view,
-    date,
   });
+  const half = HANDOVER_HALF.get(status);
+  const pack = half === 'yard' ? 'Preview of handover pack' : 'Handover pack';
   return [
-    ...(issued.length > 0
+    ...(issued.has(number)
       ? []
       : [
-          quotePage(
-            number,
-            quoteView(quoted, { fontCss, alternatives, ...(quoted === figures && { drawn }) }),
-            date,
+          document('customer', 'quote', 'Draft quote', () =>
+            quoteView(quoted, {
+              fontCss,
+              alternatives,
+              ...(quoted === figures && { drawn: drawn() }),
+            }),
           ),
         ]),
-    page(
-      `yard/${number}/build-sheet.html`,
-      'build-sheet',
+    document('yard', 'build-sheet', 'Build sheet', () =>
       buildSheetView(figures, {
         fontCss,
         variations,
         ...(planned && { planned: { asOf: overview.today, stages: planned.stages } }),
       }),
     ),
-    page(`customer/${number}/handover.html`, 'handover', handoverView(figures, { fontCss, drawn })),
-    ...(variations.length === 0
-      ? []
-      : [
-          page(
-            `customer/${number}/variations.html`,
-            'variations',
-            variationsView({ quoted, variations, issued: accepted ?? issued.at(-1) }),
+    ...(half
+      ? [document(half, 'handover', pack, () => handoverView(figures, { fontCss, drawn: drawn() }))]
+      : []),
+    ...(account && variations.length > 0
+      ? [
+          document('customer', 'variations', 'Variations', () =>
+            variationsView({ quoted, variations, account }),
           ),
-        ]),
+        ]
+      : []),
   ];
 }
 
-/** The quote as it was sent, whatever the order and the catalogue say today. */
-function issuedPage({ number, view, issuedOn }: IssuedQuote): readonly DocumentPage[] {
-  return isQuoteView(view) ? [quotePage(number, view, issuedOn)] : [];
+/** The quotes that count, each of an order of which nothing is in doubt. */
+function sealedDocuments({ read, issued, ledger }: LoadedWorkspace): readonly SealedDocument[] {
+  return [...issued].flatMap(([number, quotes]): readonly SealedDocument[] => {
+    const order = read.get(number);
+    if (order && checkAcceptance(order, quotes).length > 0) return [];
+    const quote = order ? standingQuote(order.value, quotes) : quotes.at(-1);
+    const line = ledger.lines.find(
+      (one) => one.number === number && one.revision === quote?.revision,
+    );
+    if (!line) return [];
+    const folder = `customer/${number}`;
+    const pdf = `${folder}/${pdfName('quote', number, line.revision)}`;
+    return [
+      { line, number, name: `Quote, revision ${line.revision}`, url: `${folder}/quote.html`, pdf },
+    ];
+  });
 }
 
-function quotePage(number: string, view: QuoteView, date: IsoDate): DocumentPage {
-  return { url: `customer/${number}/quote.html`, template: 'quote', view, date };
+/** For the yard's index: the documents of each order, seen from its folder. */
+function linksOf(places: readonly DocumentPlace[], withPdf: boolean): IndexLinks {
+  const links = new Map<string, { name: string; page: string; pdf: string }[]>();
+  const fromYard = (url: string): string => (url.startsWith('yard/') ? url.slice(5) : `../${url}`);
+  for (const { number, name, url, pdf } of places) {
+    const own = links.get(number) ?? [];
+    own.push({ name, page: fromYard(url), pdf: withPdf ? fromYard(pdf) : '' });
+    links.set(number, own);
+  }
+  return links;
 }
 
 function yardPages(
   loaded: LoadedWorkspace,
   yard: Yard,
-  { pdf, isWanted }: { readonly pdf: boolean; readonly isWanted: (number: string) => boolean },
+  {
+    links,
+    isWanted,
+  }: { readonly links: IndexLinks; readonly isWanted: (number: string) => boolean },
 ): readonly Page[] {
   const figures = loaded.orders.flatMap((entry) => entry.figures ?? []);
   const checks = [...runChecks(), ...orderChecks(figures)];
@@ -156,7 +243,7 @@ function yardPages(
     findings: loaded.findings,
     sources: loaded.sources,
     unread: loaded.brokenOrders.map(({ file }) => file),
-    pdf,
+    documents: links,
   });
   return [
     { url: 'yard/index.html', template: 'index', view: index },

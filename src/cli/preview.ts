@@ -1,7 +1,8 @@
 import { once } from 'node:events';
 import { join } from 'node:path';
 import { watch } from 'chokidar';
-import { type Figures, figuresData } from '../figures/index.ts';
+import { sealedBytes } from '../read/index.ts';
+import { figuresText } from './build.ts';
 import type { CommandOptions } from './command-line.ts';
 import { EXIT } from './exit.ts';
 import { allFindings, type LoadedWorkspace, loadWorkspace } from './load.ts';
@@ -13,12 +14,20 @@ import { reportFindings } from './report.ts';
 export async function preview({ workspace, port }: CommandOptions): Promise<number> {
   let loaded: LoadedWorkspace | undefined;
   const make = async (): Promise<ReadonlyMap<string, string>> => {
-    loaded = loadWorkspace(workspace, loaded);
+    loaded = loadWorkspace(workspace, loaded && { earlier: loaded });
     reportFindings(allFindings(loaded), loaded.sources);
-    const { pages, figures, data } = await renderSite(loaded, { pdf: false });
+    const current = loaded;
+    const { pages, sealed, figures, data } = await renderSite(current, { pdf: false });
     return new Map([
       ...pages.map(({ url, html }) => [url, html] as const),
-      ...figures.map(figuresFile),
+      ...sealed.flatMap(({ line, url }) => {
+        const page = sealedBytes(workspace, line, 'html');
+        return typeof page === 'string' ? [] : [[url, Buffer.from(page).toString('utf8')] as const];
+      }),
+      ...figures.map((one) => {
+        const { number } = one.build.order;
+        return [`yard/${number}/figures.json`, figuresText(one, current)] as const;
+      }),
       ...data.map(({ url, text }) => [url, text] as const),
     ]);
   };
@@ -41,11 +50,4 @@ export async function preview({ workspace, port }: CommandOptions): Promise<numb
   await once(process, 'SIGINT');
   await Promise.all([watcher.close(), server.close()]);
   return EXIT.fine;
-}
-
-function figuresFile(figures: Figures): readonly [string, string] {
-  return [
-    `yard/${figures.build.order.number}/figures.json`,
-    JSON.stringify(figuresData(figures), undefined, 2),
-  ];
 }

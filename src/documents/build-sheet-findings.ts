@@ -1,17 +1,15 @@
-import { type Finding, FINDING_CODES, type FindingCode } from '../findings/index.ts';
+import { type Finding, FINDING_CODES, ISSUED_CODES } from '../findings/index.ts';
 import type { ShopFinding } from './build-sheet-types.ts';
 
 /** What is about money or the offer is the office's: the shop floor's sheet leaves it out. */
-const FOR_THE_OFFICE: ReadonlySet<FindingCode> = new Set([
+const FOR_THE_OFFICE: ReadonlySet<string> = new Set<string>([
+  ...Object.keys(ISSUED_CODES),
   'KIT_DIFFERS',
   'MARGIN_BELOW_FLOOR',
-  'PART_PRICE_OLD',
   'PART_PRICE_LATER',
   'EXCHANGE_DATE',
   'PACKAGE_SAVES_NOTHING',
   'PAID_TOO_MUCH',
-  'VARIATION_DIFFERS',
-  'QUOTE_EXPIRED',
 ]);
 
 const WORDS = { error: 'Error', warning: 'Warning', note: 'Note' } as const;

@@ -8,7 +8,7 @@ import { placingList } from './build-sheet-placing.ts';
 import { performanceFacts } from './build-sheet-performance.ts';
 import { hoursByStage, stageSheets, stagesLeftOut } from './build-sheet-stages.ts';
 import type { BuildSheetView } from './build-sheet-types.ts';
-import type { DocumentHead } from './head.ts';
+import { type DocumentHead, pdfName } from './head.ts';
 import { boatName, sentence } from './words.ts';
 import { drawForWorkshop } from './workshop-drawing.ts';
 
@@ -95,7 +95,7 @@ function documentHead(build: Build): DocumentHead {
     author: yard.shop.name,
     runningHead: `${order.number}  ${boatName(build)}`,
     reference: sheet,
-    pdf: 'build-sheet.pdf',
+    pdf: pdfName('build-sheet', order.number),
   };
 }
 

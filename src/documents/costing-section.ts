@@ -1,4 +1,5 @@
 import type { Figures } from '../figures/index.ts';
+import { type Account, agreedMargin } from '../issued/index.ts';
 import { formatMoney, isZero, type Money } from '../money/index.ts';
 import { createFormatter, type Decimal, decimalToNumber, type Formatter } from '../units/index.ts';
 import {
@@ -20,14 +21,18 @@ interface Printer {
 }
 
 /** What the order costs the shop, line by line, and what it leaves: for the yard's half only. */
-export function costingSection(figures: Figures): Section {
+export function costingSection(figures: Figures, account: Account | undefined): Section {
   const { build, price } = figures;
   const print = printerOf(figures);
   return section('costing', 'Costing', {
     words: [
-      `Margin ${print.share(price.marginShare)} of the price before tax; the shop’s least is ${print.share(build.yard.marginFloor)}.`,
+      `${marginWords(figures, account, print)}; the shop’s least is ${print.share(build.yard.marginFloor)}.`,
     ],
-    tables: [lineTable(figures, print), sumTable(figures, print), classTable(figures, print)],
+    tables: [
+      lineTable(figures, account, print),
+      sumTable(figures, account, print),
+      classTable(figures, print),
+    ],
     notes: [
       'Price is cost / (1 - margin) unless a list fixes it; every amount is rounded once, half away from zero, and the sums are those of the printed lines.',
       ...(price.rates.length > 0
@@ -40,7 +45,7 @@ export function costingSection(figures: Figures): Section {
 }
 
 /** What the margin becomes when things go otherwise than planned, at the price as quoted. */
-export function sensitivitySection(figures: Figures): Section {
+export function sensitivitySection(figures: Figures, account: Account | undefined): Section {
   const { overruns, materials, exchange, breakEven } = figures.sensitivity;
   const print = printerOf(figures);
   const row = (what: string, then: (typeof overruns)[number]): SectionRow =>
@@ -48,7 +53,7 @@ export function sensitivitySection(figures: Figures): Section {
   return section('sensitivity', 'If things go otherwise', {
     tables: [
       {
-        caption: 'Margin at the price as quoted',
+        caption: `Margin at the price ${account ? 'of the catalogue now' : 'as quoted'}`,
         columns: [
           textColumn('If'),
           figureColumn('Cost'),
@@ -74,10 +79,14 @@ export function sensitivitySection(figures: Figures): Section {
   });
 }
 
-function lineTable({ build, price }: Figures, print: Printer): SectionTable {
+function lineTable(
+  { build, price }: Figures,
+  account: Account | undefined,
+  print: Printer,
+): SectionTable {
   const names = new Map(build.items.map(({ key, name }) => [key, name]));
   return {
-    caption: 'What each item costs and earns, before tax',
+    caption: `What each item costs and earns, before tax${account ? ', by the catalogue now' : ''}`,
     columns: [
       textColumn('Item'),
       ...['Hours', 'Materials', 'Packs', 'Freight', 'Labour', 'Overhead', 'Other', 'Cost'].map(
@@ -110,7 +119,22 @@ function lineTable({ build, price }: Figures, print: Printer): SectionTable {
   };
 }
 
-function sumTable({ build, price }: Figures, print: Printer): SectionTable {
+function marginWords(
+  { price, build }: Figures,
+  account: Account | undefined,
+  print: Printer,
+): string {
+  if (!account) return `Margin ${print.share(price.marginShare)} of the price before tax`;
+  const { share } = agreedMargin(account, price.cost);
+  const format = createFormatter(build.yard.locale, build.yard.units);
+  return `Margin ${share === undefined ? 'none' : format.percent(share, 1)} of the price agreed, before tax, by what the boat costs now`;
+}
+
+function sumTable(
+  { build, price }: Figures,
+  account: Account | undefined,
+  print: Printer,
+): SectionTable {
   const { name } = build.yard.tax;
   const given = (label: string, amount: Money): readonly SectionRow[] =>
     isZero(amount) ? [] : [plainRow(label, print.money(amount))];
@@ -125,13 +149,24 @@ function sumTable({ build, price }: Figures, print: Printer): SectionTable {
       ...given('Rounding of the whole', price.rounding.before),
       sumRow(`Before ${name}`, print.money(price.taxable)),
       plainRow(name, print.money(price.tax)),
-      plainRow('Charges, outside tax', print.money(price.charges)),
-      sumRow('Drive-away price', print.money(price.driveAway)),
-      ...given('Trade-in, taken in payment', price.tradeIn),
-      ...given('Paid so far', price.paid),
-      plainRow('Still to pay', print.money(price.toPay)),
-      sumRow('Cost', print.money(price.cost)),
-      sumRow('Margin', print.money(price.margin)),
+      plainRow('Charges', print.money(price.charges)),
+      ...given(`${name} on charges`, price.chargesTax),
+      ...(account
+        ? [
+            plainRow('Drive-away price by the catalogue now', print.money(price.driveAway)),
+            sumRow('Drive-away price agreed', print.money(account.total)),
+            sumRow('Agreed, before tax and charges', print.money(account.beforeTax)),
+            sumRow('Cost', print.money(price.cost)),
+            sumRow('Margin', print.money(agreedMargin(account, price.cost).margin)),
+          ]
+        : [
+            sumRow('Drive-away price', print.money(price.driveAway)),
+            ...given('Trade-in, taken in payment', price.tradeIn),
+            ...given('Paid so far', price.paid),
+            plainRow('Still to pay', print.money(price.toPay)),
+            sumRow('Cost', print.money(price.cost)),
+            sumRow('Margin', print.money(price.margin)),
+          ]),
     ],
   };
 }

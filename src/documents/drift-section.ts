@@ -17,7 +17,10 @@ export function driftSection(
   }
   const sent = `Revision ${issued.revision}, issued on ${formatDate(issued.issuedOn, yard.locale)}, is what the customer holds.`;
   if (!drift) {
-    const words = [sent, 'What it would cost today is not computed: the order has errors.'];
+    const words = [
+      sent,
+      'What it would cost today is not computed: the order has errors, or the quote is of an earlier program that priced otherwise.',
+    ];
     return section('issued', 'As sent, and today', { words });
   }
   const money = (amount: Money): string => formatMoney(amount, yard.locale);

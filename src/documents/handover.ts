@@ -7,7 +7,7 @@ import { handoverEnergy } from './handover-energy.ts';
 import { fittedItems } from './handover-fitted.ts';
 import { carryFigures, handoverMasses, handoverMassMethod, trialRuns } from './handover-masses.ts';
 import type { HandoverField, HandoverView } from './handover-types.ts';
-import type { DocumentHead } from './head.ts';
+import { type DocumentHead, pdfName } from './head.ts';
 import { plateDrawing } from './plate-drawing.ts';
 import { drawBoat } from './quote-drawing.ts';
 import type { QuoteOptions } from './quote.ts';
@@ -58,14 +58,14 @@ function documentHead(build: Build, { kind }: HandoverView['standing']): Documen
     author: yard.shop.name,
     runningHead: `${pack}, ${boatName(build)}`,
     reference: pack,
-    pdf: 'handover.pdf',
+    pdf: pdfName('handover', order.number),
   };
 }
 
-/** Handed over, or a preview with blanks to fill. A closed order was handed over only if a day says so. */
+/** Handed over, or a preview with blanks to fill. */
 function handoverStanding({ order: { status, dates }, yard }: Build): HandoverView['standing'] {
   const { handedOver } = dates;
-  if (status === 'handed-over' || (status === 'closed' && handedOver !== undefined)) {
+  if (status === 'handed-over') {
     return {
       kind: 'handed-over',
       word: 'Handed over',

@@ -18,3 +18,8 @@ export interface DocumentHead extends PageHead {
   /** File name of the printed document, beside the page. */
   readonly pdf: string;
 }
+
+/** `quote-DC-2608-r2.pdf`: a name that says what it is wherever it is mailed to. */
+export function pdfName(document: string, number: string, revision?: number): string {
+  return `${document}-${number}${revision === undefined ? '' : `-r${revision}`}.pdf`;
+}

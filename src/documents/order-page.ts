@@ -28,7 +28,7 @@ export interface OrderPageView {
  * @param fontCss - `@font-face` rules: a drawing is an image, and an image cannot use the fonts of its page
  */
 export function orderPageView(state: OrderState, fontCss: string): OrderPageView | undefined {
-  const { entry, issued, drift } = state;
+  const { entry, issued, drift, account } = state;
   const { figures, quoted, alternatives, variations } = entry;
   if (!figures || !quoted) return undefined;
   const { order, yard } = figures.build;
@@ -43,8 +43,8 @@ export function orderPageView(state: OrderState, fontCss: string): OrderPageView
     heading,
     lead: `${order.customer.name}. For the yard only: costs and margins are on this page.`,
     sections: [
-      costingSection(figures),
-      sensitivitySection(figures),
+      costingSection(figures, account),
+      sensitivitySection(figures, account),
       ...(alternatives.length > 0 ? [alternativesSection(alternatives, quoted)] : []),
       floatSection(figures, fontCss),
       speedSection(figures, fontCss),
@@ -53,7 +53,7 @@ export function orderPageView(state: OrderState, fontCss: string): OrderPageView
       laminateSection(figures),
       electricsSection(figures, fontCss),
       driftSection(issued, drift, yard),
-      variationsSection(variations, quoted, issued),
+      variationsSection(variations, quoted, account),
       planSection(state, figures, yard),
     ],
   };

@@ -1,5 +1,5 @@
 import type { Figures } from '../figures/index.ts';
-import { formatMoney, type Money, sumMoney } from '../money/index.ts';
+import { formatMoney, isZero, type Money, sumMoney } from '../money/index.ts';
 import type { Build, BuildItem } from '../resolve/index.ts';
 import { createFormatter } from '../units/index.ts';
 import type { QuoteGroup, QuoteItem } from './quote-types.ts';
@@ -18,7 +18,9 @@ export function quoteGroups(
   const prices = pricesByKey(figures);
   const print = (items: readonly BuildItem[]): string => {
     const amounts = items.flatMap(({ key }) => prices.get(key) ?? []);
-    return formatMoney(sumMoney(amounts, build.currency), yard.locale);
+    const whole = sumMoney(amounts, build.currency);
+    const free = isZero(whole) && items.every((item) => item.free !== undefined);
+    return free ? 'no charge' : formatMoney(whole, yard.locale);
   };
   const shown = yard.showPrices;
   return groupItems(build.items).map(({ name, items, isHull }) => ({

@@ -4,10 +4,12 @@ import type { Fact, QuoteView } from './quote-types.ts';
 
 export type Standing = QuoteView['standing'];
 
-/** Whether the quote is a draft, an offer, agreed or closed: in a word, and in a sentence. */
-export function quoteStanding({ order, yard }: Build): Standing {
+/**
+ * Whether the quote is a draft, an offer or closed: in a word, and in a sentence. Only what is issued is an offer, for
+ * only that cannot move.
+ */
+export function quoteStanding({ order, yard }: Build, revision: number | undefined): Standing {
   const { dates, status } = order;
-  const day = (date: NonNullable<typeof dates.quoted>): string => formatDate(date, yard.locale);
   if (status === 'closed') {
     return {
       kind: 'closed',
@@ -15,32 +17,28 @@ export function quoteStanding({ order, yard }: Build): Standing {
       sentence: 'This quote is closed and no longer an offer. Ask us for a new one.',
     };
   }
-  if (dates.quoted === undefined || status === 'enquiry') {
+  if (dates.quoted === undefined || revision === undefined || status === 'enquiry') {
     return {
       kind: 'draft',
       word: 'Draft',
       sentence: 'A draft, not yet an offer: items and prices may still change.',
     };
   }
-  if (status === 'quoted' || dates.accepted === undefined) {
-    return {
-      kind: 'offer',
-      word: 'Offer',
-      sentence: `This offer is open until ${day(addDays(dates.quoted, yard.quoteDays))}. After that day, ask us to confirm it.`,
-    };
-  }
-  const handed =
-    dates.handedOver === undefined ? '' : ` The boat was handed over on ${day(dates.handedOver)}.`;
+  const until = formatDate(addDays(dates.quoted, yard.quoteDays), yard.locale);
   return {
-    kind: 'agreed',
-    word: 'Agreed',
-    sentence: `Accepted on ${day(dates.accepted)}: this is the price agreed.${handed}`,
+    kind: 'offer',
+    word: 'Offer',
+    sentence: `This offer is open until ${until}. After that day, ask us to confirm it.`,
   };
 }
 
 /** Number and dates at the head of the quote. */
-export function quoteFacts({ order, yard }: Build, revision: number | undefined): readonly Fact[] {
-  const { enquiry, quoted, accepted, promised } = order.dates;
+export function quoteFacts(
+  { order, yard }: Build,
+  { kind }: Standing,
+  revision: number | undefined,
+): readonly Fact[] {
+  const { enquiry, quoted, promised } = order.dates;
   const day = (date: typeof enquiry): string => formatDate(date, yard.locale);
   return [
     { label: 'Number', value: order.number },
@@ -48,10 +46,9 @@ export function quoteFacts({ order, yard }: Build, revision: number | undefined)
     quoted === undefined
       ? { label: 'Enquiry', value: day(enquiry) }
       : { label: 'Date', value: day(quoted) },
-    ...(quoted !== undefined && accepted === undefined
+    ...(quoted !== undefined && kind === 'offer'
       ? [{ label: 'Valid until', value: day(addDays(quoted, yard.quoteDays)) }]
       : []),
-    ...(accepted === undefined ? [] : [{ label: 'Accepted', value: day(accepted) }]),
     ...(promised === undefined ? [] : [{ label: 'Ready', value: day(promised) }]),
   ];
 }

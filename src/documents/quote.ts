@@ -2,7 +2,7 @@ import type { FiguredAlternative, Figures } from '../figures/index.ts';
 import { formatMoney } from '../money/index.ts';
 import type { Build } from '../resolve/index.ts';
 import { formatDate } from '../units/index.ts';
-import type { DocumentHead } from './head.ts';
+import { type DocumentHead, pdfName } from './head.ts';
 import { type BoatDrawing, drawBoat } from './quote-drawing.ts';
 import { keyFigures } from './quote-figures.ts';
 import { quoteGroups } from './quote-items.ts';
@@ -41,13 +41,12 @@ export function quoteView(
 ): QuoteView {
   const { build, price } = figures;
   const { order, yard, hull } = build;
-  const standing = quoteStanding(build);
-  const binding = standing.kind === 'offer' || standing.kind === 'agreed';
+  const standing = quoteStanding(build, revision);
   return {
     document: documentHead(build, standing, revision),
     shop: shopHead(yard),
     heading: `${titleWord(standing)}: ${boatName(build)}`,
-    facts: quoteFacts(build, revision),
+    facts: quoteFacts(build, standing, revision),
     customer: customerLines(build),
     standing,
     sentences: [hull.sentence, order.boat.use].map(sentence),
@@ -65,7 +64,8 @@ export function quoteView(
     notIncluded: notIncluded(build),
     terms: yard.terms.map(sentence),
     ...(earlier && { changes: quoteChanges(earlier, yard) }),
-    signatures: binding ? [`For ${order.customer.name}`, `For ${yard.shop.name}`] : [],
+    signatures:
+      standing.kind === 'offer' ? [`For ${order.customer.name}`, `For ${yard.shop.name}`] : [],
   };
 }
 
@@ -85,7 +85,7 @@ function documentHead(
     author: yard.shop.name,
     runningHead: `${quote}, ${boatName(build)}`,
     reference: `${quote}, ${formatDate(day, yard.locale)}`,
-    pdf: 'quote.pdf',
+    pdf: pdfName('quote', order.number, revision),
   };
 }
 

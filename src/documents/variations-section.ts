@@ -1,26 +1,26 @@
 import type { FiguredVariation, Figures } from '../figures/index.ts';
-import type { IssuedQuote } from '../issued/index.ts';
+import { type Account, priceChange } from '../issued/index.ts';
 import { formatMoney, type Money } from '../money/index.ts';
 import { formatDate } from '../units/index.ts';
-import { accountOf, priceChange } from './account.ts';
 import { figureColumn, plainRow, type Section, section, sumRow, textColumn } from './section.ts';
 
 /** What was accepted and by whom, what changed since, and what the boat costs in the end. */
 export function variationsSection(
   variations: readonly FiguredVariation[],
   quoted: Figures,
-  issued: IssuedQuote | undefined,
+  account: Account | undefined,
 ): Section {
   const { order, yard } = quoted.build;
   const money = (amount: Money | undefined): string =>
     amount ? formatMoney(amount, yard.locale) : 'not computed';
-  const account = accountOf(quoted, issued, variations);
   const { acceptance, dates } = order;
-  const accepted =
-    dates.accepted === undefined
-      ? 'Not accepted yet.'
-      : `Accepted on ${formatDate(dates.accepted, yard.locale)}${acceptance ? ` by ${acceptance.by}: revision ${acceptance.revision}` : ''}.`;
-  return section('account', 'Acceptance, variations and account', {
+  const heading = 'Acceptance, variations and account';
+  if (!account || !acceptance || dates.accepted === undefined)
+    return section('account', heading, {
+      words: ['Not accepted yet: there is no price agreed.'],
+    });
+  const accepted = `Accepted on ${formatDate(dates.accepted, yard.locale)} by ${acceptance.by}: revision ${acceptance.revision}. This is the price agreed, whatever the catalogue says since.`;
+  return section('account', heading, {
     words: [accepted],
     tables: [
       {
@@ -28,8 +28,8 @@ export function variationsSection(
         columns: [textColumn('What'), textColumn('Standing'), figureColumn('Amount')],
         rows: [
           plainRow(
-            'Drive-away price as quoted',
-            issued ? `revision ${issued.revision}` : 'not issued',
+            'Drive-away price as accepted',
+            `revision ${account.revision}`,
             money(account.quoted),
           ),
           ...variations.map((one) =>

@@ -1,9 +1,8 @@
 import type { FiguredVariation, Figures } from '../figures/index.ts';
-import type { IssuedQuote } from '../issued/index.ts';
+import { type Account, priceChange } from '../issued/index.ts';
 import { formatMoney, type Money } from '../money/index.ts';
 import { addDays, createFormatter, formatDate, type IsoDate } from '../units/index.ts';
-import { accountOf, priceChange } from './account.ts';
-import type { DocumentHead } from './head.ts';
+import { type DocumentHead, pdfName } from './head.ts';
 import type { Fact } from './quote-types.ts';
 import { type ShopHead, shopHead } from './shop-head.ts';
 import { boatName, customerLines, sentence, signedMass, signedMoney } from './words.ts';
@@ -40,11 +39,11 @@ interface Varied {
   /** The boat as quoted. */
   readonly quoted: Figures;
   readonly variations: readonly FiguredVariation[];
-  readonly issued: IssuedQuote | undefined;
+  readonly account: Account;
 }
 
 /** The variation page of an order: for signature, and the account up to now. */
-export function variationsView({ quoted, variations, issued }: Varied): VariationsView {
+export function variationsView({ quoted, variations, account }: Varied): VariationsView {
   const { build } = quoted;
   const { order, yard } = build;
   const heading = `Variations to ${order.number}: ${boatName(build)}`;
@@ -56,14 +55,14 @@ export function variationsView({ quoted, variations, issued }: Varied): Variatio
       author: yard.shop.name,
       runningHead: `Variations to ${order.number}, ${boatName(build)}`,
       reference: `Variations to ${order.number}`,
-      pdf: 'variations.pdf',
+      pdf: pdfName('variations', order.number),
     },
     shop: shopHead(yard),
     heading,
     lead: 'Each change is made only when both sides have signed it. Prices are with tax; masses and dates are estimates.',
     customer: customerLines(build),
     variations: variations.map((one) => entryOf(one, quoted)),
-    account: accountRows({ quoted, variations, issued }),
+    account: accountRows(account, yard.locale),
     promised: promisedText(quoted, variations),
     parties: [`For ${order.customer.name}`, `For ${yard.shop.name}`],
   };
@@ -98,13 +97,14 @@ function entryOf(one: FiguredVariation, quoted: Figures): VariationEntry {
   };
 }
 
-function accountRows({ quoted, variations, issued }: Varied): VariationsView['account'] {
-  const { locale } = quoted.build.yard;
-  const account = accountOf(quoted, issued, variations);
+function accountRows(account: Account, locale: string): VariationsView['account'] {
   const print = (amount: Money): string => formatMoney(amount, locale);
-  const accepted = issued ? `Quote, revision ${issued.revision}` : 'Quote';
   return [
-    { label: `${accepted}, drive-away price`, amount: print(account.quoted), kind: 'sum' },
+    {
+      label: `Quote, revision ${account.revision}, drive-away price`,
+      amount: print(account.quoted),
+      kind: 'sum',
+    },
     ...account.agreed.map(({ name, change }) => ({
       label: name,
       amount: signedMoney(change, locale),

@@ -1,6 +1,7 @@
 import type { Finding } from '../findings/index.ts';
+import { type Account, agreedMargin } from '../issued/index.ts';
 import { formatMoney, isZero, subtractMoney } from '../money/index.ts';
-import type { OrderState, Overview, ShopPlan } from '../plan/index.ts';
+import { type OrderState, type Overview, priceOf, type ShopPlan } from '../plan/index.ts';
 import { type Status, STATUSES, type Yard } from '../schema/index.ts';
 import {
   createFormatter,
@@ -78,6 +79,9 @@ export interface IndexView {
   readonly unread: readonly string[];
 }
 
+/** The documents of each order, by its number, as the index links to them. */
+export type IndexLinks = ReadonlyMap<string, IndexRow['documents']>;
+
 interface IndexInput {
   readonly overview: Overview;
   readonly plan: ShopPlan | NotComputed;
@@ -88,8 +92,8 @@ interface IndexInput {
   readonly sources: ReadonlyMap<string, string>;
   /** Order files that could not be read at all. */
   readonly unread: readonly string[];
-  /** True when PDFs are made too, so that there is something to link to. */
-  readonly pdf: boolean;
+  /** The documents of each order, by its number. */
+  readonly documents: IndexLinks;
 }
 
 const STATUS_WORDS: Readonly<Record<Status, string>> = {
@@ -111,7 +115,7 @@ export function indexView({
   findings,
   sources,
   unread,
-  pdf,
+  documents,
 }: IndexInput): IndexView {
   const format = createFormatter(yard.locale, yard.units);
   const heading = (state: OrderState): string => {
@@ -128,7 +132,7 @@ export function indexView({
     },
     shop: yard.shop.name,
     today: formatDate(overview.today, yard.locale),
-    rows: overview.orders.map((state) => row(state, yard, format, pdf)),
+    rows: overview.orders.map((state) => row(state, yard, format, documents)),
     plan: planRows(overview, yard),
     chart: 'notComputed' in plan ? undefined : planChart(plan, overview, yard, fontCss),
     totals: overview.totals
@@ -165,19 +169,18 @@ function planRows(overview: Overview, yard: Yard): readonly IndexPlanRow[] {
     }));
 }
 
-function row(state: OrderState, yard: Yard, format: Formatter, pdf: boolean): IndexRow {
+function row(state: OrderState, yard: Yard, format: Formatter, documents: IndexLinks): IndexRow {
   const { order, figures } = state.entry;
   const { number, status, customer, boat, hull, dates } = order.value;
   const model = figures?.build.hull.name ?? hull;
+  const price = priceOf(state);
   return {
     number,
     status: STATUS_WORDS[status],
     customer: customer.name,
     boat: boat.name === undefined ? model : `${boat.name} (${model})`,
-    driveAway: figures
-      ? formatMoney(figures.price.driveAway, yard.locale)
-      : 'not computed: see findings',
-    margin: figures ? marginText(figures.price, format) : '',
+    driveAway: price ? formatMoney(price, yard.locale) : 'not computed: see findings',
+    margin: figures ? marginText(figures.price, state.account, format) : '',
     mass: figures ? format.mass(figures.mass.ready.mass) : '',
     hours: hoursText(state, format),
     promised: dates.promised === undefined ? '' : formatDate(dates.promised, yard.locale),
@@ -187,7 +190,7 @@ function row(state: OrderState, yard: Yard, format: Formatter, pdf: boolean): In
     remarks: [counted(state.findings, 'warning'), counted(state.findings, 'note')]
       .filter(Boolean)
       .join(', '),
-    documents: figures ? documentsOf(number, pdf) : [],
+    documents: documents.get(number) ?? [],
     page: figures ? `${number}/order.html` : '',
     figures: figures ? `${number}/figures.json` : '',
     issued: issuedText(state, yard),
@@ -196,7 +199,15 @@ function row(state: OrderState, yard: Yard, format: Formatter, pdf: boolean): In
 
 type PriceFigures = NonNullable<OrderState['entry']['figures']>['price'];
 
-function marginText({ marginShare }: PriceFigures, format: Formatter): string {
+function marginText(
+  { cost, marginShare }: PriceFigures,
+  account: Account | undefined,
+  format: Formatter,
+): string {
+  if (account) {
+    const { share } = agreedMargin(account, cost);
+    return share === undefined ? 'none' : format.percent(share, 1);
+  }
   return marginShare ? format.percent(decimalToNumber(marginShare), 1) : 'none';
 }
 
@@ -214,14 +225,6 @@ function issuedText({ issued, drift }: OrderState, { locale }: Yard): string {
   const change = subtractMoney(drift.now, drift.was);
   if (isZero(change)) return sent;
   return `${sent}, ${signedMoney(change, locale)} today`;
-}
-
-function documentsOf(number: string, pdf: boolean): IndexRow['documents'] {
-  return [
-    { name: 'Quote', path: `../customer/${number}/quote` },
-    { name: 'Build sheet', path: `${number}/build-sheet` },
-    { name: 'Handover pack', path: `../customer/${number}/handover` },
-  ].map(({ name, path }) => ({ name, page: `${path}.html`, pdf: pdf ? `${path}.pdf` : '' }));
 }
 
 /** "1 warning", "2 warnings"; empty for none. */

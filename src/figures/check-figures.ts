@@ -1,14 +1,5 @@
-import { type Finding, finding } from '../findings/index.ts';
-import {
-  addMoney,
-  formatMoney,
-  isNegative,
-  isZero,
-  type Money,
-  moneyOf,
-  subtractMoney,
-  zeroMoney,
-} from '../money/index.ts';
+import { type Finding, finding, type Place } from '../findings/index.ts';
+import { formatMoney, isNegative, isZero, type Money, subtractMoney } from '../money/index.ts';
 import { createFormatter, decimalToNumber } from '../units/index.ts';
 import { checkElectrics } from './check-electrics.ts';
 import { checkDrive } from './check-drive.ts';
@@ -55,7 +46,8 @@ export function checkFigures(figures: Omit<Figures, 'findings'>): readonly Findi
   }
   return [
     ...findings,
-    ...checkMoney(figures),
+    ...checkPackages(figures),
+    ...checkLines(figures),
     ...checkDrive(figures),
     ...checkLimits(figures),
     ...checkTow(figures),
@@ -67,27 +59,41 @@ export function checkFigures(figures: Omit<Figures, 'findings'>): readonly Findi
   ];
 }
 
-/** Packages that save nothing, and more paid than there is to pay. */
-function checkMoney({ build, price }: Omit<Figures, 'findings'>): readonly Finding[] {
-  const { order, yard, packages, currency } = build;
-  const print = (money: Money): string => formatMoney(money, yard.locale);
+/** Items that are free without a reason, those sold for less than they cost, and a whole that is. */
+function checkLines({ build, price }: Omit<Figures, 'findings'>): readonly Finding[] {
+  const items = new Map(build.items.map((item) => [item.key, item]));
+  const print = (money: Money): string => formatMoney(money, build.yard.locale);
+  const below = (place: Place, what: string, net: Money, cost: Money): Finding =>
+    finding('LINE_BELOW_COST', place, {
+      received: `${what}: ${print(net)} before tax`,
+      expected: `at least its cost, ${print(cost)}`,
+    });
+  const lines = price.lines.flatMap((line) => {
+    const item = items.get(line.key);
+    if (!item || item.free !== undefined) return [];
+    const ofHull = item.kind === 'shell' || item.kind === 'structure';
+    const place = ofHull ? build.place(['hull']) : item.place;
+    // The structure of a hull may have nothing of its own.
+    if (isZero(line.price) && item.kind !== 'structure')
+      return [finding('FREE_WITHOUT_REASON', place, { received: item.name })];
+    return isNegative(subtractMoney(line.price, line.cost))
+      ? [below(place, item.name, line.price, line.cost)]
+      : [];
+  });
+  return isNegative(price.margin)
+    ? [...lines, below(build.place(['discount']), 'the whole', price.taxable, price.cost)]
+    : lines;
+}
+
+/** Packages that save nothing. */
+function checkPackages({ build, price }: Omit<Figures, 'findings'>): readonly Finding[] {
+  const { order, packages } = build;
   const nothing = packages.filter(({ keys }) =>
     price.lines.every((line) => !keys.includes(line.key) || isZero(line.saving)),
   );
-  const findings = nothing.map(({ id, name }) =>
+  return nothing.map(({ id, name }) =>
     finding('PACKAGE_SAVES_NOTHING', build.place(['packages', order.packages.indexOf(id)]), {
       received: name,
     }),
   );
-  const given = order.tradeIn ? moneyOf(order.tradeIn.value, currency) : zeroMoney(currency);
-  const received = addMoney(given, price.paid);
-  if (isNegative(subtractMoney(price.driveAway, received))) {
-    findings.push(
-      finding('PAID_TOO_MUCH', build.place([order.paid.length > 0 ? 'paid' : 'tradeIn']), {
-        received: print(received),
-        expected: `at most ${print(price.driveAway)}`,
-      }),
-    );
-  }
-  return findings;
 }

@@ -1,5 +1,6 @@
 import type { CodeFacts } from './code-facts.ts';
 import { FLOAT_CODES } from './codes-float.ts';
+import { ISSUED_CODES } from './codes-issued.ts';
 import { PERFORMANCE_CODES } from './codes-performance.ts';
 import { WORKSHOP_CODES } from './codes-workshop.ts';
 
@@ -160,11 +161,6 @@ export const FINDING_CODES = {
     means: 'The hull is longer or shorter than the trailer is made for',
     mend: 'Choose a trailer that suits the length, or have its maker confirm it',
   },
-  PART_PRICE_OLD: {
-    severity: 'warning',
-    means: 'A part is priced from a list older than the shop allows',
-    mend: "Ask the supplier for today's price and date the row",
-  },
   PART_PRICE_LATER: {
     severity: 'note',
     means: 'Parts have no price of the day that the order is priced on, so a later one stands in',
@@ -184,11 +180,6 @@ export const FINDING_CODES = {
     severity: 'warning',
     means: 'Trade-in and payments come to more than the drive-away price',
     mend: 'Check the amounts, or agree how the difference goes back',
-  },
-  QUOTE_EXPIRED: {
-    severity: 'warning',
-    means: 'The quote is past the date it was valid until and not accepted',
-    mend: 'Quote again with a new date, or close the order',
   },
   PROMISED_DATE_PASSED: {
     severity: 'warning',
@@ -210,36 +201,7 @@ export const FINDING_CODES = {
     means: 'Parts are not ordered, and the plan waits for them from tomorrow on',
     mend: 'Order them today and write it in the order under bought:',
   },
-  ISSUED_ALTERED: {
-    severity: 'error',
-    means: 'The file of an issued quote is not what it was when the quote was sent',
-    mend: 'Bring the file back from a copy; what was sent never changes, so issue a new revision instead',
-  },
-  ISSUED_OF_OTHER_ORDER: {
-    severity: 'error',
-    means: 'An issued quote belongs to an order that is not there',
-    mend: 'Bring the order file back, or move the issued quote out of the folder',
-  },
-  QUOTE_NOT_ISSUED: {
-    severity: 'note',
-    means: 'The order is quoted but no quote was issued, so its numbers can still move',
-    mend: 'Issue the quote when it is sent',
-  },
-  VARIATION_DIFFERS: {
-    severity: 'warning',
-    means: 'A variation was signed at another price than it has today',
-    mend: 'What was signed counts; look why it changed before you sign another',
-  },
-  REVISION_NOT_ISSUED: {
-    severity: 'warning',
-    means: 'The accepted revision of the quote is not among those that were issued',
-    mend: 'Correct acceptance: revision:, or bring its file back to orders/issued',
-  },
-  QUOTE_DIFFERS: {
-    severity: 'warning',
-    means: 'The quote that was sent last says another price than the order has',
-    mend: 'Look at what changed on the order’s costing page; to send the new price, issue a revision',
-  },
+  ...ISSUED_CODES,
   ...WORKSHOP_CODES,
   ...FLOAT_CODES,
   ...PERFORMANCE_CODES,

@@ -1,5 +1,5 @@
 import { distance } from 'fastest-levenshtein';
-import type { Severity } from './code-facts.ts';
+import type { CodeFacts, Severity } from './code-facts.ts';
 import { FINDING_CODES, type FindingCode } from './codes.ts';
 
 /** Where something is written: a file and, when it is known, the characters from start to before end. */
@@ -36,6 +36,22 @@ export function finding(code: FindingCode, place: Place, details: FindingDetails
 /** True when a list holds a finding that stops a document from being made. */
 export function hasErrors(findings: readonly Finding[]): boolean {
   return findings.some((one) => one.severity === 'error');
+}
+
+/**
+ * The findings that stop a quote from being issued, each as the error that it is then.
+ *
+ * @param allowed - codes that the order allows, where its kind may be allowed at all
+ */
+export function stoppingIssue(
+  findings: readonly Finding[],
+  allowed: ReadonlySet<string>,
+): readonly Finding[] {
+  return findings.flatMap((one) => {
+    const { stopsIssue }: CodeFacts = FINDING_CODES[one.code];
+    const stops = stopsIssue === 'always' || (stopsIssue !== undefined && !allowed.has(one.code));
+    return stops || one.severity === 'error' ? [{ ...one, severity: 'error' } as const] : [];
+  });
 }
 
 /**

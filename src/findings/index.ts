@@ -1,4 +1,12 @@
-export type { Severity } from './code-facts.ts';
+export type { CodeFacts, Severity } from './code-facts.ts';
+export { ISSUED_CODES } from './codes-issued.ts';
 export { FINDING_CODES, type FindingCode } from './codes.ts';
-export { type Finding, finding, hasErrors, nearestName, type Place } from './finding.ts';
+export {
+  type Finding,
+  finding,
+  hasErrors,
+  nearestName,
+  type Place,
+  stoppingIssue,
+} from './finding.ts';
 export { describePlace, positionAt, renderFinding } from './render.ts';

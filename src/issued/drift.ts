@@ -21,10 +21,12 @@ interface Step {
  * laid to that step, so that the causes of a row add up to its change to the cent, and the rows to the whole.
  *
  * @param today - the order as it is now, by the prices and rates of today
+ * @returns undefined for a Build of an earlier program that today's cannot price
  */
-export function driftOf(issued: IssuedQuote, today: Priced): Drift {
+export function driftOf(issued: IssuedQuote, today: Priced): Drift | undefined {
   const { build, price } = issued.figures;
   const steps = stepsBetween(build, today);
+  if (!steps) return undefined;
   const names = new Map(
     [...build.items, ...today.build.items].map(({ key, name }) => [key, name] as const),
   );
@@ -41,7 +43,16 @@ export function driftOf(issued: IssuedQuote, today: Priced): Drift {
   return { ...whole, rows: [...rows, roundingRow(whole, rows, zero)].filter(hasChanged) };
 }
 
-function stepsBetween(build: Build, today: Priced): readonly Step[] {
+function stepsBetween(build: Build, today: Priced): readonly Step[] | undefined {
+  try {
+    return pricedSteps(build, today);
+  } catch {
+    // What was kept has the shape of its own day: a Build that lacks what today's pricing asks for has no such price.
+    return undefined;
+  }
+}
+
+function pricedSteps(build: Build, today: Priced): readonly Step[] {
   const { exchange, yard } = today.build;
   // A part may be priced in another currency today: its rate comes with it, the rates that were known stay.
   const repriced: Build = {
@@ -98,7 +109,9 @@ function lineOf(price: Price, key: string, zero: Money): Money {
   return price.lines.find((line) => line.key === key)?.priceWithTax ?? zero;
 }
 
-function chargesRow({ charges: was }: Price, { charges: now }: Price): DriftRow {
+function chargesRow(issued: Price, today: Price): DriftRow {
+  const was = addMoney(issued.charges, issued.chargesTax);
+  const now = addMoney(today.charges, today.chargesTax);
   const causes = [{ cause: 'charge', amount: subtractMoney(now, was), details: [] }] as const;
   return { key: 'charges', name: 'Charges', was, now, causes };
 }

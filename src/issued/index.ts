@@ -1,3 +1,13 @@
+export {
+  type Account,
+  accountData,
+  accountOf,
+  agreedMargin,
+  checkAcceptance,
+  isAgreed,
+  priceChange,
+  standingQuote,
+} from './account.ts';
 export { type IssuedQuotes, issuedByNumber } from './by-number.ts';
 export { type Data } from './data.ts';
 export { driftOf } from './drift.ts';

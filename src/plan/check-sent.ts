@@ -1,13 +1,16 @@
 import type { FiguredOrder } from '../figures/index.ts';
 import { type Finding, finding } from '../findings/index.ts';
-import type { IssuedQuote } from '../issued/index.ts';
+import type { Account, IssuedQuote } from '../issued/index.ts';
 import {
   exactText,
+  formatMoney,
+  isNegative,
   isZero,
   type Money,
   moneyOf,
   moneyToText,
   subtractMoney,
+  sumMoney,
 } from '../money/index.ts';
 import type { Status } from '../schema/index.ts';
 
@@ -18,19 +21,21 @@ const OFFERED: ReadonlySet<Status> = new Set(['quoted']);
  * What was sent and signed, against the order as it stands.
  *
  * @param issued - the order's quotes as they were sent, first revision first
+ * @param expired - an offer that has run out may say what it likes
  */
-export function checkSent(entry: FiguredOrder, issued: readonly IssuedQuote[]): readonly Finding[] {
-  return [
-    ...checkOffer(entry, issued),
-    ...checkAcceptance(entry, issued),
-    ...checkVariations(entry),
-  ];
+export function checkSent(
+  entry: FiguredOrder,
+  issued: readonly IssuedQuote[],
+  expired: boolean,
+): readonly Finding[] {
+  return [...checkOffer(entry, issued, expired), ...checkVariations(entry)];
 }
 
 /** That an offer was never frozen, or that it says another price than the order has. */
 function checkOffer(
   { order, quoted }: FiguredOrder,
   issued: readonly IssuedQuote[],
+  expired: boolean,
 ): readonly Finding[] {
   const { status, number } = order.value;
   if (!OFFERED.has(status)) return [];
@@ -42,7 +47,7 @@ function checkOffer(
         mend: `Run: npm run orlop -- issue ${number}`,
       }),
     ];
-  if (!quoted) return [];
+  if (!quoted || expired) return [];
   const [was, now] = [last.figures.price.driveAway, quoted.price.driveAway];
   if (same(now, was)) return [];
   return [
@@ -53,25 +58,10 @@ function checkOffer(
   ];
 }
 
-function checkAcceptance(
-  { order }: FiguredOrder,
-  issued: readonly IssuedQuote[],
-): readonly Finding[] {
-  const revision = order.value.acceptance?.revision;
-  if (revision === undefined || issued.some((quote) => quote.revision === revision)) return [];
-  const known = issued.map((quote) => quote.revision).join(', ');
-  return [
-    finding('REVISION_NOT_ISSUED', order.place(['acceptance', 'revision']), {
-      received: `revision ${revision}`,
-      expected: known === '' ? 'a revision; none was issued' : `one of ${known}`,
-    }),
-  ];
-}
-
 function checkVariations({ order, quoted, variations }: FiguredOrder): readonly Finding[] {
   return variations.flatMap(({ variation, differences }, index) => {
     const signed = variation.agreed?.price;
-    if (!signed || !differences || !quoted) return [];
+    if (signed === undefined || !differences || !quoted) return [];
     const price = moneyOf(signed, quoted.build.currency);
     if (same(price, differences.driveAway)) return [];
     return [
@@ -81,6 +71,28 @@ function checkVariations({ order, quoted, variations }: FiguredOrder): readonly 
       }),
     ];
   });
+}
+
+/** That more was received than there is to pay. */
+export function checkPaid(entry: FiguredOrder, account: Account | undefined): readonly Finding[] {
+  const { order, figures } = entry;
+  if (!figures) return [];
+  const { build, price } = figures;
+  const { tradeIn, paid } = order.value;
+  const given = [...(tradeIn ? [tradeIn.value] : []), ...paid.map(({ amount }) => amount)];
+  const received = sumMoney(
+    given.map((amount) => moneyOf(amount, build.currency)),
+    build.currency,
+  );
+  const whole = account?.total ?? price.driveAway;
+  if (!isNegative(subtractMoney(whole, received))) return [];
+  const print = (money: Money): string => formatMoney(money, build.yard.locale);
+  return [
+    finding('PAID_TOO_MUCH', order.place([paid.length > 0 ? 'paid' : 'tradeIn']), {
+      received: print(received),
+      expected: `at most ${print(whole)}`,
+    }),
+  ];
 }
 
 const same = (a: Money, b: Money): boolean => isZero(subtractMoney(a, b));

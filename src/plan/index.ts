@@ -1,6 +1,12 @@
 export { type CalendarSettings, createCalendar, type WorkCalendar } from './calendar.ts';
 export { planOrderOf, practiceOf, type ShopPractice } from './from-figures.ts';
-export { type OrderState, type Overview, overviewOrders, type StatusTotal } from './overview.ts';
+export {
+  type OrderState,
+  type Overview,
+  overviewOrders,
+  priceOf,
+  type StatusTotal,
+} from './overview.ts';
 export { NO_SUPPLIER, openNeedsOf, partNeedsOf } from './part-needs.ts';
 export { isDue, planFindings } from './plan-findings.ts';
 export { type DatePromise, planOrders, promiseDate } from './plan-orders.ts';

@@ -1,10 +1,19 @@
 import { type Finding, finding } from '../findings/index.ts';
 import type { FiguredOrder, Priced } from '../figures/index.ts';
-import { type Drift, driftOf, type IssuedQuote } from '../issued/index.ts';
+import {
+  type Account,
+  accountOf,
+  type Drift,
+  driftOf,
+  isAgreed,
+  type IssuedQuote,
+  standingQuote,
+} from '../issued/index.ts';
 import { type Money, sumMoney } from '../money/index.ts';
 import type { Status } from '../schema/index.ts';
 import { addDays, type Decimal, type IsoDate, sumDecimals } from '../units/index.ts';
-import { checkSent } from './check-sent.ts';
+import { checkPaid, checkSent } from './check-sent.ts';
+import { checkTotals } from './check-total.ts';
 import { planFindings } from './plan-findings.ts';
 import type { OrderDays, ShopPlan } from './shop-plan.ts';
 
@@ -15,9 +24,11 @@ export interface OrderState {
   readonly expired: boolean;
   readonly findings: readonly Finding[];
   readonly hoursPlanned?: Decimal;
-  /** The quote that was sent last; undefined when none was. */
+  /** The quote that counts: the one that was accepted, else the last that was sent; undefined when none was. */
   readonly issued?: IssuedQuote;
-  /** What that quote would cost today; undefined when the order cannot be computed. */
+  /** What an order that is agreed costs in the end. */
+  readonly account?: Account;
+  /** What that quote would cost today; undefined when it cannot be computed. */
   readonly drift?: Drift;
   /** When the plan builds her; undefined when she is not planned. */
   readonly planned?: OrderDays;
@@ -48,6 +59,8 @@ interface Known {
   readonly plan?: ShopPlan;
 }
 
+/** Statuses in which the customer may still be sent another price. */
+const OFFERED: ReadonlySet<Status> = new Set(['enquiry', 'quoted']);
 const PROMISED: ReadonlySet<Status> = new Set(['accepted', 'building', 'ready']);
 
 /**
@@ -61,16 +74,18 @@ export function overviewOrders(
   today: IsoDate,
   { issued, priced, plan }: Known = {},
 ): Overview {
+  const unlike = checkTotals(entries);
   const orders = entries.map((entry) => {
     const { number } = entry.order.value;
     const state = stateOf(entry, quoteDays, today, {
       issued: issued?.get(number) ?? [],
       priced: priced?.get(number),
+      unlike: unlike.get(number),
     });
     return plan ? withPlan(state, plan) : state;
   });
   const statuses = [...new Set(entries.map(({ order }) => order.value.status))];
-  return { today, orders, totals: statuses.map((status) => totalOf(status, entries)) };
+  return { today, orders, totals: statuses.map((status) => totalOf(status, orders)) };
 }
 
 function stateOf(
@@ -80,15 +95,22 @@ function stateOf(
   {
     issued,
     priced,
-  }: { readonly issued: readonly IssuedQuote[]; readonly priced: Priced | undefined },
+    unlike,
+  }: {
+    readonly issued: readonly IssuedQuote[];
+    readonly priced: Priced | undefined;
+    readonly unlike: Finding | undefined;
+  },
 ): OrderState {
   const { order, figures } = entry;
   const { status, dates, record } = order.value;
   const validUntil = dates.quoted && addDays(dates.quoted, quoteDays);
-  const expired = status === 'quoted' && validUntil !== undefined && validUntil < today;
+  const offered = OFFERED.has(status);
+  const expired = offered && validUntil !== undefined && validUntil < today;
   const late = PROMISED.has(status) && dates.promised !== undefined && dates.promised < today;
-  const last = issued.at(-1);
-  const drift = last && priced && driftOf(last, priced);
+  const standing = standingQuote(order.value, issued);
+  const drift = standing && priced && driftOf(standing, priced);
+  const account = standing && isAgreed(order.value) ? accountOf(standing, order.value) : undefined;
   const worked = record?.hours ?? [];
   const found = [
     expired &&
@@ -101,15 +123,25 @@ function stateOf(
         received: `${dates.promised}`,
         expected: `a day not before ${today}`,
       }),
-    ...checkSent(entry, issued),
+    offered &&
+      dates.quoted !== undefined &&
+      dates.quoted > today &&
+      finding('QUOTED_LATER', order.place(['dates', 'quoted']), {
+        received: dates.quoted,
+        expected: `${today} or before`,
+      }),
+    offered && unlike,
+    ...checkSent(entry, issued, expired),
+    ...checkPaid(entry, account),
   ].filter((one) => typeof one === 'object');
   return {
     entry,
     late,
     expired,
     findings: [...entry.findings, ...found],
-    ...(last && { issued: last }),
+    ...(standing && { issued: standing }),
     ...(drift && { drift }),
+    ...(account && { account }),
     ...(figures && { hoursPlanned: sumHours(figures.stageHours) }),
     ...(worked.length > 0 && { hoursWorked: sumHours(worked) }),
   };
@@ -125,21 +157,20 @@ function withPlan(state: OrderState, plan: ShopPlan): OrderState {
   };
 }
 
-function totalOf(status: Status, entries: readonly FiguredOrder[]): StatusTotal {
-  const those = entries.filter(({ order }) => order.value.status === status);
-  const prices = those.flatMap(({ figures }) => (figures ? [figures] : []));
-  const currency = prices[0]?.build.currency;
+function totalOf(status: Status, orders: readonly OrderState[]): StatusTotal {
+  const those = orders.filter(({ entry }) => entry.order.value.status === status);
+  const prices = those.flatMap((state) => priceOf(state) ?? []);
+  const currency = those.find(({ entry }) => entry.figures)?.entry.figures?.build.currency;
   return {
     status,
     count: those.length,
-    ...(currency && {
-      driveAway: sumMoney(
-        prices.map(({ price }) => price.driveAway),
-        currency,
-      ),
-    }),
+    ...(currency && { driveAway: sumMoney(prices, currency) }),
   };
 }
+
+/** What an order costs: as agreed, else as sent, else as computed; undefined when there is no figure of it. */
+export const priceOf = ({ account, issued, entry: { figures } }: OrderState): Money | undefined =>
+  figures && (account?.total ?? (issued?.figures ?? figures).price.driveAway);
 
 function sumHours(work: readonly { readonly hours: Decimal }[]): Decimal {
   return sumDecimals(work.map(({ hours }) => hours));

@@ -1,80 +1,187 @@
-import { createHash } from 'node:crypto';
-import canonicalize from 'canonicalize';
-import { finding } from '../findings/index.ts';
-import { filesIn, isFolder, type Reading } from './folder.ts';
+import { lstatSync, readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
-import { readText } from './read-text.ts';
+import { type Finding, finding } from '../findings/index.ts';
+import type { Reading } from './folder.ts';
+import {
+  BEGUN,
+  canonicalText,
+  digestOf,
+  ISSUED,
+  type Ledger,
+  LEDGER,
+  type LedgerLine,
+  readLedger,
+  SEALED_KINDS,
+  type SealedKind,
+  sealedName,
+} from './ledger.ts';
 
-/** A file of `orders/issued/` that is what it was when it was written. */
-export interface IssuedFile {
-  /** Relative to the workspace, with forward slashes. */
-  readonly file: string;
-  readonly number: string;
-  readonly revision: number;
-  /** As parsed from JSON. */
+/** A quote that is what it was when it was sealed. */
+export interface SealedQuote {
+  readonly line: LedgerLine;
+  /** The data, as parsed from JSON. */
   readonly content: unknown;
 }
 
-const FOLDER = 'orders/issued';
-const NAME = /^(.+)-r([1-9]\d*)\.json$/;
-/** Bytes: a quote with its drawing has some 200,000. */
-const LONGEST_ISSUED = 4 * 1024 * 1024;
-
-/** SHA-256 of a text, hexadecimal. */
-export function digestOf(text: string): string {
-  return createHash('sha256').update(text, 'utf8').digest('hex');
+/** The issued quotes of a workspace, and what can no longer be trusted. */
+export interface IssuedFiles {
+  readonly sealed: readonly SealedQuote[];
+  readonly ledger: Ledger;
+  /** What is wrong with the quotes of an order, by its number: none of it is to be shown. */
+  readonly doubts: ReadonlyMap<string, readonly Finding[]>;
+  /** What is wrong with the ledger itself. */
+  readonly faults: readonly Finding[];
+  /** Names of files that the ledger does not name. */
+  readonly strays: readonly string[];
 }
 
-/**
- * The text of an issued quote's file: its content in canonical form, with the digest of that.
- *
- * @source RFC 8785, JSON Canonicalization Scheme
- */
-export function sealed(content: unknown): string {
-  const canonical = canonicalOf(content);
+const NAME = /^(.+)-r([1-9]\d*)\.(?:json|html|pdf)$/;
+const MAX_LEDGER = 16 * 1024 * 1024;
+const MAX_SEALED = 32 * 1024 * 1024;
+
+/** A quote's data as its file has it: the content in canonical form, with the digest of that. */
+export function sealedText(content: unknown): string {
+  const canonical = canonicalText(content);
   return `{"sha256":"${digestOf(canonical)}",\n"content":${canonical}}\n`;
 }
 
-/** The issued quotes of a workspace; one that was changed since it was written is an error, and is not given. */
-export function readIssued(reading: Reading): readonly IssuedFile[] {
-  if (!isFolder(path.join(reading.workspace, FOLDER))) return [];
-  return filesIn(reading, FOLDER, /\.json$/).flatMap((file) => {
-    const issued = readOne(reading, file);
-    return issued ? [issued] : [];
-  });
-}
-
-function readOne(reading: Reading, file: string): IssuedFile | undefined {
-  const refuse = (received: string): undefined => {
-    reading.findings.push(finding('ISSUED_ALTERED', { file }, { received }));
-    return undefined;
-  };
-  const [, number, revision] = NAME.exec(file.slice(FOLDER.length + 1)) ?? [];
-  if (number === undefined) return refuse('a name that is not <number>-r<revision>.json');
-  const rules = { most: LONGEST_ISSUED, badText: 'ISSUED_ALTERED' } as const;
-  const { text, finding: failed } = readText(reading.workspace, file, rules);
-  if (text === undefined) {
-    reading.findings.push(failed);
-    return undefined;
-  }
-  const parsed = parse(text);
-  if (!parsed) return refuse('text that is not as it was written');
-  if (digestOf(canonicalOf(parsed.content)) !== parsed.sha256)
-    return refuse('content that does not give its digest');
-  return { file, number, revision: Number(revision), content: parsed.content };
-}
-
-function parse(text: string): { readonly sha256: string; readonly content: unknown } | undefined {
+/** What `sealedText` was made from; undefined for a text that does not give its own digest. */
+export function openSealed(text: string): unknown {
   try {
     const parsed: unknown = JSON.parse(text);
     if (typeof parsed !== 'object' || parsed === null) return undefined;
     if (!('sha256' in parsed) || !('content' in parsed)) return undefined;
-    return { sha256: String(parsed.sha256), content: parsed.content };
+    return digestOf(canonicalText(parsed.content)) === parsed.sha256 ? parsed.content : undefined;
   } catch {
     return undefined;
   }
 }
 
-function canonicalOf(content: unknown): string {
-  return canonicalize(content) ?? 'null';
+/**
+ * The bytes of a sealed file; a sentence when they are not those that were sealed.
+ *
+ * While an issue is being written its files stand beside; they count from the moment that the ledger names them.
+ */
+export function sealedBytes(
+  workspace: string,
+  line: LedgerLine,
+  kind: SealedKind,
+): Uint8Array | string {
+  const name = sealedName(line, kind);
+  const places = [`${ISSUED}/${name}`, `${BEGUN}/${name}`].map((file) =>
+    path.join(workspace, file),
+  );
+  const place = places.find((file) => lstatSync(file, { throwIfNoEntry: false }) !== undefined);
+  if (place === undefined) return 'no such file';
+  const bytes = regularBytes(place, MAX_SEALED);
+  if (typeof bytes === 'string') return bytes;
+  return digestOf(bytes) === line.files[kind] ? bytes : 'bytes that do not give the sealed digest';
+}
+
+/** Reads the ledger and everything that it names. Nothing counts but what the ledger names and still has its digest. */
+export function readIssued({ workspace, sources }: Reading): IssuedFiles {
+  const folder = path.join(workspace, ISSUED);
+  const facts = lstatSync(folder, { throwIfNoEntry: false });
+  if (facts && !facts.isDirectory())
+    return { ...empty(), faults: [broken('something else than a folder', ISSUED)] };
+  const names = facts
+    ? readdirSync(folder).filter((name) => /\.(?:json|html|pdf)$/.test(name))
+    : [];
+  const text = facts ? ledgerText(folder) : '';
+  const unread = text === undefined;
+  if (!unread && text !== '') sources.set(LEDGER, text);
+  const ledger = readLedger(text ?? '');
+  const doubts = new Map<string, Finding[]>();
+  const doubt = (number: string, one: Finding): void => {
+    doubts.set(number, [...(doubts.get(number) ?? []), one]);
+  };
+  const faults = ledger.faults.map((fault) => {
+    const found = finding('LEDGER_BROKEN', placeOf(text ?? '', fault.line), {
+      received: fault.received,
+      expected: fault.expected,
+    });
+    for (const number of new Set(fault.numbers)) doubt(number, found);
+    return found;
+  });
+  if (unread) faults.push(broken('something that is no plain file, or is too large', LEDGER));
+  const sealed = ledger.lines.flatMap((line) => {
+    const found = wrongFiles(workspace, line);
+    for (const one of found) doubt(line.number, one);
+    const data = found.length === 0 && sealedBytes(workspace, line, 'json');
+    return data instanceof Uint8Array
+      ? [{ line, content: openSealed(Buffer.from(data).toString('utf8')) }]
+      : [];
+  });
+  const known = new Set(
+    ledger.lines.flatMap((l) => SEALED_KINDS.map((kind) => sealedName(l, kind))),
+  );
+  const strays = names.filter((one) => !known.has(one)).toSorted();
+  for (const name of strays) {
+    const stray = strayFile(name, text === '');
+    const [, number] = NAME.exec(name) ?? [];
+    if (number === undefined) faults.push(stray);
+    else doubt(number, stray);
+  }
+  return { sealed, ledger, doubts, faults, strays };
+}
+
+/** What there is without a workspace to read. */
+export const empty = (): IssuedFiles => ({
+  sealed: [],
+  ledger: readLedger(''),
+  doubts: new Map(),
+  faults: [],
+  strays: [],
+});
+
+function wrongFiles(workspace: string, line: LedgerLine): readonly Finding[] {
+  return SEALED_KINDS.flatMap((kind) => {
+    const bytes = sealedBytes(workspace, line, kind);
+    if (typeof bytes !== 'string') return [];
+    const file = `${ISSUED}/${sealedName(line, kind)}`;
+    const code = bytes === 'no such file' ? 'ISSUED_MISSING' : 'ISSUED_ALTERED';
+    return [finding(code, { file }, { received: bytes })];
+  });
+}
+
+function strayFile(name: string, noLedger: boolean): Finding {
+  return finding(
+    'ISSUED_NOT_IN_LEDGER',
+    { file: `${ISSUED}/${name}` },
+    {
+      received: name,
+      ...(noLedger && {
+        mend: 'If it was issued by an earlier version of the program, run once: npm run orlop -- ledger --take-in. Otherwise bring ledger.jsonl back from a copy',
+      }),
+    },
+  );
+}
+
+/** The ledger's text, empty when there is none; undefined when what stands there cannot be it. */
+function ledgerText(folder: string): string | undefined {
+  const file = path.join(folder, path.basename(LEDGER));
+  if (lstatSync(file, { throwIfNoEntry: false }) === undefined) return '';
+  const bytes = regularBytes(file, MAX_LEDGER);
+  return typeof bytes === 'string' ? undefined : Buffer.from(bytes).toString('utf8');
+}
+
+/** The bytes of a plain file; why there are none for a link, a folder, or what is too large or may not be read. */
+function regularBytes(file: string, most: number): Uint8Array | string {
+  try {
+    const facts = lstatSync(file);
+    if (facts.isSymbolicLink()) return 'a link, where the file itself must be';
+    if (!facts.isFile()) return 'something that is no file';
+    return facts.size > most ? 'more than a quote can have' : readFileSync(file);
+  } catch {
+    return 'a file that may not be read';
+  }
+}
+
+const broken = (received: string, file: string): Finding =>
+  finding('LEDGER_BROKEN', { file }, { received });
+
+function placeOf(text: string, line: number): Finding['place'] {
+  const lines = text.split('\n');
+  const start = lines.slice(0, line).reduce((sum, one) => sum + one.length + 1, 0);
+  return { file: LEDGER, range: [start, start + (lines[line]?.length ?? 0)] };
 }

@@ -1,12 +1,11 @@
 import { type Finding, finding } from '../findings/index.ts';
 import { isFolder, type Reading } from './folder.ts';
 import { readCatalogue, type ReadCatalogue } from './read-catalogue.ts';
-import { type IssuedFile, readIssued } from './read-issued.ts';
+import { empty, type IssuedFiles, readIssued } from './read-issued.ts';
 import { type OrderFilter, readOrders, type ReadOrders } from './read-orders.ts';
 
 export interface Workspace extends ReadCatalogue, ReadOrders {
-  /** Quotes as they were sent, in order of file name. */
-  readonly issued: readonly IssuedFile[];
+  readonly issued: IssuedFiles;
   readonly findings: readonly Finding[];
   /** The text of every file that was read, by its name; for showing a line with its finding. */
   readonly sources: ReadonlyMap<string, string>;
@@ -35,7 +34,7 @@ export function readWorkspace(workspace: string, options: ReadOptions = {}): Wor
       brokenIds: new Set(),
       orders: [],
       brokenOrders: [],
-      issued: [],
+      issued: empty(),
       findings,
       sources,
     };

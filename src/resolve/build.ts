@@ -57,6 +57,8 @@ export interface BuildItem {
   readonly group: string;
   readonly name: string;
   readonly description?: string;
+  /** Why it costs the customer nothing. */
+  readonly free?: string;
   /** For the workshop only. */
   readonly notes: readonly string[];
   readonly marginClass: string;
@@ -88,6 +90,8 @@ export interface BuildCharge {
   readonly id: string;
   readonly name: string;
   readonly amount: Money;
+  /** True when the shop's tax is added to it. */
+  readonly taxed: boolean;
 }
 
 /** The rate of another currency that an order is priced with. */
@@ -108,7 +112,8 @@ export type BuildPackage = {
 
 /** The resolved order: the one list that everything is computed from. */
 export interface Build {
-  readonly order: Order;
+  /** People are filled in: where the order does not say, all that the hull is rated for. */
+  readonly order: Order & { readonly boat: { readonly people: number } };
   readonly yard: Yard;
   readonly currency: Currency;
   readonly hull: Hull;

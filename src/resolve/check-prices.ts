@@ -1,7 +1,7 @@
 import { type Finding, finding } from '../findings/index.ts';
 import { currencyCode } from '../money/index.ts';
-import type { SourcedOrder, Yard } from '../schema/index.ts';
-import { daysBetween, type IsoDate } from '../units/index.ts';
+import type { Catalogue, SourcedOrder, Yard } from '../schema/index.ts';
+import { daysBetween, decimalToNumber, decimalToText, type IsoDate } from '../units/index.ts';
 import type { BuildItem } from './build.ts';
 import { type DatedParts, exchangeOn } from './dated.ts';
 
@@ -23,6 +23,29 @@ export function checkPriceAges(
       finding('PART_PRICE_OLD', part.place(['price_date']), {
         received: `${code} ${part.value.description}: ${age} days old on ${pricedOn}`,
         expected: `at most ${priceAge} days`,
+      }),
+    ];
+  });
+}
+
+/** A warning for every part whose price is far from that of the row before it: a slip of the pen, until it is confirmed. */
+export function checkPriceJumps(
+  items: readonly BuildItem[],
+  { parts }: DatedParts,
+  { partRows, yard }: Pick<Catalogue, 'partRows' | 'yard'>,
+): readonly Finding[] {
+  const most = decimalToNumber(yard.value.priceJump);
+  return codesOf(items).flatMap((code) => {
+    const part = parts.get(code);
+    const rows = partRows.get(code) ?? [];
+    const before = part && rows[rows.indexOf(part) - 1];
+    if (!part || !before || before.value.currency !== part.value.currency) return [];
+    const [was, now] = [before, part].map(({ value }) => decimalToNumber(value.cost));
+    if (was === undefined || now === undefined || Math.abs(now - was) <= most * was) return [];
+    return [
+      finding('PART_PRICE_JUMP', part.place(['cost']), {
+        received: `${code} ${decimalToText(part.value.cost)}, and ${decimalToText(before.value.cost)} on ${before.value.price_date}`,
+        expected: `within ${Math.round(most * 100)} % of the row before`,
       }),
     ];
   });

@@ -1,5 +1,5 @@
 import { type Finding, finding } from '../findings/index.ts';
-import type { Hull, Outboard, Shaft, SourcedOrder, Trailer } from '../schema/index.ts';
+import type { Hull, Order, Outboard, Shaft, SourcedOrder, Trailer } from '../schema/index.ts';
 import type { Formatter, Kilograms } from '../units/index.ts';
 
 interface Rated {
@@ -7,6 +7,10 @@ interface Rated {
   readonly outboard?: { readonly model: Outboard; readonly shaft: Shaft; readonly mass: Kilograms };
   readonly trailer?: Trailer;
 }
+
+/** The people that an order is figured with: where it does not say, all that the hull is rated for. */
+export const peopleOf = ({ boat }: Order, { ratings }: Hull): number =>
+  boat.people ?? ratings.people;
 
 /** Findings of what is ordered against what the shop rates the hull, and the trailer's maker the trailer, for. */
 export function checkRatings(
@@ -17,6 +21,14 @@ export function checkRatings(
   const findings: Finding[] = [];
   const { ratings } = hull;
   const model = order.place(['outboard', 'model']);
+  if (ratings.draft)
+    findings.push(finding('RATING_DRAFT', order.place(['hull']), { received: hull.name }));
+  if (order.value.boat.people === undefined)
+    findings.push(
+      finding('PEOPLE_NOT_SAID', order.place(['boat']), {
+        received: `no people:, so ${ratings.people}`,
+      }),
+    );
   if (outboard && outboard.model.power > ratings.power) {
     findings.push(
       finding('POWER_OVER_RATING', model, {
@@ -41,10 +53,11 @@ export function checkRatings(
       }),
     );
   }
-  if (order.value.boat.people > ratings.people) {
+  const people = peopleOf(order.value, hull);
+  if (people > ratings.people) {
     findings.push(
       finding('PEOPLE_OVER_RATING', order.place(['boat', 'people']), {
-        received: `${order.value.boat.people}`,
+        received: `${people}`,
         expected: `at most ${ratings.people} on the ${hull.name}`,
       }),
     );

@@ -232,7 +232,7 @@ export function trailerItem(
 
 type FittedFacts = Pick<
   Option,
-  'name' | 'description' | 'class' | 'parts' | 'hours' | 'mass' | 'current'
+  'name' | 'description' | 'free' | 'class' | 'parts' | 'hours' | 'mass' | 'current'
 >;
 
 function fittedItem(
@@ -248,6 +248,7 @@ function fittedItem(
   return {
     name: facts.name,
     ...(facts.description !== undefined && { description: facts.description }),
+    ...(facts.free !== undefined && { free: facts.free }),
     marginClass: facts.class,
     quantity,
     parts: used,

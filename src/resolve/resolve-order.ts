@@ -5,12 +5,18 @@ import { createFormatter, type IsoDate } from '../units/index.ts';
 import type { Build, BuildItem } from './build.ts';
 import { checkCompatibility } from './check-compatibility.ts';
 import { checkExtras, checkLeftOut, checkOutboard } from './check-entries.ts';
+import { checkFilledIn } from './check-filled-in.ts';
 import { checkMoney } from './check-money.ts';
 import { checkOrder } from './check-order.ts';
 import { checkBrokenParts, checkPriced } from './check-parts.ts';
 import { checkBought } from './check-plan.ts';
-import { checkExchange, checkLaterPrices, checkPriceAges } from './check-prices.ts';
-import { checkRatings } from './check-ratings.ts';
+import {
+  checkExchange,
+  checkLaterPrices,
+  checkPriceAges,
+  checkPriceJumps,
+} from './check-prices.ts';
+import { checkRatings, peopleOf } from './check-ratings.ts';
 import { type DatedParts, exchangeOn, partsOn, pricedOn } from './dated.ts';
 import { fuelPlace } from './fuel-place.ts';
 import {
@@ -58,6 +64,7 @@ export function resolveOrder(
     ...checkExtras(order, catalogue, broken),
     ...checkMoney(order, catalogue),
     ...checkBought(order, catalogue),
+    ...checkFilledIn([order, catalogue.yard, ...(hull ? [hull] : [])]),
   ];
   const currency = currencyOf(catalogue.yard.value.currency);
   if (!hull || !currency) return { findings: before };
@@ -106,6 +113,7 @@ function checkTogether(
     ...(outboard ? checkOutboard(order, outboard, chosen, catalogue) : []),
     ...checkRatings(order, rated, createFormatter(yard.locale, yard.units)),
     ...checkPriceAges(items, day, dated, yard),
+    ...checkPriceJumps(items, dated, catalogue),
     ...checkLaterPrices(items, day, dated, order),
     ...checkExchange(items, day, yard, order),
     ...items
@@ -133,7 +141,7 @@ function assemble(
     trailer: entries.trailer !== undefined,
   };
   return {
-    order: value,
+    order: { ...value, boat: { ...value.boat, people: peopleOf(value, hull) } },
     yard: catalogue.yard.value,
     currency,
     hull,
@@ -144,7 +152,12 @@ function assemble(
     tank: fuelPlace(items, hull),
     charges: [...catalogue.charges.values()]
       .filter(({ value: charge }) => applies[charge.when] && !left.has(charge.id))
-      .map(({ value: { id, name, amount } }) => ({ id, name, amount: moneyOf(amount, currency) })),
+      .map(({ value: { id, name, amount, taxed } }) => ({
+        id,
+        name,
+        amount: moneyOf(amount, currency),
+        taxed: taxed === 'yes',
+      })),
     materials: new Map([...catalogue.materials].map(([part, { value: one }]) => [part, one])),
     ...(catalogue.stock && { stock: stockOf(catalogue.stock.value) }),
     packages: buildPackages(entries.packages),

@@ -65,6 +65,9 @@ export const hullSchema = z
           { min: 0, max: 5000 },
         ),
         basis: text('How the shop came to these ratings.'),
+        draft: z.boolean().default(false).meta({
+          description: 'true: they are not confirmed yet, and no quote of this hull is issued.',
+        }),
       })
       .meta({ description: 'What the shop rates the hull for, to be confirmed by test.' }),
     tank: position.prefault({ x: '20 % length', y: '0 % beam', z: '35 % depth' }).meta({

@@ -77,10 +77,10 @@ export const variation = z
       .strictObject({
         date: date('When it was signed.'),
         by: text('Who signed it.'),
-        price: amount('Change of the drive-away price as signed; left out: as computed.', {
+        price: amount('Change of the drive-away price as signed.', {
           min: -1_000_000,
           max: 1_000_000,
-        }).optional(),
+        }),
       })
       .optional()
       .meta({ description: 'There once it is signed: from then on it is built.' }),

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { type CodeFacts, FINDING_CODES } from '../findings/index.ts';
 import { count, date, decimal, id, quantity, text } from './fields.ts';
 import { orderFloat } from './float.ts';
 import { alternative, extra, optionLine, orderedOutboard, variation } from './order-items.ts';
@@ -6,6 +7,11 @@ import { orderMoney } from './order-money.ts';
 import { orderPerformance } from './performance.ts';
 import { orderPlan } from './order-plan.ts';
 import { stage } from './shared.ts';
+
+/** Findings that stop an issue unless the order allows them. */
+const ALLOWABLE = Object.entries<CodeFacts>(FINDING_CODES).flatMap(([code, { stopsIssue }]) =>
+  stopsIssue === 'unless allowed' ? [code] : [],
+);
 
 /** From first enquiry to the end, in the order that an order passes through them. */
 export const STATUSES = [
@@ -101,7 +107,7 @@ export const orderSchema = z
       .strictObject({
         name: text('The boat’s own name.').optional(),
         use: text('What she is for, in one sentence that the quote prints.'),
-        people: count('How many people she is to carry.', { min: 1, max: 40 }),
+        people: count('How many people she is to carry.', { min: 1, max: 40 }).optional(),
       })
       .meta({ description: 'The boat in the customer’s words.' }),
     hull: id('A hull of the catalogue.', 'hulls'),
@@ -149,6 +155,18 @@ export const orderSchema = z
       .array(variation)
       .default([])
       .meta({ description: 'Changes after acceptance, first to last.' }),
+    allow: z
+      .array(
+        z.strictObject({
+          finding: z
+            .enum(ALLOWABLE)
+            .meta({ description: 'The finding that is not to stop the quote from being issued.' }),
+          by: text('Who allows it.'),
+          reason: text('Why.'),
+        }),
+      )
+      .default([])
+      .meta({ description: 'Findings that the owner has looked at and lets pass.' }),
     note: text('For the shop only; never printed for the customer.').optional(),
     record: record.optional(),
   })

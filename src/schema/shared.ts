@@ -63,6 +63,7 @@ export const hoursUse = z
 /** The facts that anything a customer may add has in common. */
 export const itemFacts = {
   name: text('What the customer and the workshop call it.'),
+  free: text('Why it costs the customer nothing, where it does.').optional(),
   description: text('One sentence for the customer.').optional(),
   class: id('Margin class, one of those in yard.yaml.', 'marginClasses'),
   parts: z.array(partUse).default([]).meta({ description: 'Parts it takes.' }),

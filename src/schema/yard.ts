@@ -132,6 +132,9 @@ export const yardSchema = z
       min: 1,
       max: 2000,
     }),
+    priceJump: percent(
+      'Share by which a price may move from one row to the next unasked.',
+    ).prefault('40%'),
     quoteDays: count('Days that a quote stays valid.', { min: 1, max: 365 }),
     showPrices: z.enum(['items', 'groups', 'total']).meta({
       description: 'How far the customer’s quote breaks the price down.',

@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { link, mkdir, rename, rm, writeFile } from 'node:fs/promises';
+import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
 import { dirname } from 'node:path';
 
 /**
@@ -15,22 +15,5 @@ export async function writeAtomically(file: string, content: string | Uint8Array
   } catch (error) {
     await rm(unfinished, { force: true });
     throw error;
-  }
-}
-
-/**
- * Writes a file that must not be there yet: whole or not at all.
- *
- * @throws EEXIST when it is there, and leaves it as it is
- */
-export async function writeOnce(file: string, content: string): Promise<void> {
-  await mkdir(dirname(file), { recursive: true });
-  const unfinished = `${file}.${randomUUID()}.tmp`;
-  try {
-    await writeFile(unfinished, content);
-    // A link, unlike a rename, never takes the place of what is there.
-    await link(unfinished, file);
-  } finally {
-    await rm(unfinished, { force: true });
   }
 }

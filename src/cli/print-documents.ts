@@ -1,0 +1,79 @@
+import { join } from 'node:path';
+import { cacheFolder, openBrowser, printBytes, type PrintJob, printPdfs } from '../print/index.ts';
+import type { RenderedDocument } from './pages.ts';
+import { programName } from './program.ts';
+import { startProgress } from './progress.ts';
+
+/**
+ * Prints the documents into a folder and says how it goes.
+ *
+ * @returns those that are there now; undefined when there is no browser
+ */
+export async function printDocuments(
+  documents: readonly RenderedDocument[],
+  out: string,
+): Promise<readonly RenderedDocument[] | undefined> {
+  const opened = await openBrowser();
+  if (!opened.browser) {
+    process.stderr.write(`The pages are made, the PDFs are not. ${opened.reason}\n`);
+    return undefined;
+  }
+  for (const warning of opened.warnings) process.stderr.write(`Passed over: ${warning}\n`);
+  const progress = startProgress('PDF', process.stderr);
+  try {
+    const jobs = documents.map((document) => ({
+      ...printJob(document),
+      file: join(out, document.pdf),
+    }));
+    const { printed, reused, failed } = await printPdfs(jobs, {
+      browser: opened.browser,
+      version: opened.version,
+      cache: cacheFolder(),
+      onDone: (done, total, file) => progress.step(done, total, file.slice(out.length + 1)),
+    });
+    progress.end();
+    for (const { file, reason } of failed)
+      process.stderr.write(`${file} is not printed: ${reason}\n`);
+    process.stdout.write(`${printed} PDFs printed, ${reused} unchanged\n`);
+    const missing = new Set(failed.map(({ file }) => file));
+    return documents.filter(({ pdf }) => !missing.has(join(out, pdf)));
+  } finally {
+    progress.end();
+    await opened.browser.close();
+  }
+}
+
+/**
+ * Prints documents and gives their bytes; why not, when there is no browser.
+ *
+ * @throws Error when a document cannot be printed
+ */
+export async function printInMemory(
+  documents: readonly RenderedDocument[],
+): Promise<readonly Uint8Array[] | string> {
+  const opened = await openBrowser();
+  if (!opened.browser) return `a quote is sealed with its PDF. ${opened.reason}`;
+  const { browser } = opened;
+  try {
+    const printed: Uint8Array[] = [];
+    for (const document of documents) printed.push(await printBytes(browser, printJob(document)));
+    return printed;
+  } finally {
+    await browser.close();
+  }
+}
+
+function printJob({ url, html, head, date }: RenderedDocument): Omit<PrintJob, 'file'> {
+  return {
+    html,
+    shelf: url.startsWith('yard/') ? 'yard' : 'customer',
+    facts: {
+      title: head.title,
+      author: head.author,
+      subject: head.subject,
+      keywords: [head.reference],
+      program: programName(),
+      date: new Date(`${date}T00:00:00Z`),
+    },
+  };
+}

@@ -1,0 +1,117 @@
+import type { CodeFacts } from './code-facts.ts';
+
+/** What was sent and agreed, and what is fit to be sent. */
+export const ISSUED_CODES = {
+  ISSUED_ALTERED: {
+    severity: 'error',
+    means: 'The file of an issued quote is not what it was when the quote was sent',
+    mend: 'Bring the file back from a copy; what was sent never changes, so issue a new revision instead',
+  },
+  ISSUED_MISSING: {
+    severity: 'error',
+    means: 'A file of an issued quote is missing',
+    mend: 'Bring the file back from a copy: the ledger says that it was sent',
+  },
+  ISSUED_NOT_IN_LEDGER: {
+    severity: 'error',
+    means: 'A file stands among the issued quotes that the ledger does not name',
+    mend: 'If it was issued, bring ledger.jsonl back from a copy; if not, move the file out of orders/issued',
+  },
+  LEDGER_BROKEN: {
+    severity: 'error',
+    means: 'The ledger of issued quotes is not as it was written',
+    mend: 'Bring orders/issued/ledger.jsonl back from a copy; lines are only ever added, by the program',
+  },
+  LEDGER_IN_DOUBT: {
+    severity: 'error',
+    means:
+      'The ledger of issued quotes is damaged, so nobody can tell whether a quote of this order was sent',
+    mend: 'Mend the ledger first',
+  },
+  ISSUED_OF_OTHER_ORDER: {
+    severity: 'error',
+    means: 'An issued quote belongs to an order that is not there',
+    mend: 'Bring the order file back: an order that was quoted is closed, never deleted',
+  },
+  REVISION_NOT_ISSUED: {
+    severity: 'error',
+    means: 'The accepted revision of the quote is not among those that were issued',
+    mend: 'Correct acceptance: revision:, or bring its files back to orders/issued',
+  },
+  QUOTE_NOT_ISSUED: {
+    severity: 'note',
+    means: 'The order is quoted but no quote was issued, so its numbers can still move',
+    mend: 'Issue the quote when it is sent',
+  },
+  QUOTE_DIFFERS: {
+    severity: 'warning',
+    means: 'The quote that was sent last says another price than the order has',
+    mend: 'Look at what changed on the order’s costing page; to send the new price, issue a revision',
+  },
+  QUOTE_EXPIRED: {
+    severity: 'warning',
+    means: 'The quote is past the date it was valid until and not accepted',
+    mend: 'Quote again with a new date, or close the order',
+    stopsIssue: 'always',
+  },
+  QUOTED_LATER: {
+    severity: 'warning',
+    means: 'The date of the quote is still to come',
+    mend: 'Write the day that the quote is sent under dates: quoted:',
+    stopsIssue: 'always',
+  },
+  VARIATION_DIFFERS: {
+    severity: 'warning',
+    means: 'A variation was signed at another price than it has today',
+    mend: 'What was signed counts; look why it changed before you sign another',
+  },
+  PLACEHOLDER_LEFT: {
+    severity: 'warning',
+    means: 'Something is still to be filled in',
+    mend: 'Write what belongs there in place of the question marks',
+    stopsIssue: 'always',
+  },
+  PEOPLE_NOT_SAID: {
+    severity: 'warning',
+    means:
+      'The order does not say how many people the boat is to carry, so it is figured with all that the hull is rated for',
+    mend: 'Ask, and write people: under boat:',
+    stopsIssue: 'always',
+  },
+  RATING_DRAFT: {
+    severity: 'warning',
+    means: 'The ratings of the hull are a draft',
+    mend: 'Have the ratings confirmed, then take draft: out of the hull file',
+    stopsIssue: 'always',
+  },
+  FREE_WITHOUT_REASON: {
+    severity: 'warning',
+    means: 'An item costs the customer nothing and nobody says why',
+    mend: 'Give it its cost or its hours; if it is free, say why with free:',
+    stopsIssue: 'always',
+  },
+  LINE_BELOW_COST: {
+    severity: 'warning',
+    means: 'An item is sold for less than it costs the shop',
+    mend: 'Check price:, cost: and the discount for a slip of the pen',
+    stopsIssue: 'unless allowed',
+  },
+  TOTAL_UNLIKE_OTHERS: {
+    severity: 'warning',
+    means: 'The whole costs far more or less than other orders of the same hull',
+    mend: 'Look for a slip of the pen in the order and the price lists',
+    stopsIssue: 'unless allowed',
+  },
+  PART_PRICE_JUMP: {
+    severity: 'warning',
+    means: 'A price has moved by more than the shop expects since the row before it',
+    mend: 'Check the row. If it is right, add a row of a later day with the same price: that confirms it',
+    stopsIssue: 'unless allowed',
+  },
+  PART_PRICE_OLD: {
+    severity: 'warning',
+    means: 'A part is priced from a list older than the shop allows',
+    mend: "Ask the supplier for today's price and date the row",
+    stopsIssue: 'unless allowed',
+  },
+} as const satisfies Readonly<Record<string, CodeFacts>>;
