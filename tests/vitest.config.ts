@@ -6,7 +6,7 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     setupFiles: ['tests/seed.ts'],
     // Dates and numbers are formatted the same on every machine, and the demonstration stands on its day.
-    env: { TZ: 'UTC', LANG: 'en_AU.UTF-8', ORLOP_TODAY: '2026-11-25' },
+    env: { TZ: 'UTC', LANG: 'en_AU.UTF-8', ORLOP_TODAY: '2026-11-26' },
     // Files share their modules, so that the demonstration is computed once and not a dozen times.
     isolate: false,
     // Far beyond what any takes alone: a busy machine must not fail a test.

@@ -2,7 +2,17 @@ import { describe, expect, it } from 'vitest';
 import { parseCommandLine } from '../../src/cli/command-line.ts';
 import { HELP } from '../../src/cli/help.ts';
 
-const COMMANDS = ['build', 'check', 'new', 'plan', 'preview', 'schema', 'verify'];
+const COMMANDS = [
+  'build',
+  'check',
+  'issue',
+  'ledger',
+  'new',
+  'plan',
+  'preview',
+  'schema',
+  'verify',
+];
 const parse = (line: string) => parseCommandLine(line.split(' ').filter(Boolean), COMMANDS);
 
 describe('the command line', () => {
@@ -25,6 +35,7 @@ describe('the command line', () => {
     ['--help', 'help'],
     ['build --help', 'help'],
     ['check -h', 'help'],
+    ['--version', 'version'],
   ])('"%s" asks for %s', (line, kind) => {
     expect(parse(line).kind).toBe(kind);
   });
@@ -33,6 +44,7 @@ describe('the command line', () => {
     ['build A-1', '--only A-1'],
     ['verify --only A-1', 'takes no --only'],
     ['build --promise A-1', 'takes no --promise'],
+    ['build --on 2026-03-20', 'takes no --on'],
     ['preview --port seventy', '--port is a whole number'],
     ['build --frobnicate', 'frobnicate'],
     ['--workspace /yard', 'no command given'],

@@ -15,11 +15,16 @@ const FOLDER = path.resolve(import.meta.dirname, '../fixtures/wrong-order');
 /** Codes that no plain file can raise, with the test that raises each. */
 const RAISED_IN: Readonly<Record<string, string>> = {
   FILE_TOO_LARGE: 'demonstration/wrong-order.test.ts',
-  ISSUED_ALTERED: 'issued/issued.test.ts',
-  ISSUED_OF_OTHER_ORDER: 'issued/issued.test.ts',
+  ISSUED_ALTERED: 'issued/attacks-on-files.test.ts',
+  ISSUED_MISSING: 'issued/attacks-on-files.test.ts',
+  ISSUED_NOT_IN_LEDGER: 'issued/attacks-on-files.test.ts',
+  ISSUED_OF_OTHER_ORDER: 'issued/refused.test.ts',
+  LEDGER_BROKEN: 'issued/attacks-on-the-ledger.test.ts',
+  LEDGER_IN_DOUBT: 'issued/attacks-on-the-ledger.test.ts',
+  RATING_DRAFT: 'issued/fit-to-be-sent.test.ts',
   PLAN_REFUSED: 'plan/shop-plan.test.ts',
   QUOTE_DIFFERS: 'issued/issued.test.ts',
-  REVISION_NOT_ISSUED: 'figures/variations.test.ts',
+  REVISION_NOT_ISSUED: 'issued/refused.test.ts',
   VARIATION_DIFFERS: 'figures/variations.test.ts',
   LAYUP_IMPOSSIBLE: 'figures/laminate.test.ts',
   LAYUP_MASS_OFF: 'figures/laminate.test.ts',
@@ -71,7 +76,7 @@ const RAISED_IN: Readonly<Record<string, string>> = {
   VEHICLE_OVERLOADED: 'figures/performance.test.ts',
   ROOF_OVERLOADED: 'figures/performance.test.ts',
 };
-const TODAY: IsoDate = parseIsoDate('2026-11-25') ?? expect.fail('a date');
+const TODAY: IsoDate = parseIsoDate('2026-11-26') ?? expect.fail('a date');
 
 /** Every finding that reading, resolving, computing and planning make of a workspace, with its orders. */
 function checked(folder: string) {
@@ -147,7 +152,7 @@ describe('the orders beside the wrong ones', () => {
   const sound = figured.filter(({ figures }) => figures !== undefined);
 
   it('are computed when nothing worse than a warning is found', () => {
-    expect(sound.map(({ order }) => order.value.number)).toEqual(['W-8', 'W-1', 'W-7']);
+    expect(sound.map(({ order }) => order.value.number)).toEqual(['W-8', 'W-1', 'W-9', 'W-7']);
   });
 
   it('have the price that a hand works out', () => {

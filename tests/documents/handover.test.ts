@@ -47,12 +47,6 @@ describe('the standing of a handover pack', () => {
     expect(valueOf(view, 'Handed over on')).toBe('15 July 2026');
     expect(view.document.runningHead).toMatch(/^Handover pack 2026-001/);
   });
-
-  it('is a preview when an order was closed and nothing handed over', () => {
-    expect(pack({ order: { status: 'closed', dates: DATES } }).standing.kind).toBe('preview');
-    const dates = { ...DATES, handedOver: '2026-07-15' };
-    expect(pack({ order: { status: 'closed', dates } }).standing.kind).toBe('handed-over');
-  });
 });
 
 describe('what identifies the boat', () => {

@@ -54,9 +54,14 @@ export function inventedFigures(wanted: Invented = {}): Figures {
   return computeFigures(inventedBuild(wanted), []);
 }
 
+function orderOf({ order }: Invented): Build['order'] {
+  const parsed = orderSchema.parse(orderText(order));
+  return { ...parsed, boat: { ...parsed.boat, people: parsed.boat.people ?? 1 } };
+}
+
 function inventedBuild(wanted: Invented): Build {
   return {
-    order: orderSchema.parse(orderText(wanted.order)),
+    order: orderOf(wanted),
     yard: inventedYard(wanted),
     currency: currency as NonNullable<typeof currency>,
     hull: inventedHull(),
@@ -68,6 +73,7 @@ function inventedBuild(wanted: Invented): Build {
       id: `charge-${index}`,
       name: `Charge ${index + 1}`,
       amount: moneyOf(decimal(amount), currency as NonNullable<typeof currency>),
+      taxed: false,
     })),
     packages: [],
     pricedOn: inventedDate,

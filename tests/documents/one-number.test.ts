@@ -12,7 +12,7 @@ import type { IsoDate } from '../../src/units/index.ts';
 import { catalogue, orders } from '../demonstration/workspace.ts';
 
 const { quoteDays } = catalogue.yard.value;
-const { orders: states } = overviewOrders(orders, quoteDays, '2026-11-25' as IsoDate);
+const { orders: states } = overviewOrders(orders, quoteDays, '2026-11-26' as IsoDate);
 
 /** The documents of one order, each made of the same figures. */
 function documentsOf(figures: Figures, page: OrderPageView) {

@@ -8,7 +8,7 @@ import { overviewOrders, planShop, type ShopPlan } from '../../src/plan/index.ts
 import { type IsoDate, parseDecimal, ZERO } from '../../src/units/index.ts';
 import { loaded } from '../demonstration/workspace.ts';
 
-const TODAY = '2026-11-25' as IsoDate;
+const TODAY = '2026-11-26' as IsoDate;
 const yard = loaded.catalogue?.yard.value ?? expect.fail('the demonstration has a yard');
 const made = planShop(loaded.orders, yard, TODAY);
 const plan: ShopPlan = 'notComputed' in made ? expect.fail(made.notComputed) : made;
@@ -71,7 +71,7 @@ describe('the page of the plan', () => {
   it('tells in words every order, its dates and who is in which mould', () => {
     const alt = view.sections[0]?.pictures[0]?.alt ?? '';
     for (const { number } of plan.orders) expect(alt).toContain(number);
-    expect(alt).toContain('DC-2605 is in the mould of the Curlew 560 from 25 November 2026');
+    expect(alt).toContain('DC-2605 is in the mould of the Curlew 560 from 26 November 2026');
     expect(alt).toContain('promised for 20 November 2026');
   });
 
@@ -89,7 +89,7 @@ describe('the plan on other pages', () => {
       findings: [],
       sources: new Map(),
       unread: [],
-      pdf: false,
+      documents: new Map(),
     });
     const row = rows.find(({ number }) => number === 'DC-2604');
     expect(row).toMatchObject({ late: true, promised: '20 November 2026' });

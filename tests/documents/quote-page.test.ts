@@ -36,7 +36,7 @@ describe('the page of a quote', () => {
   it('prints the drive-away price, the tax in it and the way to the PDF', () => {
     expect(html).toContain('<p class="amount">$20,598.02</p>');
     expect(html).toContain('GST of $1,848.59');
-    expect(html).toContain('href="quote.pdf"');
+    expect(html).toContain('href="quote-2026-001.pdf"');
   });
 
   it('has no byte of what is for the yard only', () => {

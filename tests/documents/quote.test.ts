@@ -119,14 +119,16 @@ describe('the quote’s standing', () => {
     expect(kindOf({ status: 'enquiry', dates: { enquiry: '2026-02-02' } })).toEqual(['draft', 0]);
   });
 
-  it('is an offer until its last day, which it names', () => {
-    expect(kindOf()).toEqual(['offer', 2]);
-    expect(quote().standing.sentence).toContain('13 April 2026');
+  it('is an offer once it is issued, until its last day, which it names; a draft before', () => {
+    const { standing, signatures } = quoteView(inventedFigures(), { fontCss: '', revision: 1 });
+    expect([standing.kind, signatures.length]).toEqual(['offer', 2]);
+    expect(standing.sentence).toContain('13 April 2026');
+    expect(kindOf()).toEqual(['draft', 0]);
   });
 
-  it('is agreed once it is accepted', () => {
+  it('never says that a live figure is agreed', () => {
     const dates = { enquiry: '2026-02-02', quoted: '2026-03-14', accepted: '2026-03-20' };
-    expect(kindOf({ status: 'building', dates })).toEqual(['agreed', 2]);
+    expect(kindOf({ status: 'building', dates })).toEqual(['draft', 0]);
   });
 
   it('is closed, and not to be signed, when the order is closed', () => {

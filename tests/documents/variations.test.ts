@@ -2,6 +2,7 @@ import { rmSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { type VariationsView, variationsView } from '../../src/documents/index.ts';
 import { figureOrders } from '../../src/figures/index.ts';
+import { accountOf } from '../../src/issued/index.ts';
 import { readWorkspace } from '../../src/read/index.ts';
 import { OPTIONS, ORDER, workspaceOf } from '../read/samples.ts';
 import type { Forbidden, KeysOf } from './forbidden-keys.ts';
@@ -19,7 +20,16 @@ variations:
   rmSync(folder, { recursive: true });
   const [entry] = catalogue ? figureOrders(orders, catalogue, brokenIds) : [];
   if (!entry?.quoted) throw new Error('the sample cannot be read');
-  return variationsView({ quoted: entry.quoted, variations: entry.variations, issued: undefined });
+  const { quoted, variations, order } = entry;
+  const accepted = {
+    number: 'T-1',
+    revision: 1,
+    issuedOn: quoted.build.pricedOn,
+    inputs: [],
+    view: {},
+    figures: quoted,
+  };
+  return variationsView({ quoted, variations, account: accountOf(accepted, order.value) });
 }
 
 const cents = (text: string): number => Number(text.replaceAll(/[$,+.]/g, '').replace('−', '-'));

@@ -63,4 +63,4 @@ export const lines = (middle: string): readonly [RegExp, string] => [
 ];
 /** An item of 60 kg where a test wants it. */
 export const weighted = (at: string, mass = '60 kg'): string =>
-  `${ORDER}extras: [{ name: Weight, class: fit-out, mass: ${mass}, at: ${at} }]\n`;
+  `${ORDER}extras: [{ name: Weight, class: fit-out, free: For a test., mass: ${mass}, at: ${at} }]\n`;

@@ -11,10 +11,10 @@ const CHINED = HULL.replace('[[0, 0], [0.75, 0.5]]', '[[0, 0], [0.75, 0.16], [0.
 const OPTIONS = `group: Gear
 order: 1
 options:
-  - { id: wheel, name: Wheel, class: fit-out, helm: wheel, mass: 8 kg, at: { x: 1.2 m, z: 0.4 m } }
-  - { id: lever, name: Lever, class: fit-out, helm: remote-control, mass: 1 kg, at: { x: 1.2 m, z: 0.4 m } }
-  - { id: bow-motor, name: Bow motor, class: fit-out, current: 50 A, bowMotor: { thrust: 250 N, voltage: 12 V }, mass: 20 kg, at: { x: 3.4 m, z: 0.5 m } }
-  - { id: battery, name: Battery, class: fit-out, holdingBattery: { energy: 1200, usable: 50% }, mass: 30 kg, at: { x: 0.6 m, z: 0.2 m } }
+  - { id: wheel, name: Wheel, class: fit-out, free: For a test., helm: wheel, mass: 8 kg, at: { x: 1.2 m, z: 0.4 m } }
+  - { id: lever, name: Lever, class: fit-out, free: For a test., helm: remote-control, mass: 1 kg, at: { x: 1.2 m, z: 0.4 m } }
+  - { id: bow-motor, name: Bow motor, class: fit-out, free: For a test., current: 50 A, bowMotor: { thrust: 250 N, voltage: 12 V }, mass: 20 kg, at: { x: 3.4 m, z: 0.5 m } }
+  - { id: battery, name: Battery, class: fit-out, free: For a test., holdingBattery: { energy: 1200, usable: 50% }, mass: 30 kg, at: { x: 0.6 m, z: 0.2 m } }
 `;
 const TRAILER = `trailers:
   - id: trailer-750

@@ -14,7 +14,7 @@ const figured = (yard: string, parts: string) => {
 };
 const drift = (was: ReturnType<typeof figured>, now: ReturnType<typeof figured>) => {
   const issued = { number: 'T-1', revision: 1, inputs: [], view: {}, issuedOn: was.build.pricedOn };
-  return driftOf({ ...issued, figures: was }, now).rows.map((row) => [
+  return driftOf({ ...issued, figures: was }, now)?.rows.map((row) => [
     row.key,
     row.causes.map(({ cause, amount, details }) => [cause, moneyToText(amount), ...details]),
   ]);

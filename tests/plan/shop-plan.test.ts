@@ -59,7 +59,7 @@ function withBought(bought: Order['bought']): typeof orders {
   return accepted.slice(0, 1).flatMap(({ figures, ...entry }) => {
     if (!figures) return [];
     const value = { ...entry.order.value, bought };
-    const build = { ...figures.build, order: value };
+    const build = { ...figures.build, order: { ...figures.build.order, bought } };
     return [{ ...entry, order: { ...entry.order, value }, figures: { ...figures, build } }];
   });
 }

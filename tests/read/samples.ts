@@ -112,8 +112,8 @@ includes: [A hull.]
 export const OPTIONS = `group: Seats
 order: 1
 options:
-  - { id: seat, name: Seat, class: fit-out }
-  - { id: rod-holder, name: Rod holder, class: fit-out, quantity: { most: 8 } }
+  - { id: seat, name: Seat, class: fit-out, free: Part of the hull price. }
+  - { id: rod-holder, name: Rod holder, class: fit-out, free: Part of the hull price., quantity: { most: 8 } }
 `;
 
 export const OUTBOARDS = `outboards:
@@ -144,7 +144,7 @@ export const TRAILERS = `trailers:
 `;
 
 export const CHARGES = `charges:
-  - { id: boat-registration, name: Registration, amount: 120.50, when: always, source: The office. }
+  - { id: boat-registration, name: Registration, amount: 120.50, taxed: no, when: always, source: The office. }
 `;
 
 export const PARTS = `code,description,class,unit,cost,currency,mass,price_date

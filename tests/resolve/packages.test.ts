@@ -75,10 +75,4 @@ describe('what else an order says of money', () => {
       'UNKNOWN_ID orders/t-1.yaml:16:31',
     ]);
   });
-  it('more paid than the price is a warning', () => {
-    const { build } = sample('paid: [{ date: 2026-03-20, amount: 90000 }]\n');
-    expect(build && computeFigures(build, []).findings.map(({ code }) => code)).toEqual([
-      'PAID_TOO_MUCH',
-    ]);
-  });
 });

@@ -139,9 +139,9 @@ extras:
 
   it('passes on the charges that apply, less those left out', () => {
     const charges = `charges:
-  - { id: boat, name: Boat, amount: 1, when: always, source: The office. }
-  - { id: motor, name: Motor, amount: 2, when: outboard, source: The office. }
-  - { id: road, name: Road, amount: 4, when: trailer, source: The office. }
+  - { id: boat, name: Boat, amount: 1, taxed: no, when: always, source: The office. }
+  - { id: motor, name: Motor, amount: 2, taxed: no, when: outboard, source: The office. }
+  - { id: road, name: Road, amount: 4, taxed: no, when: trailer, source: The office. }
 `;
     const chargesOf = (more: string) =>
       resolveSample({

@@ -15,9 +15,12 @@ export interface Built {
 }
 
 /** Builds a workspace once for all the tests of a file, as the command does, PDFs and all. */
-export function builtOnce(workspace: () => string): { readonly get: () => Built } {
+export function builtOnce(workspace: () => string | Promise<string>): {
+  readonly get: () => Built;
+} {
   let built: Built | undefined;
   beforeAll(async () => {
+    const folder = await workspace();
     const out = mkdtempSync(path.join(tmpdir(), 'orlop-whole-'));
     let said = '';
     const keep = (text: unknown): boolean => {
@@ -27,8 +30,8 @@ export function builtOnce(workspace: () => string): { readonly get: () => Built 
     const spies = [process.stdout, process.stderr].map((stream) =>
       vi.spyOn(stream, 'write').mockImplementation(keep),
     );
-    vi.stubEnv('ORLOP_TODAY', '2026-11-25');
-    const code = await main(['build', '--workspace', workspace(), '--out', out]);
+    vi.stubEnv('ORLOP_TODAY', '2026-11-26');
+    const code = await main(['build', '--workspace', folder, '--out', out]);
     vi.unstubAllEnvs();
     for (const spy of spies) spy.mockRestore();
     built = { out, code, said };

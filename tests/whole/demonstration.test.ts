@@ -16,19 +16,29 @@ const FAMILIES = ['SourceSans3', 'SourceSerif4'];
 const ACROSS = ['yard/plan.html', 'yard/purchases.html', 'yard/purchases.csv'];
 const NOT_PRINTED = /\bNaN\b|\bInfinity\b|\bundefined\b|\bnull\b|\[object Object\]/;
 
-const { orders, issued } = loaded;
+const { orders, issued, overview } = loaded;
 const demonstration = builtOnce(() => PROJECT);
 const browser = sharedBrowser();
 const numbers = orders.map(({ order }) => order.value.number);
-const varied = new Set(
-  orders.flatMap(({ order, variations }) => (variations.length > 0 ? [order.value.number] : [])),
-);
-const pdfsOf = (number: string) => ({
-  quote: `customer/${number}/quote.pdf`,
-  handover: `customer/${number}/handover.pdf`,
-  sheet: `yard/${number}/build-sheet.pdf`,
-  ...(varied.has(number) && { variations: `customer/${number}/variations.pdf` }),
-});
+
+/** The PDFs of an order by what they are, each beside its page. */
+function pdfsOf(number: string): Readonly<Record<string, string>> {
+  const { order, variations } = orders.find((one) => one.order.value.number === number) ?? {};
+  const { status = 'closed', acceptance } = order?.value ?? {};
+  const revision = acceptance?.revision ?? issued.get(number)?.at(-1)?.revision;
+  const sent = revision === undefined ? '' : `-r${revision}`;
+  const half = ['ready', 'handed-over'].includes(status) ? 'customer' : 'yard';
+  return {
+    quote: `customer/${number}/quote-${number}${sent}.pdf`,
+    sheet: `yard/${number}/build-sheet-${number}.pdf`,
+    ...(!['enquiry', 'closed'].includes(status) && {
+      handover: `${half}/${number}/handover-${number}.pdf`,
+    }),
+    ...(variations?.length && { variations: `customer/${number}/variations-${number}.pdf` }),
+  };
+}
+const pageOf = (number: string, pdf: string): string =>
+  pdf.replace(new RegExp(`-${number}(?:-r\\d+)?[.]pdf$`), '.html');
 const alreadyRead = new Map<string, PdfContents>();
 
 async function read(file: string): Promise<PdfContents> {
@@ -46,7 +56,7 @@ describe('the demonstration workspace', () => {
       const pdfs = Object.values(pdfsOf(number));
       return [
         ...pdfs,
-        ...pdfs.map((file) => file.replace('.pdf', '.html')),
+        ...pdfs.map((file) => pageOf(number, file)),
         `yard/${number}/figures.json`,
         `yard/${number}/order.html`,
       ];
@@ -84,19 +94,25 @@ describe('the demonstration workspace', () => {
   );
 
   it.each(numbers)('%s: the same price and mass stand wherever they stand', async (number) => {
-    const { figures, quoted } = orders.find(({ order }) => order.value.number === number) ?? {};
-    if (!figures || !quoted) throw new Error(`${number} has no figures`);
+    const state = overview.orders.find(({ entry }) => entry.order.value.number === number);
+    const { figures, quoted } = state?.entry ?? {};
+    if (!state || !figures || !quoted) throw new Error(`${number} has no figures`);
     const { locale } = figures.build.yard;
-    const sent = issued.get(number)?.at(-1)?.figures ?? quoted;
+    const sent = state.issued?.figures ?? quoted;
     const massOf = ({ mass }: Pick<typeof quoted, 'mass'>) =>
       `${Math.round(mass.ready.mass).toLocaleString(locale)} kg`;
-    const [quote, handover, sheet] = await Promise.all(Object.values(pdfsOf(number)).map(read));
-    expect(quote?.pages[0], 'page one').toContain(formatMoney(sent.price.driveAway, locale));
-    expect(quote?.text).toContain(massOf(sent));
-    for (const pdf of [handover, sheet]) expect(pdf?.text).toContain(massOf(figures));
+    const files = pdfsOf(number);
+    const [quote, sheet, handover] = await Promise.all(
+      [files['quote'], files['sheet'], files['handover']].map(async (file) => file && read(file)),
+    );
+    if (!quote || !sheet) throw new Error(`${number} lacks a document`);
+    expect(quote.pages[0], 'page one').toContain(formatMoney(sent.price.driveAway, locale));
+    expect(quote.text).toContain(massOf(sent));
+    for (const pdf of [sheet, ...(handover ? [handover] : [])])
+      expect(pdf.text).toContain(massOf(figures));
     const index = readFileSync(path.join(demonstration.get().out, 'yard/index.html'), 'utf8');
-    expect(index).toContain(formatMoney(figures.price.driveAway, locale));
-    expect(sheet?.text).not.toContain('$');
+    expect(index).toContain(formatMoney(state.account?.total ?? sent.price.driveAway, locale));
+    expect(sheet.text).not.toContain('$');
   });
 });
 
