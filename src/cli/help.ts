@@ -52,7 +52,8 @@ Example:
 `,
   new: `Usage: npm run orlop -- new NUMBER --hull HULL [options]
 
-Begins orders/NUMBER.yaml with every field explained. Never overwrites.
+Begins orders/NUMBER.yaml with every field explained; what somebody must ask is left out or has question marks, and the
+quote is not issued before it is filled in. Never overwrites.
   --hull ID        a hull of the catalogue
   --customer NAME  who it is for${COMMON}
 Example:

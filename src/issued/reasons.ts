@@ -76,15 +76,29 @@ const usesOf = ({ parts }: BuildItem): string =>
 const hoursOf = ({ hours }: BuildItem): string =>
   hours.map((work) => `${work.stage} ${decimalToShortText(work.hours)}`).join();
 
-/** Every decimal of a yard file by its dotted name: rates, overhead, margins, wastage, tax. */
+/** What of a yard file a price is made with. */
+const PRICING = new Set<string>([
+  'rates',
+  'trades',
+  'overhead',
+  'overheadShare',
+  'rework',
+  'learning',
+  'margins',
+  'wastage',
+  'suppliers',
+  'rounding',
+  'tax',
+] satisfies readonly (keyof Yard)[]);
+
+/** Every decimal that a price is made with by its dotted name in the yard file. */
 function ratesOf(yard: Yard): ReadonlyMap<string, string> {
   const found = new Map<string, string>();
   const walk = (value: unknown, name: string): void => {
     if (isDecimal(value)) found.set(name, decimalToShortText(value));
     else if (isRecord(value))
-      for (const [key, part] of Object.entries(value))
-        walk(part, name === '' ? key : `${name}.${key}`);
+      for (const [key, part] of Object.entries(value)) walk(part, `${name}.${key}`);
   };
-  walk(yard, '');
+  for (const [name, part] of Object.entries(yard)) if (PRICING.has(name)) walk(part, name);
   return found;
 }

@@ -29,6 +29,13 @@ describe('what a sent quote would cost today', () => {
     // 89.76 -> 134.64; the hull 3124.67 -> 3187.00, with tax 3437.14 -> 3505.70
     expect(rows).toEqual([['shell', [['price list', '68.56', 'AC-1 6.80 AUD, now 6.80 USD']]]]);
   });
+  it('names what a price is made with, and nothing else of the yard file', () => {
+    const now = YARD.replace('laminate: 50', 'laminate: 60').concat('priceJump: 10%\n');
+    // 20 h at 10.00 more: the hull 3124.67 -> 3402.44, its tax 312.47 -> 340.24
+    expect(drift(figured(YARD, PARTS), figured(now, PARTS))).toEqual([
+      ['shell', [['rate', '305.54', 'rates.laminate 50, now 60']]],
+    ]);
+  });
   it('when an exchange rate has moved', () => {
     const rows = drift(
       figured(YARD + RATE, abroad),
