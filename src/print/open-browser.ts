@@ -95,6 +95,8 @@ function launch(
   return puppeteer.launch({
     executablePath: path,
     headless: carried ? 'shell' : true,
+    // A browser that is spoken to through a pipe ends when the pipe does: when the program is killed, too.
+    pipe: true,
     timeout: LAUNCH_MS,
     protocolTimeout: 60_000,
     env: { ...process.env, ...env },
