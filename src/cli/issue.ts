@@ -8,11 +8,10 @@ import { type IsoDate, parseIsoDate } from '../units/index.ts';
 import type { CommandOptions } from './command-line.ts';
 import { EXIT } from './exit.ts';
 import { allFindings, knowsOrder, loadWorkspace, type LoadedWorkspace } from './load.ts';
-import { renderQuotes } from './pages.ts';
-import { printInMemory } from './print-documents.ts';
+import { printSealings } from './print-documents.ts';
 import { refuse } from './refuse.ts';
 import { reportFindings } from './report.ts';
-import { filesOf, finishBegun, seal } from './seal.ts';
+import { finishBegun, seal } from './seal.ts';
 import { clockDay } from './today.ts';
 
 /** Seals a quote as it is sent: its data, its page and its PDF never change from then on. */
@@ -45,22 +44,23 @@ export async function issue({ workspace, rest, on }: CommandOptions): Promise<nu
     );
     return EXIT.fine;
   }
-  const date = figures.build.order.dates.quoted ?? day;
-  const pages = await renderQuotes([{ view, date }]);
-  const printed = await printInMemory(pages);
-  if (typeof printed === 'string') return refuse('issue', printed, EXIT.findings);
   const inputs = inputsOf(loaded, entry.order.file);
   const content = freezeQuote({ figures, revision, issuedOn: day, inputs, view });
-  const sealing = {
-    line: { number, revision, day, written },
-    files: filesOf(Buffer.from(sealedText(content)), pages[0], printed[0]),
-  };
-  const done = await seal(workspace, [sealing], headOf(loaded.ledger));
+  const sealings = await printSealings([
+    {
+      view,
+      date: figures.build.order.dates.quoted ?? day,
+      line: { number, revision, day, written },
+      json: Buffer.from(sealedText(content)),
+    },
+  ]);
+  if (typeof sealings === 'string') return refuse('issue', sealings, EXIT.findings);
+  const done = await seal(workspace, sealings, headOf(loaded.ledger));
   if ('refused' in done) return refuse('issue', done.refused, EXIT.findings);
   process.stdout.write(
     `${number}, revision ${revision}, issued on ${day}${day === written ? '' : ` (written on ${written})`}\n` +
       `Sealed as orders/issued/${number}-r${revision}.pdf, with its page and its data: none of it changes from now on.\n` +
-      `To mail it, build: the same bytes stand in customer/${number}/${pages[0]?.pdf ?? ''}.\n` +
+      `To mail it, build: the same bytes stand in customer/${number}/${view.document.pdf}.\n` +
       `Digest of the ledger: ${done.head}\n`,
   );
   return EXIT.fine;

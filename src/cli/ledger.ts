@@ -3,14 +3,14 @@ import { join } from 'node:path';
 import { isQuoteView, pdfName } from '../documents/index.ts';
 import { openIssued } from '../issued/index.ts';
 import { headOf, ISSUED, openSealed } from '../read/index.ts';
+import type { IsoDate } from '../units/index.ts';
 import type { CommandOptions } from './command-line.ts';
 import { EXIT } from './exit.ts';
 import { loadWorkspace, type LoadedWorkspace } from './load.ts';
-import { renderQuotes } from './pages.ts';
-import { printInMemory } from './print-documents.ts';
+import { printSealings, type ToSeal } from './print-documents.ts';
 import { refuse } from './refuse.ts';
 import { reportFindings } from './report.ts';
-import { filesOf, finishBegun, seal, type Sealing } from './seal.ts';
+import { finishBegun, seal } from './seal.ts';
 import { clockDay } from './today.ts';
 
 /** Says which issued quotes stand and why, holds the ledger against a digest kept elsewhere, or takes in older files. */
@@ -78,38 +78,34 @@ async function takeInOlder(workspace: string): Promise<number> {
       EXIT.findings,
     );
   const written = clockDay();
-  const older = loaded.strays.map((name) => olderQuote(workspace, name));
+  const older = loaded.strays.map((name) => olderQuote(workspace, name, written));
   const wrong = older.find((one) => typeof one === 'string');
   if (wrong !== undefined)
     return refuse('ledger', `${wrong} is no quote as it was issued`, EXIT.findings);
   const quotes = older
     .filter((one) => typeof one !== 'string')
-    .toSorted((a, b) => a.day.localeCompare(b.day) || a.revision - b.revision);
+    .toSorted((a, b) => a.date.localeCompare(b.date) || a.line.revision - b.line.revision);
   if (quotes.length === 0) return refuse('ledger', 'there is nothing to take in', EXIT.findings);
-  const pages = await renderQuotes(quotes.map(({ view, day: date }) => ({ view, date })));
-  const printed = await printInMemory(pages);
-  if (typeof printed === 'string') return refuse('ledger', printed, EXIT.findings);
-  const sealings = quotes.map(({ number, revision, day, data }, index): Sealing => ({
-    line: { number, revision, day, written, takenIn: true },
-    files: filesOf(data, pages[index], printed[index]),
-  }));
+  const sealings = await printSealings(quotes);
+  if (typeof sealings === 'string') return refuse('ledger', sealings, EXIT.findings);
   const done = await seal(workspace, sealings, headOf(loaded.ledger));
   if ('refused' in done) return refuse('ledger', done.refused, EXIT.findings);
-  for (const { number, revision, day } of quotes)
+  for (const { line } of sealings)
     process.stdout.write(
-      `${number}-r${revision} of ${day} taken in; its page and PDF are printed today from the data that was sent\n`,
+      `${line.number}-r${line.revision} of ${line.day} taken in; its page and PDF are printed today from the data that was sent\n`,
     );
   process.stdout.write(`Digest of the ledger: ${done.head}\n`);
   return EXIT.fine;
 }
 
-/** A quote of before the ledger, with its PDF under today's name; the name of a file that is none. */
-function olderQuote(workspace: string, name: string) {
-  const data = readFileSync(join(workspace, ISSUED, name));
-  const quote = openIssued(openSealed(data.toString('utf8')));
+/** A quote of before the ledger, its PDF under today's name; the name of a file that is none. */
+function olderQuote(workspace: string, name: string, written: IsoDate): ToSeal | string {
+  const json = readFileSync(join(workspace, ISSUED, name));
+  const quote = openIssued(openSealed(json.toString('utf8')));
   if (!quote || !isQuoteView(quote.view)) return name;
-  const { number, revision, issuedOn: day, view } = quote;
+  const { number, revision, issuedOn: date, view } = quote;
   if (name !== `${number}-r${revision}.json`) return name;
   const document = { ...view.document, pdf: pdfName('quote', number, revision) };
-  return { number, revision, day, data, view: { ...view, document } };
+  const line = { number, revision, day: date, written, takenIn: true as const };
+  return { view: { ...view, document }, date, line, json };
 }

@@ -89,19 +89,16 @@ export async function renderSite(
 }
 
 /** Quotes as pages of their own, for whoever seals them. */
-export async function renderQuotes(
-  quotes: readonly { readonly view: QuoteView; readonly date: IsoDate }[],
-): Promise<readonly RenderedDocument[]> {
-  const pages = quotes.map(({ view, date }, index) => ({
-    url: `${index}/quote.html`,
-    template: 'quote' as const,
-    view,
-    pdf: view.document.pdf,
-    head: view.document,
-    date,
-  }));
-  const rendered = await renderPages(pages);
-  return pages.map((page, index) => ({ ...page, html: rendered[index]?.html ?? '' }));
+export async function renderQuotes<T extends { readonly view: QuoteView; readonly date: IsoDate }>(
+  quotes: readonly T[],
+): Promise<readonly (T & RenderedDocument)[]> {
+  const pages = quotes.map((quote, index) => {
+    const head = quote.view.document;
+    const page = { url: `${index}/quote.html`, template: 'quote' as const };
+    return { ...quote, ...page, pdf: head.pdf, head };
+  });
+  const rendered = new Map((await renderPages(pages)).map(({ url, html }) => [url, html]));
+  return pages.map((page) => ({ ...page, html: rendered.get(page.url) ?? '' }));
 }
 
 /** What the pages across all orders are made of. */

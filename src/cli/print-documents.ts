@@ -1,8 +1,11 @@
 import { join } from 'node:path';
 import { cacheFolder, openBrowser, printBytes, type PrintJob, printPdfs } from '../print/index.ts';
-import type { RenderedDocument } from './pages.ts';
+import type { QuoteView } from '../documents/index.ts';
+import type { IsoDate } from '../units/index.ts';
+import { type RenderedDocument, renderQuotes } from './pages.ts';
 import { programName } from './program.ts';
 import { startProgress } from './progress.ts';
+import type { Sealing } from './seal.ts';
 
 /**
  * Prints the documents into a folder and says how it goes.
@@ -43,21 +46,33 @@ export async function printDocuments(
   }
 }
 
+/** What a quote is sealed from: what it says, and its data. */
+export interface ToSeal {
+  readonly view: QuoteView;
+  readonly date: IsoDate;
+  readonly line: Sealing['line'];
+  readonly json: Uint8Array;
+}
+
 /**
- * Prints documents and gives their bytes; why not, when there is no browser.
+ * Makes the page and the PDF of each quote; why not, when there is no browser.
  *
- * @throws Error when a document cannot be printed
+ * @throws Error when one cannot be made
  */
-export async function printInMemory(
-  documents: readonly RenderedDocument[],
-): Promise<readonly Uint8Array[] | string> {
+export async function printSealings(
+  quotes: readonly ToSeal[],
+): Promise<readonly Sealing[] | string> {
   const opened = await openBrowser();
   if (!opened.browser) return `a quote is sealed with its PDF. ${opened.reason}`;
   const { browser } = opened;
   try {
-    const printed: Uint8Array[] = [];
-    for (const document of documents) printed.push(await printBytes(browser, printJob(document)));
-    return printed;
+    const sealings: Sealing[] = [];
+    for (const page of await renderQuotes(quotes)) {
+      const pdf = await printBytes(browser, printJob(page));
+      const { line, json, html } = page;
+      sealings.push({ line, files: { json, html: Buffer.from(html), pdf } });
+    }
+    return sealings;
   } finally {
     await browser.close();
   }

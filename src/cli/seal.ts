@@ -15,7 +15,6 @@ import {
   sealedName,
   withLines,
 } from '../read/index.ts';
-import type { RenderedDocument } from './pages.ts';
 
 /** A quote to be sealed: its line but for the digests, and the bytes of its files. */
 export interface Sealing {
@@ -105,13 +104,6 @@ async function finish(workspace: string): Promise<void> {
   }
   await rm(begun, { recursive: true, force: true });
 }
-
-/** The three files of a quote: its data, its page, its PDF. */
-export const filesOf = (
-  json: Uint8Array,
-  page: RenderedDocument | undefined,
-  pdf: Uint8Array | undefined,
-): Sealing['files'] => ({ json, html: Buffer.from(page?.html ?? ''), pdf: pdf ?? Buffer.of() });
 
 const digestsOf = (files: Sealing['files']): LedgerLine['files'] => ({
   json: digestOf(files.json),

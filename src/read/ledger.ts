@@ -25,7 +25,8 @@ const day = z.string().transform((text, context) => {
 });
 
 const lineSchema = z.strictObject({
-  number: z.string(),
+  // It names files: nothing that leads elsewhere.
+  number: z.string().regex(/^[A-Za-z0-9]+(?:-[A-Za-z0-9]+)*$/),
   revision: z.int().min(1),
   /** The day that it was issued on. */
   day,

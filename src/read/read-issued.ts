@@ -79,15 +79,12 @@ export function sealedBytes(
 }
 
 /** Reads the ledger and everything that it names. Nothing counts but what the ledger names and still has its digest. */
-export function readIssued({ workspace, sources }: Reading): IssuedFiles {
+export function readIssued({ workspace, sources, findings }: Reading): IssuedFiles {
   const folder = path.join(workspace, ISSUED);
-  const facts = lstatSync(folder, { throwIfNoEntry: false });
-  if (facts && !facts.isDirectory())
-    return { ...empty(), faults: [broken('something else than a folder', ISSUED)] };
-  const names = facts
-    ? readdirSync(folder).filter((name) => /\.(?:json|html|pdf)$/.test(name))
-    : [];
-  const text = facts ? ledgerText(folder) : '';
+  const names = namesIn(folder);
+  if (!names)
+    return { ...empty(), faults: [broken('no folder, or one that may not be read', ISSUED)] };
+  const text = ledgerText(folder);
   const unread = text === undefined;
   if (!unread && text !== '') sources.set(LEDGER, text);
   const ledger = readLedger(text ?? '');
@@ -119,7 +116,7 @@ export function readIssued({ workspace, sources }: Reading): IssuedFiles {
   for (const name of strays) {
     const stray = strayFile(name, text === '');
     const [, number] = NAME.exec(name) ?? [];
-    if (number === undefined) faults.push(stray);
+    if (number === undefined) findings.push(stray);
     else doubt(number, stray);
   }
   return { sealed, ledger, doubts, faults, strays };
@@ -133,6 +130,18 @@ export const empty = (): IssuedFiles => ({
   faults: [],
   strays: [],
 });
+
+/** Names of the files that a quote could have; undefined for what is no plain folder. */
+function namesIn(folder: string): readonly string[] | undefined {
+  try {
+    const facts = lstatSync(folder, { throwIfNoEntry: false });
+    if (!facts) return [];
+    if (!facts.isDirectory()) return undefined;
+    return readdirSync(folder).filter((name) => /\.(?:json|html|pdf)$/.test(name));
+  } catch {
+    return undefined;
+  }
+}
 
 function wrongFiles(workspace: string, line: LedgerLine): readonly Finding[] {
   return SEALED_KINDS.flatMap((kind) => {

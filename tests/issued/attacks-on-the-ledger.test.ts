@@ -131,6 +131,15 @@ const ORDER_OF_LINES: readonly Attack[] = [
     lost: ['T-1'],
   },
   {
+    name: 'the ledger rewritten with a number that leads elsewhere',
+    attack: (shop) =>
+      rewriteLedger(shop, (line, index) => {
+        if (index === 2) line['number'] = '../../T-1';
+      }),
+    code: 'LEDGER_BROKEN',
+    lost: ['T-1', 'T-4'],
+  },
+  {
     name: 'data and ledger rewritten: a list of nothing',
     attack: (shop) => {
       reseal(shop, 'T-1-r2.json', (content) => {

@@ -135,6 +135,15 @@ describe('a quote that was sent', () => {
     for (const { sha256 } of quote?.inputs ?? []) expect(sha256).toMatch(/^[0-9a-f]{64}$/);
   });
 
+  it('is not held up by another file in its folder, which is told', async () => {
+    await shop.on(DAY, 'issue', 'T-1');
+    shop.write('orders/issued/notes.json', '{}');
+    expect(await shop.on(DAY, 'check')).toBe(1);
+    expect(shop.said).toMatch(/orders\/issued\/notes\.json: error: .*\[ISSUED_NOT_IN_LEDGER\]/);
+    shop.write('orders/t-1.yaml', quoted('T-1', '320.00'));
+    expect(await shop.on(DAY, 'issue', 'T-1'), shop.said).toBe(0);
+  });
+
   it('is withdrawn from what was built when its order is no more', async () => {
     await shop.on(DAY, 'issue', 'T-1');
     await shop.on(DAY, 'build', '--no-pdf');
