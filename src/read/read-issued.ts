@@ -47,11 +47,17 @@ export function sealedText(content: unknown): string {
 
 /** What `sealedText` was made from; undefined for a text that does not give its own digest. */
 export function openSealed(text: string): unknown {
+  const parsed = parse(text);
+  return parsed && digestOf(canonicalText(parsed.content)) === parsed.sha256
+    ? parsed.content
+    : undefined;
+}
+
+function parse(text: string): { readonly sha256: unknown; readonly content: unknown } | undefined {
   try {
     const parsed: unknown = JSON.parse(text);
     if (typeof parsed !== 'object' || parsed === null) return undefined;
-    if (!('sha256' in parsed) || !('content' in parsed)) return undefined;
-    return digestOf(canonicalText(parsed.content)) === parsed.sha256 ? parsed.content : undefined;
+    return 'sha256' in parsed && 'content' in parsed ? parsed : undefined;
   } catch {
     return undefined;
   }
@@ -106,7 +112,8 @@ export function readIssued({ workspace, sources, findings }: Reading): IssuedFil
     for (const one of found) doubt(line.number, one);
     const data = found.length === 0 && sealedBytes(workspace, line, 'json');
     return data instanceof Uint8Array
-      ? [{ line, content: openSealed(Buffer.from(data).toString('utf8')) }]
+      ? // The ledger has vouched for the whole file.
+        [{ line, content: parse(Buffer.from(data).toString('utf8'))?.content }]
       : [];
   });
   const known = new Set(
