@@ -53,7 +53,7 @@ function holdAgainst(check: string, { ledger: { digests, faults } }: LoadedWorks
   const at = digests.indexOf(wanted);
   if (!/^[0-9a-f]{64}$/.test(wanted))
     return refuse('ledger', '--check takes the 64 letters and digits that ledger and issue print');
-  const broken = faults.some(({ line }) => line <= at);
+  const broken = faults.some(({ line }) => line <= at + 1);
   if (at < 0 || broken)
     return refuse(
       'ledger',

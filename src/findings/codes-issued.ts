@@ -24,9 +24,8 @@ export const ISSUED_CODES = {
   },
   LEDGER_IN_DOUBT: {
     severity: 'error',
-    means:
-      'The ledger of issued quotes is damaged, so nobody can tell whether a quote of this order was sent',
-    mend: 'Mend the ledger first',
+    means: 'The ledger of issued quotes is damaged, so nobody can tell what was sent of this order',
+    mend: 'Bring orders/issued/ledger.jsonl back from a copy',
   },
   ISSUED_OF_OTHER_ORDER: {
     severity: 'error',

@@ -45,7 +45,7 @@ export type LedgerLine = z.output<typeof lineSchema>;
 
 /** What is wrong at one line. */
 export interface LedgerFault {
-  /** 0 for the first. */
+  /** 1 for the first. */
   readonly line: number;
   readonly received: string;
   readonly expected: string;
@@ -113,7 +113,7 @@ export function readLedger(text: string): Ledger {
   const faults = parsed.flatMap((line, index) => {
     const before = { line: parsed[index - 1], digest: digests[index - 1] ?? NOTHING_BEFORE };
     return faultOf(line, before, revisionBefore(line, parsed.slice(0, index))).map((fault) => ({
-      line: index,
+      line: index + 1,
       ...fault,
     }));
   });
@@ -121,7 +121,7 @@ export function readLedger(text: string): Ledger {
   return {
     lines: parsed.filter((line) => line !== undefined),
     digests,
-    faults: torn ? [...faults, tornTail(texts.length - 1, parsed.at(-1))] : faults,
+    faults: torn ? [...faults, tornTail(texts.length, parsed.at(-1))] : faults,
   };
 }
 
@@ -154,8 +154,9 @@ function faultOf(
   const faults: Omit<LedgerFault, 'line'>[] = [];
   if (line.before !== before.digest)
     faults.push({
-      received: `a line that follows another one (${line.before.slice(0, 12)})`,
-      expected: `the digest of the line before, ${before.digest.slice(0, 12)}`,
+      received:
+        'it does not follow from the line before: one of the two was changed, or one between was taken out',
+      expected: `the digest ${before.digest.slice(0, 12)}... of the line before`,
       numbers: [number, ...(before.line ? [before.line.number] : [])],
     });
   if (line.revision !== revision + 1)

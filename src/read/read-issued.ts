@@ -85,28 +85,25 @@ export function sealedBytes(
 }
 
 /** Reads the ledger and everything that it names. Nothing counts but what the ledger names and still has its digest. */
-export function readIssued({ workspace, sources, findings }: Reading): IssuedFiles {
+export function readIssued({ workspace, findings }: Reading): IssuedFiles {
   const folder = path.join(workspace, ISSUED);
   const names = namesIn(folder);
   if (!names)
     return { ...empty(), faults: [broken('no folder, or one that may not be read', ISSUED)] };
   const text = ledgerText(folder);
-  const unread = text === undefined;
-  if (!unread && text !== '') sources.set(LEDGER, text);
   const ledger = readLedger(text ?? '');
   const doubts = new Map<string, Finding[]>();
   const doubt = (number: string, one: Finding): void => {
     doubts.set(number, [...(doubts.get(number) ?? []), one]);
   };
-  const faults = ledger.faults.map((fault) => {
-    const found = finding('LEDGER_BROKEN', placeOf(text ?? '', fault.line), {
-      received: fault.received,
-      expected: fault.expected,
-    });
-    for (const number of new Set(fault.numbers)) doubt(number, found);
-    return found;
+  const faults = ledger.faults.map(({ line, received, expected, numbers }) => {
+    const place = { file: LEDGER };
+    for (const number of new Set(numbers))
+      doubt(number, finding('LEDGER_IN_DOUBT', place, { received: `${number}, line ${line}` }));
+    return finding('LEDGER_BROKEN', place, { received: `line ${line}: ${received}`, expected });
   });
-  if (unread) faults.push(broken('something that is no plain file, or is too large', LEDGER));
+  if (text === undefined)
+    faults.push(broken('something that is no plain file, or is too large', LEDGER));
   const sealed = ledger.lines.flatMap((line) => {
     const found = wrongFiles(workspace, line);
     for (const one of found) doubt(line.number, one);
@@ -195,9 +192,3 @@ function regularBytes(file: string, most: number): Uint8Array | string {
 
 const broken = (received: string, file: string): Finding =>
   finding('LEDGER_BROKEN', { file }, { received });
-
-function placeOf(text: string, line: number): Finding['place'] {
-  const lines = text.split('\n');
-  const start = lines.slice(0, line).reduce((sum, one) => sum + one.length + 1, 0);
-  return { file: LEDGER, range: [start, start + (lines[line]?.length ?? 0)] };
-}
