@@ -52,7 +52,7 @@ export function loadWorkspace(
     readWorkspace(folder);
   const numbers = [...orders.map(({ value }) => value.number), ...numbersOf(brokenOrders)];
   const read = new Map(orders.map((order) => [order.value.number, order]));
-  const sent = trustedQuotes(issued, numbers);
+  const sent = issuedByNumber(issued, new Set(numbers));
   const common = {
     brokenOrders,
     sources,
@@ -129,18 +129,6 @@ const catalogueOf = (sources: LoadedWorkspace['sources']): ReadonlyMap<string, s
 
 const sameTexts = (one: ReadonlyMap<string, string>, other: ReadonlyMap<string, string>): boolean =>
   one.size === other.size && [...one].every(([file, text]) => other.get(file) === text);
-
-/** Of the sealed quotes those of orders about which nothing is in doubt, and what is wrong with the others. */
-function trustedQuotes(files: IssuedFiles, numbers: readonly string[]): IssuedQuotes {
-  const opened = issuedByNumber(files.sealed, new Set(numbers));
-  const doubts = new Map(files.doubts);
-  for (const [number, list] of opened.doubts)
-    doubts.set(number, [...(doubts.get(number) ?? []), ...list]);
-  return {
-    byNumber: new Map([...opened.byNumber].filter(([number]) => !doubts.has(number))),
-    doubts,
-  };
-}
 
 /**
  * An order has no documents when one of its issued quotes is not what it was, when it is agreed and names no quote

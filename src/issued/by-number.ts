@@ -1,26 +1,25 @@
 import { type Finding, finding } from '../findings/index.ts';
-import type { SealedQuote } from '../read/index.ts';
+import type { IssuedFiles, SealedQuote } from '../read/index.ts';
 import { openIssued } from './freeze.ts';
 import type { IssuedQuote } from './types.ts';
 
 export interface IssuedQuotes {
-  /** By number, first revision first; never an empty list. */
+  /** By number, first revision first; never an empty list, and none of an order about which there is a doubt. */
   readonly byNumber: ReadonlyMap<string, readonly IssuedQuote[]>;
-  /** What is wrong with those that are not given, by number. */
+  /** What is wrong with those of the other orders, by number. */
   readonly doubts: ReadonlyMap<string, readonly Finding[]>;
 }
 
 /**
  * Opens sealed quotes and sorts them by number.
  *
- * @param sealed - in the order of the ledger, so that the first revision comes first
  * @param known - numbers of all orders, broken ones too: an issued quote of another is an error
  */
 export function issuedByNumber(
-  sealed: readonly SealedQuote[],
+  { sealed, doubts: read }: Pick<IssuedFiles, 'sealed' | 'doubts'>,
   known: ReadonlySet<string>,
 ): IssuedQuotes {
-  const doubts = new Map<string, Finding[]>();
+  const doubts = new Map(read);
   const byNumber = new Map<string, IssuedQuote[]>();
   for (const { line, content } of sealed) {
     const { number } = line;
@@ -29,7 +28,10 @@ export function issuedByNumber(
     if (found) doubts.set(number, [...(doubts.get(number) ?? []), found]);
     else if (quote) byNumber.set(number, [...(byNumber.get(number) ?? []), quote]);
   }
-  return { byNumber, doubts };
+  return {
+    byNumber: new Map([...byNumber].filter(([number]) => !doubts.has(number))),
+    doubts,
+  };
 }
 
 type Line = SealedQuote['line'];

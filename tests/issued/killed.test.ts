@@ -74,7 +74,7 @@ function sealHere(shop: Shop) {
 /** What a shop holds of the third revision after a crash: nothing or all of it, and nothing in doubt. */
 function stateOf(shop: Shop): 'sealed' | 'not sealed' {
   const { issued } = readWorkspace(shop.folder);
-  const { byNumber, doubts } = issuedByNumber(issued.sealed, new Set(['T-1', 'T-3']));
+  const { byNumber, doubts } = issuedByNumber(issued, new Set(['T-1', 'T-3']));
   expect([issued.faults, [...issued.doubts], [...doubts]]).toEqual([[], [], []]);
   expect(byNumber.get('T-3')).toHaveLength(1);
   const revisions = byNumber.get('T-1')?.length;
