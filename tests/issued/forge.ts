@@ -99,7 +99,8 @@ export function shopToAttack(): { readonly base: () => Shop; readonly copy: () =
 /** The table: what is found, nothing in its place, no issue, and the others as they were. */
 export function attacked(attacks: readonly Attack[]): void {
   const { base, copy } = shopToAttack();
-  it.each([...attacks])('$name: $code', async ({ attack, code, lost }) => {
+  it.each(attacks.map((one) => [one.name, one.code, one] as const))('%s: %s', async (...row) => {
+    const { attack, code, lost } = row[2];
     const shop = copy();
     attack(shop);
     expect(await shop.on('2026-03-26', 'build', '--no-pdf')).toBe(1);

@@ -3,6 +3,7 @@ import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterEach, describe, expect, it } from 'vitest';
+import { loadWorkspace } from '../../src/cli/load.ts';
 import { openIssued } from '../../src/issued/index.ts';
 import { exactText } from '../../src/money/index.ts';
 import { openSealed } from '../../src/read/index.ts';
@@ -118,6 +119,31 @@ describe('the whole life of an order', () => {
     // A revision after acceptance is refused.
     expect(await shop.on('2026-04-06', 'issue', 'T-1')).toBe(1);
     expect(shop.said).toContain('a variation, not a revision');
+  });
+});
+
+describe('the demonstration with margin and overhead raised', () => {
+  it('has the same agreed prices, as sealed and varied, and dearer boats behind them', () => {
+    shop = new Shop(mkdtempSync(path.join(tmpdir(), 'orlop-dearer-')));
+    for (const name of ['catalogue', 'orders'])
+      cpSync(path.join(ROOT, name), shop.at(name), { recursive: true });
+    shop.change('catalogue/yard.yaml', 'overhead: 38.00', 'overhead: 45.00');
+    shop.change('catalogue/yard.yaml', '  hull: 28%', '  hull: 31%');
+    const { overview } = loadWorkspace(shop.folder);
+    const agreed = overview.orders.flatMap(({ entry, account }) =>
+      account ? [{ number: entry.order.value.number, account, live: entry.figures?.price }] : [],
+    );
+    expect(agreed.map(({ number, account }) => [number, exactText(account.total)])).toEqual([
+      ['DC-2601', '73957.20'],
+      ['DC-2603', '144576.90'],
+      // 47168.60 as accepted and 443.30 as signed.
+      ['DC-2604', '47611.90'],
+      ['DC-2605', '97181.29'],
+    ]);
+    for (const { number, account, live } of agreed)
+      expect(Number(live && exactText(live.driveAway)), number).toBeGreaterThan(
+        Number(exactText(account.total)) + 1000,
+      );
   });
 });
 
