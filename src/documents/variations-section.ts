@@ -46,6 +46,17 @@ export function variationsSection(
           sumRow('Still to pay', '', money(account.toPay)),
         ],
       },
+      {
+        caption: 'How it is paid, with tax',
+        columns: [textColumn('What'), textColumn('When'), figureColumn('Amount')],
+        rows: [
+          ...account.payments.map(({ name, when, amount }) => plainRow(name, when, money(amount))),
+          ...account.agreed.map(({ name, change }) =>
+            plainRow(name, 'as agreed with the change', money(change)),
+          ),
+          sumRow('Total', '', money(account.total)),
+        ],
+      },
     ],
   });
 }

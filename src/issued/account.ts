@@ -11,6 +11,7 @@ import {
   subtractMoney,
   sumMoney,
 } from '../money/index.ts';
+import type { Payment } from '../price/index.ts';
 import type { Order, SourcedOrder, Status } from '../schema/index.ts';
 import { addDecimals, ONE, ZERO } from '../units/index.ts';
 import type { IssuedQuote } from './types.ts';
@@ -21,6 +22,8 @@ export interface Account {
   readonly revision: number;
   /** Its drive-away price, as sealed. */
   readonly quoted: Money;
+  /** How it is paid, as sealed. */
+  readonly payments: readonly Pick<Payment, 'name' | 'when' | 'amount'>[];
   /** One for each variation that was agreed, at the price that was signed. */
   readonly agreed: readonly { readonly name: string; readonly change: Money }[];
   readonly total: Money;
@@ -66,7 +69,8 @@ export function accountOf({ revision, figures }: IssuedQuote, order: Order): Acc
   const paid = order.paid.map(({ amount }) => moneyOf(amount, currency));
   const received = addMoney(price.tradeIn, sumMoney(paid, currency));
   const toPay = subtractMoney(total, received);
-  return { revision, quoted, agreed, total, beforeTax, received, toPay };
+  const { payments } = price;
+  return { revision, quoted, payments, agreed, total, beforeTax, received, toPay };
 }
 
 /** What is left of the price agreed when the boat costs so much, and as a share of it: none of a price of nothing. */

@@ -59,7 +59,7 @@ function isIssued(value: unknown): value is IssuedQuote {
   const { build, price } = value['figures'];
   if (!isRecord(build) || !isRecord(price)) return false;
   const { items, order, yard } = build;
-  const { lines } = price;
+  const { lines, payments } = price;
   return (
     isRecord(order) &&
     isRecord(yard) &&
@@ -68,6 +68,8 @@ function isIssued(value: unknown): value is IssuedQuote {
     items.every(
       (item) => hasKey(item) && Array.isArray(item['parts']) && isRecord(item['place']),
     ) &&
+    Array.isArray(payments) &&
+    payments.every((one) => isRecord(one) && isMoney(one['amount'])) &&
     Array.isArray(lines) &&
     lines.every((line) => hasKey(line) && isMoney(line['priceWithTax']))
   );

@@ -66,6 +66,7 @@ describe('the whole life of an order', () => {
         total,
       ]);
       expect(beside(page('yard/T-1/order.html'), 'Drive-away price as accepted')).toEqual([price]);
+      expect(beside(page('yard/T-1/order.html'), 'How it is paid[^]*Total').at(-1)).toBe(total);
       const figures: Record<string, { value: string }> = JSON.parse(page('yard/T-1/figures.json'));
       expect(figures['agreed.quote']?.value).toBe(price.replaceAll(/[$,]/g, ''));
       expect(figures['agreed.drive-away']?.value).toBe(total.replaceAll(/[$,]/g, ''));
