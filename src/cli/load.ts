@@ -150,9 +150,7 @@ function withoutDoubtful(
         : []),
       ...checkAcceptance(order, issued),
     ];
-    return found.length === 0
-      ? entry
-      : { order, findings: [...entry.findings, ...found], alternatives: [], variations: [] };
+    return found.length === 0 ? entry : withheld(entry, found);
   });
 }
 
@@ -163,11 +161,17 @@ function withoutRefused(
 ): readonly FiguredOrder[] {
   const refused = new Set(plan?.plan.refused.map(({ order }) => order.number));
   return entries.map((entry) =>
-    refused.has(entry.order.value.number)
-      ? { order: entry.order, findings: entry.findings, alternatives: [], variations: [] }
-      : entry,
+    refused.has(entry.order.value.number) ? withheld(entry, []) : entry,
   );
 }
+
+/** An order without its figures, so that no document is made of it. */
+const withheld = ({ order, findings }: FiguredOrder, more: readonly Finding[]): FiguredOrder => ({
+  order,
+  findings: [...findings, ...more],
+  alternatives: [],
+  variations: [],
+});
 
 /** Numbers of the orders that could not be read, of those whose number could. */
 export function numbersOf(broken: LoadedWorkspace['brokenOrders']): readonly string[] {

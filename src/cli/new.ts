@@ -2,6 +2,7 @@ import { access } from 'node:fs/promises';
 import { join } from 'node:path';
 import { nearestName } from '../findings/index.ts';
 import { readWorkspace } from '../read/index.ts';
+import { ORDER_NUMBER } from '../schema/index.ts';
 import { writeAtomically } from '../site/index.ts';
 import type { CommandOptions } from './command-line.ts';
 import { EXIT } from './exit.ts';
@@ -19,7 +20,7 @@ export async function newOrder({
   const [number, ...more] = rest;
   if (number === undefined || more.length > 0)
     return refuse('new', 'give one order number, such as 2026-040');
-  if (!/^[A-Za-z0-9]+(?:-[A-Za-z0-9]+)*$/.test(number))
+  if (!ORDER_NUMBER.test(number))
     return refuse('new', `"${number}" is no order number: use letters, digits and hyphens`);
   const { catalogue } = readWorkspace(workspace);
   const hulls = [...(catalogue?.hulls.keys() ?? [])];

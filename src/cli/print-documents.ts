@@ -24,8 +24,9 @@ export async function printDocuments(
   for (const warning of opened.warnings) process.stderr.write(`Passed over: ${warning}\n`);
   const progress = startProgress('PDF', process.stderr);
   try {
+    const program = programName();
     const jobs = documents.map((document) => ({
-      ...printJob(document),
+      ...printJob(document, program),
       file: join(out, document.pdf),
     }));
     const { printed, reused, failed } = await printPdfs(jobs, {
@@ -66,9 +67,10 @@ export async function printSealings(
   if (!opened.browser) return `a quote is sealed with its PDF. ${opened.reason}`;
   const { browser } = opened;
   try {
+    const program = programName();
     const sealings: Sealing[] = [];
     for (const page of await renderQuotes(quotes)) {
-      const pdf = await printBytes(browser, printJob(page));
+      const pdf = await printBytes(browser, printJob(page, program));
       const { line, json, html } = page;
       sealings.push({ line, files: { json, html: Buffer.from(html), pdf } });
     }
@@ -78,7 +80,10 @@ export async function printSealings(
   }
 }
 
-function printJob({ url, html, head, date }: RenderedDocument): Omit<PrintJob, 'file'> {
+function printJob(
+  { url, html, head, date }: RenderedDocument,
+  program: string,
+): Omit<PrintJob, 'file'> {
   return {
     html,
     shelf: url.startsWith('yard/') ? 'yard' : 'customer',
@@ -87,7 +92,7 @@ function printJob({ url, html, head, date }: RenderedDocument): Omit<PrintJob, '
       author: head.author,
       subject: head.subject,
       keywords: [head.reference],
-      program: programName(),
+      program,
       date: new Date(`${date}T00:00:00Z`),
     },
   };

@@ -12,6 +12,7 @@ export { FULL_TANK } from '../float/index.ts';
 export type { FigureDatum, Figures } from './types.ts';
 export type { Afloat, Ballast, FloatFigures, Move, Swamped } from './float-types.ts';
 export { type Priced, priceOn } from './price-on.ts';
+export { moneyDatum } from './price-data.ts';
 export { peopleByLoad } from './people-by-load.ts';
 export type { DriveFigures, DriveLoading, EngineRow, SpeedBand } from './drive-figures.ts';
 export { type FuelUse, reserveOf } from './fuel-use.ts';

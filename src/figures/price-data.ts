@@ -7,7 +7,8 @@ type Data = Record<string, FigureDatum>;
 
 const PRICE = 'cost / (1 - margin), rounded half away from zero once a line';
 
-const money = (value: Money, method: string): FigureDatum => ({
+/** An amount of money as data. */
+export const moneyDatum = (value: Money, method: string): FigureDatum => ({
   value: moneyToText(value),
   unit: currencyCode(value),
   method,
@@ -31,35 +32,44 @@ export function priceData(figures: Figures): Readonly<Data> {
 function totalsData({ price, build }: Figures): Data {
   const { source } = build.yard.tax;
   const data: Data = {
-    'price.cost': money(
+    'price.cost': moneyDatum(
       price.cost,
       'materials, packs, freight, labour, overhead and other of lines',
     ),
-    'price.list': money(price.listPrice, `sum of lines; ${PRICE}`),
-    'price.line-rounding': money(
+    'price.list': moneyDatum(price.listPrice, `sum of lines; ${PRICE}`),
+    'price.line-rounding': moneyDatum(
       price.lineRounding,
       'what rounding added to the lines, before tax',
     ),
-    'price.package-savings': money(price.savings, 'off the lines by packages, before tax'),
-    'price.discount': money(price.discount, 'as ordered, before tax'),
-    'price.rounding': money(price.rounding.before, 'what rounding added to the whole, before tax'),
-    'price.taxable': money(price.taxable, 'list price less discount, rounded as the yard says'),
-    'price.trade-in-tax': money(price.tradeInTax, 'tax not due on what a trade-in pays'),
-    'price.tax': money(
+    'price.package-savings': moneyDatum(price.savings, 'off the lines by packages, before tax'),
+    'price.discount': moneyDatum(price.discount, 'as ordered, before tax'),
+    'price.rounding': moneyDatum(
+      price.rounding.before,
+      'what rounding added to the whole, before tax',
+    ),
+    'price.taxable': moneyDatum(
+      price.taxable,
+      'list price less discount, rounded as the yard says',
+    ),
+    'price.trade-in-tax': moneyDatum(price.tradeInTax, 'tax not due on what a trade-in pays'),
+    'price.tax': moneyDatum(
       price.tax,
       build.order.zeroRated ? (build.yard.tax.zeroRated ?? '') : source,
     ),
-    'price.charges': money(price.charges, 'passed on at cost, before tax'),
-    'price.charges-tax': money(price.chargesTax, 'of the charges that are taxed'),
-    'price.drive-away': money(price.driveAway, 'taxable + tax + charges with their tax'),
-    'price.trade-in': money(price.tradeIn, 'taken in payment'),
-    'price.paid': money(price.paid, 'received so far'),
-    'price.to-pay': money(price.toPay, 'drive-away less trade-in and what is paid'),
-    'price.margin': money(price.margin, 'taxable less cost'),
+    'price.charges': moneyDatum(price.charges, 'passed on at cost, before tax'),
+    'price.charges-tax': moneyDatum(price.chargesTax, 'of the charges that are taxed'),
+    'price.drive-away': moneyDatum(price.driveAway, 'taxable + tax + charges with their tax'),
+    'price.trade-in': moneyDatum(price.tradeIn, 'taken in payment'),
+    'price.paid': moneyDatum(price.paid, 'received so far'),
+    'price.to-pay': moneyDatum(price.toPay, 'drive-away less trade-in and what is paid'),
+    'price.margin': moneyDatum(price.margin, 'taxable less cost'),
   };
   if (price.marginShare) data['price.margin-share'] = share(price.marginShare, 'margin / taxable');
   for (const one of price.classes) {
-    data[`price.class.${one.marginClass}.margin`] = money(one.margin, 'net of discount less cost');
+    data[`price.class.${one.marginClass}.margin`] = moneyDatum(
+      one.margin,
+      'net of discount less cost',
+    );
     if (one.marginShare)
       data[`price.class.${one.marginClass}.margin-share`] = share(one.marginShare, 'margin / net');
   }
@@ -70,9 +80,12 @@ function lineData({ price }: Figures): Data {
   const data: Data = {};
   for (const line of price.lines) {
     const name = `price.line.${line.key}`;
-    data[`${name}.cost`] = money(line.cost, 'materials, packs, freight, labour, overhead, other');
-    data[`${name}.price`] = money(line.price, line.fixed ? 'fixed list price' : PRICE);
-    data[`${name}.with-tax`] = money(line.priceWithTax, 'price + its share of the tax');
+    data[`${name}.cost`] = moneyDatum(
+      line.cost,
+      'materials, packs, freight, labour, overhead, other',
+    );
+    data[`${name}.price`] = moneyDatum(line.price, line.fixed ? 'fixed list price' : PRICE);
+    data[`${name}.with-tax`] = moneyDatum(line.priceWithTax, 'price + its share of the tax');
     if (line.marginShare)
       data[`${name}.margin-share`] = share(line.marginShare, 'net of discount less cost, of net');
   }
@@ -83,12 +96,12 @@ const ratesData = ({ price }: Figures): Data =>
   Object.fromEntries(
     price.rates.map(({ stage, rate }) => [
       `rate.${stage}`,
-      money(rate, 'as the yard gives it, or wage x (1 + on-costs) / productive share'),
+      moneyDatum(rate, 'as the yard gives it, or wage x (1 + on-costs) / productive share'),
     ]),
   );
 
 function thenData({ sensitivity, price }: Figures): Data {
-  const then = (one: MarginThen): FigureDatum => money(one.margin, 'costed again, price held');
+  const then = (one: MarginThen): FigureDatum => moneyDatum(one.margin, 'costed again, price held');
   const data: Data = {};
   for (const one of sensitivity.overruns)
     data[`price.margin-if.hours.${decimalToShortText(one.move)}`] = then(one);

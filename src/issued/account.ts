@@ -1,13 +1,16 @@
-import type { FigureDatum, FiguredVariation, Figures } from '../figures/index.ts';
+import {
+  type FigureDatum,
+  type FiguredVariation,
+  type Figures,
+  moneyDatum,
+} from '../figures/index.ts';
 import { type Finding, finding } from '../findings/index.ts';
 import {
   addMoney,
-  currencyCode,
   divideToMinorUnit,
   minorUnits,
   type Money,
   moneyOf,
-  moneyToText,
   subtractMoney,
   sumMoney,
 } from '../money/index.ts';
@@ -133,18 +136,16 @@ export function checkAcceptance(
 
 /** What was agreed, for figures.json. */
 export function accountData(account: Account): Readonly<Record<string, FigureDatum>> {
-  const datum = (value: Money, method: string): FigureDatum => ({
-    value: moneyToText(value),
-    unit: currencyCode(value),
-    method,
-  });
   return {
-    'agreed.quote': datum(
+    'agreed.quote': moneyDatum(
       account.quoted,
       `drive-away price of revision ${account.revision}, as sealed`,
     ),
-    'agreed.drive-away': datum(account.total, 'the quote and what was agreed since, as signed'),
-    'agreed.received': datum(account.received, 'trade-in and payments'),
-    'agreed.to-pay': datum(account.toPay, 'agreed less received'),
+    'agreed.drive-away': moneyDatum(
+      account.total,
+      'the quote and what was agreed since, as signed',
+    ),
+    'agreed.received': moneyDatum(account.received, 'trade-in and payments'),
+    'agreed.to-pay': moneyDatum(account.toPay, 'agreed less received'),
   };
 }

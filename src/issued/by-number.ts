@@ -21,10 +21,10 @@ export function issuedByNumber(
 ): IssuedQuotes {
   const doubts = new Map(read);
   const byNumber = new Map<string, IssuedQuote[]>();
-  for (const { line, content } of sealed) {
-    const { number } = line;
-    const quote = openIssued(content);
-    const found = quote ? doubtOf(quote, line, known) : unreadable(line);
+  for (const one of sealed) {
+    const { number } = one.line;
+    const quote = openIssued(one.content);
+    const found = quote ? doubtOf(quote, one, known) : unreadable(one);
     if (found) doubts.set(number, [...(doubts.get(number) ?? []), found]);
     else if (quote) byNumber.set(number, [...(byNumber.get(number) ?? []), quote]);
   }
@@ -34,25 +34,20 @@ export function issuedByNumber(
   };
 }
 
-type Line = SealedQuote['line'];
-
-const place = ({ number, revision }: Line): Finding['place'] => ({
-  file: `orders/issued/${number}-r${revision}.json`,
-});
-
-const unreadable = (line: Line): Finding =>
-  finding('ISSUED_ALTERED', place(line), { received: 'data that this program cannot read' });
+function unreadable({ file }: SealedQuote): Finding {
+  return finding('ISSUED_ALTERED', { file }, { received: 'data that this program cannot read' });
+}
 
 function doubtOf(
   { number, revision, issuedOn }: IssuedQuote,
-  line: Line,
+  { file, line }: SealedQuote,
   known: ReadonlySet<string>,
 ): Finding | undefined {
   const [received, expected] = [
     `${number}, revision ${revision}, of ${issuedOn}`,
     `${line.number}, revision ${line.revision}, of ${line.day}`,
   ];
-  if (received !== expected) return finding('ISSUED_ALTERED', place(line), { received, expected });
+  if (received !== expected) return finding('ISSUED_ALTERED', { file }, { received, expected });
   if (known.has(number)) return undefined;
-  return finding('ISSUED_OF_OTHER_ORDER', place(line), { received: number });
+  return finding('ISSUED_OF_OTHER_ORDER', { file }, { received: number });
 }

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import canonicalize from 'canonicalize';
 import { z } from 'zod';
+import { ORDER_NUMBER } from '../schema/index.ts';
 import { parseIsoDate } from '../units/index.ts';
 
 /** Where sealed quotes stand, relative to the workspace. */
@@ -25,8 +26,7 @@ const day = z.string().transform((text, context) => {
 });
 
 const lineSchema = z.strictObject({
-  // It names files: nothing that leads elsewhere.
-  number: z.string().regex(/^[A-Za-z0-9]+(?:-[A-Za-z0-9]+)*$/),
+  number: z.string().regex(ORDER_NUMBER),
   revision: z.int().min(1),
   /** The day that it was issued on. */
   day,

@@ -19,6 +19,8 @@ import {
 /** A quote that is what it was when it was sealed. */
 export interface SealedQuote {
   readonly line: LedgerLine;
+  /** Where its data stands, relative to the workspace. */
+  readonly file: string;
   /** The data, as parsed from JSON. */
   readonly content: unknown;
 }
@@ -110,7 +112,13 @@ export function readIssued({ workspace, findings }: Reading): IssuedFiles {
     const data = found.length === 0 && sealedBytes(workspace, line, 'json');
     return data instanceof Uint8Array
       ? // The ledger has vouched for the whole file.
-        [{ line, content: parse(Buffer.from(data).toString('utf8'))?.content }]
+        [
+          {
+            line,
+            file: fileOf(line, 'json'),
+            content: parse(Buffer.from(data).toString('utf8'))?.content,
+          },
+        ]
       : [];
   });
   const known = new Set(
@@ -147,11 +155,14 @@ function namesIn(folder: string): readonly string[] | undefined {
   }
 }
 
+const fileOf = (line: LedgerLine, kind: SealedKind): string =>
+  `${ISSUED}/${sealedName(line, kind)}`;
+
 function wrongFiles(workspace: string, line: LedgerLine): readonly Finding[] {
   return SEALED_KINDS.flatMap((kind) => {
     const bytes = sealedBytes(workspace, line, kind);
     if (typeof bytes !== 'string') return [];
-    const file = `${ISSUED}/${sealedName(line, kind)}`;
+    const file = fileOf(line, kind);
     const code = bytes === 'no such file' ? 'ISSUED_MISSING' : 'ISSUED_ALTERED';
     return [finding(code, { file }, { received: bytes })];
   });

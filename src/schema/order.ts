@@ -8,6 +8,9 @@ import { orderPerformance } from './performance.ts';
 import { orderPlan } from './order-plan.ts';
 import { stage } from './shared.ts';
 
+/** An order's number: it names files and folders, so nothing that leads elsewhere. */
+export const ORDER_NUMBER = /^[A-Za-z0-9]+(?:-[A-Za-z0-9]+)*$/;
+
 /** Findings that stop an issue unless the order allows them. */
 const ALLOWABLE = Object.entries<CodeFacts>(FINDING_CODES).flatMap(([code, { stopsIssue }]) =>
   stopsIssue === 'unless allowed' ? [code] : [],
@@ -98,7 +101,7 @@ export const orderSchema = z
   .strictObject({
     number: z
       .string()
-      .regex(/^[A-Za-z0-9]+(?:-[A-Za-z0-9]+)*$/, 'letters, digits and hyphens')
+      .regex(ORDER_NUMBER, 'letters, digits and hyphens')
       .meta({ description: 'The order’s number: it names its documents. Quote it.' }),
     status: z.enum(STATUSES).meta({ description: 'How far the order has come.' }),
     dates,
