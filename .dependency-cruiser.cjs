@@ -3,7 +3,7 @@
 // tests/house/layers-gate.test.ts plants a break of every rule and sees the rule catch it.
 
 const GROUND = 'units|money|findings';
-const ROOMS = 'price|mass|float|drive|limits|electrics|laminate|tow';
+const ROOMS = 'price|mass|float|performance|limits|electrics|laminate|tow';
 const SHELL = 'site|print|cli';
 const EVERY_FOLDER = `${GROUND}|schema|read|resolve|${ROOMS}|figures|verify|issued|plan|draw|documents|${SHELL}`;
 

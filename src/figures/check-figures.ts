@@ -1,14 +1,14 @@
 import { type Finding, finding, type Place } from '../findings/index.ts';
 import { formatMoney, isNegative, isZero, type Money, subtractMoney } from '../money/index.ts';
 import { createFormatter, decimalToNumber } from '../units/index.ts';
-import { checkElectrics } from './check-electrics.ts';
-import { checkDrive } from './check-drive.ts';
-import { checkGates } from './check-gates.ts';
-import { checkLaminate } from './check-laminate.ts';
-import { checkLimits } from './check-limits.ts';
-import { checkTow } from './check-tow.ts';
-import { checkFloat } from './check-float.ts';
-import { checkPlaces } from './check-places.ts';
+import { checkElectrics } from './electrics/check.ts';
+import { checkDrive } from './performance/check.ts';
+import { checkGates } from './mass/check-gates.ts';
+import { checkLaminate } from './laminate/check.ts';
+import { checkLimits } from './limits/check.ts';
+import { checkTow } from './tow/check.ts';
+import { checkFloat } from './float/check.ts';
+import { checkPlaces } from './float/check-places.ts';
 import type { Figures } from './types.ts';
 
 /** Findings that need computed figures: load, trailer, margin, and those of the rooms. */

@@ -10,7 +10,7 @@ import {
 } from '../units/index.ts';
 import { notRemoved, onlyOf } from './change-findings.ts';
 import { computeFigures } from './compute-figures.ts';
-import { peopleByLoad } from './people-by-load.ts';
+import { peopleByLoad } from './limits/people-by-load.ts';
 import type { Figures } from './types.ts';
 
 /** What an alternative changes, each the alternative's less the order's own. */

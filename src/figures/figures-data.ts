@@ -1,11 +1,11 @@
 import { decimalToShortText } from '../units/index.ts';
 import type { Point3 } from '../units/index.ts';
-import { driveData } from './drive-data.ts';
-import { limitsData, towData } from './limits-tow-data.ts';
-import { electricsData } from './electrics-data.ts';
-import { laminateData } from './laminate-data.ts';
-import { floatData } from './float-data.ts';
-import { priceData } from './price-data.ts';
+import { driveData } from './performance/data.ts';
+import { limitsData, towData } from './limits/data.ts';
+import { electricsData } from './electrics/data.ts';
+import { laminateData } from './laminate/data.ts';
+import { floatData } from './float/data.ts';
+import { priceData } from './price/data.ts';
 import type { FigureDatum, Figures } from './types.ts';
 
 const CENTRE = 'sum of mass x position over sum of mass, boat axes';

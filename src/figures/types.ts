@@ -4,16 +4,16 @@ import type { Price, Sensitivity } from '../price/index.ts';
 import type { Build } from '../resolve/index.ts';
 import type { TrailerLoad } from '../tow/index.ts';
 import type { Decimal, NotComputed } from '../units/index.ts';
-import type { DriveFigures } from './drive-figures.ts';
-import type { LimitsFigures } from './limits-figures.ts';
-import type { TowFigures } from './tow-figures.ts';
-import type { ElectricsFigures } from './electrics-figures.ts';
-import type { Gate } from './gate-figures.ts';
-import type { LaminateFigures } from './laminate-figures.ts';
-import type { BoatKitLine } from './boat-kit.ts';
-import type { MixingFigures } from './mixing-figures.ts';
-import type { PartLayUp } from './part-laminate.ts';
-import type { FloatFigures } from './float-types.ts';
+import type { DriveFigures } from './performance/speed.ts';
+import type { LimitsFigures } from './limits/limits.ts';
+import type { TowFigures } from './tow/tow.ts';
+import type { ElectricsFigures } from './electrics/electrics.ts';
+import type { Gate } from './mass/gates.ts';
+import type { LaminateFigures } from './laminate/shell.ts';
+import type { BoatKitLine } from './laminate/boat-kit.ts';
+import type { MixingFigures } from './laminate/mixing.ts';
+import type { PartLayUp } from './laminate/parts.ts';
+import type { FloatFigures } from './float/types.ts';
 
 /** Everything computed for one order. */
 export interface Figures {

@@ -11,7 +11,7 @@ import {
   porpoisingTrim,
   SEA_WATER,
   pitchFor,
-} from '../drive/index.ts';
+} from '../performance/index.ts';
 import {
   cubicMetres,
   kilograms,

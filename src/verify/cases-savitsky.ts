@@ -6,7 +6,7 @@ import {
   runAt,
   SEA_WATER,
   type Water,
-} from '../drive/index.ts';
+} from '../performance/index.ts';
 import {
   kilograms,
   kilogramsPerCubicMetre,

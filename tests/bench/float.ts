@@ -3,10 +3,10 @@
  * up. Beside each stands its ratio to a peer of the same run: the equilibrium, which all the others are made of.
  */
 import { loadWorkspace } from '../../src/cli/load.ts';
-import { ballastTank, conditionsInput, floatingHull } from '../../src/figures/float-input.ts';
+import { ballastTank, conditionsInput, floatingHull } from '../../src/figures/float/input.ts';
 import { floatConditions, findEquilibrium, rightingCurve } from '../../src/float/index.ts';
 import { weighBoat } from '../../src/mass/index.ts';
-import { fuelOf, massInput } from '../../src/figures/inputs.ts';
+import { fuelOf, massInput } from '../../src/figures/mass/input.ts';
 
 /** Milliseconds that each may take, as the design wants it. */
 const WANTED = { equilibrium: 2, 'righting curve': 40, 'all conditions': 150 } as const;

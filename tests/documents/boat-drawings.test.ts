@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { drawBoat } from '../../src/documents/quote-drawing.ts';
-import { drawForWorkshop } from '../../src/documents/workshop-drawing.ts';
+import { drawBoat } from '../../src/documents/sections/boat-drawing.ts';
+import { drawForWorkshop } from '../../src/documents/build-sheet/workshop-drawing.ts';
 import type { Figures } from '../../src/figures/index.ts';
 import { kilograms, metres } from '../../src/units/index.ts';
 import { inventedFigures, SECRETS } from './invented-build.ts';

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { buildSheetView } from '../../src/documents/build-sheet.ts';
+import { buildSheetView } from '../../src/documents/build-sheet/build-sheet.ts';
 import { type IsoDate, ONE } from '../../src/units/index.ts';
 import { fittedFigures } from './fitted-build.ts';
 

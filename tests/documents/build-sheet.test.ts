@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { BuildSheetView } from '../../src/documents/build-sheet-types.ts';
-import { buildSheetView } from '../../src/documents/build-sheet.ts';
+import type { BuildSheetView } from '../../src/documents/build-sheet/types.ts';
+import { buildSheetView } from '../../src/documents/build-sheet/build-sheet.ts';
 import { type Finding, finding } from '../../src/findings/index.ts';
 import type { BuildHours, BuildItem, BuildPart } from '../../src/resolve/index.ts';
 import { type Stage, STAGES } from '../../src/schema/index.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { HandoverView } from '../../src/documents/handover-types.ts';
-import { handoverView } from '../../src/documents/handover.ts';
+import type { HandoverView } from '../../src/documents/handover/types.ts';
+import { handoverView } from '../../src/documents/handover/handover.ts';
 import { amperes } from '../../src/units/index.ts';
 import { breakable, fittedFigures } from './fitted-build.ts';
 import type { Forbidden, KeysOf } from './forbidden-keys.ts';

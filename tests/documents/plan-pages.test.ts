@@ -1,9 +1,9 @@
 import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
-import { csvText } from '../../src/documents/csv.ts';
+import { csvText } from '../../src/documents/yard/csv.ts';
 import { indexView, orderPageView } from '../../src/documents/index.ts';
-import { planPageView } from '../../src/documents/plan-page.ts';
-import { purchasesCsv, purchasesView } from '../../src/documents/purchases.ts';
+import { planPageView } from '../../src/documents/yard/plan-page.ts';
+import { purchasesCsv, purchasesView } from '../../src/documents/yard/purchases.ts';
 import { overviewOrders, planShop, type ShopPlan } from '../../src/plan/index.ts';
 import { type IsoDate, parseDecimal, ZERO } from '../../src/units/index.ts';
 import { loaded } from '../demonstration/workspace.ts';

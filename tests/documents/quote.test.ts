@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { QuoteView } from '../../src/documents/quote-types.ts';
-import { quoteView } from '../../src/documents/quote.ts';
+import type { QuoteView } from '../../src/documents/quote/types.ts';
+import { quoteView } from '../../src/documents/quote/quote.ts';
 import { minorUnits } from '../../src/money/index.ts';
 import type { Forbidden, KeysOf } from './forbidden-keys.ts';
 import { type Invented, inventedFigures, type InventedItem, SECRETS } from './invented-build.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { electricsSection } from '../../src/documents/electrics-section.ts';
+import { electricsSection } from '../../src/documents/order-page/electrics-section.ts';
 import { type BuildSheetView, buildSheetView, handoverView } from '../../src/documents/index.ts';
-import { laminateSection } from '../../src/documents/laminate-section.ts';
+import { laminateSection } from '../../src/documents/order-page/laminate-section.ts';
 import type { Figures } from '../../src/figures/index.ts';
 import { byNumber, figuresOf } from '../demonstration/workspace.ts';
 import { breakable } from './fitted-build.ts';

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { computeFigures } from '../../src/figures/index.ts';
-import { boatKit } from '../../src/figures/boat-kit.ts';
-import { checkLaminate } from '../../src/figures/check-laminate.ts';
-import { laminateFigures } from '../../src/figures/laminate-figures.ts';
-import { mixingOf } from '../../src/figures/mixing-figures.ts';
-import { type PartLayUp, partLayUps } from '../../src/figures/part-laminate.ts';
+import { boatKit } from '../../src/figures/laminate/boat-kit.ts';
+import { checkLaminate } from '../../src/figures/laminate/check.ts';
+import { laminateFigures } from '../../src/figures/laminate/shell.ts';
+import { mixingOf } from '../../src/figures/laminate/mixing.ts';
+import { type PartLayUp, partLayUps } from '../../src/figures/laminate/parts.ts';
 import type { Build, BuildItem } from '../../src/resolve/index.ts';
 import type { Material, PartLaminate } from '../../src/schema/index.ts';
 import { decimalToNumber, kilograms, metres, parseDecimal, ZERO } from '../../src/units/index.ts';

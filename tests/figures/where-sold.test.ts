@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { methodsOf, placeOf } from '../../src/figures/where-sold.ts';
+import { methodsOf, placeOf } from '../../src/figures/limits/jurisdiction.ts';
 import { ORDER, YARD } from '../read/samples.ts';
 import { resolveSample } from '../resolve/invented.ts';
 

@@ -10,7 +10,7 @@ import {
   trimByEngine,
 } from '../../src/limits/index.ts';
 import { kilograms, metres, radians, watts } from '../../src/units/index.ts';
-import { catalogueHulls } from '../drive/catalogue-hulls.ts';
+import { catalogueHulls } from '../performance/catalogue-hulls.ts';
 
 const DEGREE = Math.PI / 180;
 

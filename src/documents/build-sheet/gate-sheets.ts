@@ -1,0 +1,40 @@
+import { type Figures, type Gate, weighedAt, judgeWeighing } from '../../figures/index.ts';
+import type { Stage } from '../../schema/index.ts';
+import { createFormatter, kilograms } from '../../units/index.ts';
+import { gateContents } from './masses.ts';
+import { figure, row, stageTable, type StageTable, text, write } from './stage-table.ts';
+
+/** What she must weigh when a stage is over, with a blank for what she does weigh and what to do outside the band. */
+export function gateTables({ build, gates }: Figures, stage: Stage): readonly StageTable[] {
+  const gate = gates.find((one) => one.stage === stage);
+  if (!gate) return [];
+  const format = createFormatter(build.yard.locale, build.yard.units);
+  const weighed = weighedAt(build, gate.stage);
+  return [
+    stageTable(`gate-${stage}`, 'Weigh gate', {
+      columns: [
+        text('She weighs'),
+        figure('Expected'),
+        figure('From'),
+        figure('To'),
+        write('Weighed'),
+      ],
+      rows: [
+        row(
+          gateContents(build, gate.stage),
+          format.mass(gate.expected),
+          format.mass(gate.least),
+          format.mass(gate.most),
+          weighed ? format.mass(weighed.mass) : '',
+        ),
+      ],
+      words: [`Within: sign and go on. Lighter: ${outside(gate, -1)} Heavier: ${outside(gate, 1)}`],
+    }),
+  ];
+}
+
+function outside(gate: Gate, sign: -1 | 1): string {
+  const limit = sign < 0 ? gate.least : gate.most;
+  const { todo } = judgeWeighing(gate, kilograms(limit + sign));
+  return `${todo.charAt(0).toLowerCase()}${todo.slice(1)}`;
+}

@@ -1,0 +1,102 @@
+import { type Figures, type KitFigures, LAMINATE_BASIS } from '../../figures/index.ts';
+import { createFormatter, type Formatter, metres, squareMetres } from '../../units/index.ts';
+import {
+  figure,
+  row,
+  type StageRow,
+  stageTable,
+  type StageTable,
+  text,
+  tick,
+} from './stage-table.ts';
+import { NO_BREAK } from '../sections/words.ts';
+
+/** What a laminator lays, and what is cut for it; nothing when the hull has no lay-up. */
+export function laminateTables({ build, laminate }: Figures): readonly StageTable[] {
+  if ('notComputed' in laminate) return [];
+  const format = createFormatter(build.yard.locale, build.yard.units);
+  const thickness = (name: string): string => {
+    const found = laminate.mass.panels.find(({ panel }) => panel.name === name);
+    return found ? `${format.number(found.layUp.thickness * 1000, 1)}${NO_BREAK}mm` : '';
+  };
+  const schedule = stageTable('lay-up', 'Lay-up, from the mould inwards', {
+    columns: [
+      text('Area'),
+      figure('Size'),
+      figure('Cured'),
+      text('Layers, each ticked when it is laid'),
+    ],
+    rows: laminate.panels.map(({ name, area, layers }) =>
+      row(
+        name,
+        format.area(area),
+        thickness(name),
+        layers.map((layer, index) => `${index + 1}${NO_BREAK}${layer.name}`),
+      ),
+    ),
+    notes: [`${LAMINATE_BASIS.layUp.method} ${LAMINATE_BASIS.layUp.caution}`],
+  });
+  const { kit } = laminate;
+  return [schedule, ...(kit.cuts.length === 0 ? [] : [cutTable(kit, format)]), ...coreTable(kit)];
+}
+
+function cutTable({ cuts }: KitFigures, format: Formatter): StageTable {
+  return stageTable('cut-list', 'Cut from the rolls', {
+    columns: [
+      text('Fabric'),
+      figure('Times'),
+      figure('Length'),
+      text('Side by side across the roll'),
+      tick('Cut'),
+    ],
+    rows: cuts.flatMap(({ part, list }) => cutRows(part, list, format)),
+    notes: cuts.map(({ part, list }) => {
+      const off = format.percent(list.waste, 0);
+      const by = list.saving >= 0 ? 'less' : 'more';
+      const saved = format.area(squareMetres(Math.abs(list.saving)));
+      const refused = list.refused.map(({ name, reason }) => ` Not cut: ${name}, ${reason}.`);
+      return `${part}: ${format.length(list.length)} off the roll, ${format.area(list.cutArea)}, ${off} offcut; ${saved} ${by} than the pieces with the yard’s wastage.${refused.join('')}`;
+    }),
+  });
+}
+
+type CutList = KitFigures['cuts'][number]['list'];
+
+/** Rows that are cut alike stand once, with how often. */
+function cutRows(part: string, { rows }: CutList, format: Formatter): readonly StageRow[] {
+  const alike = new Map<string, { readonly length: number; times: number }>();
+  for (const { length, strips } of rows) {
+    const across = strips
+      .map(
+        ({ name, width }) =>
+          `${name.replace(/, strip \d+ of \d+$/, ' strip')} ${format.dimension(width)}`,
+      )
+      .join(' + ');
+    const key = `${across} / ${length}`;
+    const before = alike.get(key);
+    if (before) before.times += 1;
+    else alike.set(key, { length, times: 1 });
+  }
+  return [...alike].map(([key, { length, times }], index) =>
+    row(
+      index === 0 ? part : '',
+      `${format.number(times, 0)}${NO_BREAK}×`,
+      format.dimension(metres(length)),
+      key.slice(0, key.lastIndexOf(' / ')),
+      '',
+    ),
+  );
+}
+
+function coreTable({ lines }: KitFigures): readonly StageTable[] {
+  const cores = lines.filter(({ sheets }) => sheets !== undefined);
+  if (cores.length === 0) return [];
+  return [
+    stageTable('core', 'Core', {
+      columns: [text('Code'), text('Sheet'), figure('Sheets'), tick('Cut')],
+      rows: cores.map(({ part, description, sheets }) =>
+        row(part, description, String(sheets), ''),
+      ),
+    }),
+  ];
+}

@@ -1,0 +1,100 @@
+import { type Figures, LAMINATE_BASIS, type PartLayUp } from '../../figures/index.ts';
+import type { Stage } from '../../schema/index.ts';
+import { createFormatter, type Formatter, kilograms } from '../../units/index.ts';
+import { figure, row, stageTable, type StageTable, text } from './stage-table.ts';
+import { NO_BREAK } from '../sections/words.ts';
+
+/**
+ * One table for each part that is laid up in a stage, with what is cut and mixed for it below.
+ *
+ * A part that is one panel bought laminated has nothing to lay: it stands among what is fetched and fitted.
+ */
+export function partLaminateTables(figures: Figures, stage: Stage): readonly StageTable[] {
+  const { yard } = figures.build;
+  const format = createFormatter(yard.locale, yard.units);
+  const laid = figures.partLayUps.filter((part) => part.stage === stage && !isBought(part));
+  return laid.map((part, index) => tableOf(part, figures, index === laid.length - 1, format));
+}
+
+const isBought = ({ panels, arealess }: PartLayUp): boolean =>
+  panels.length === 1 &&
+  arealess.length === 0 &&
+  panels.every(({ layers }) => layers.every(({ kind }) => kind === 'ready-made'));
+
+function tableOf(part: PartLayUp, figures: Figures, last: boolean, format: Formatter): StageTable {
+  const { item, process, panels, mass, arealess } = part;
+  const how = process === 'hand' ? 'by hand' : 'infused';
+  const thickness = (name: string): string => {
+    const found = mass.panels.find(({ panel }) => panel.name === name);
+    return found && found.layUp.thickness > 0
+      ? `${format.number(found.layUp.thickness * 1000, 1)}${NO_BREAK}mm`
+      : '';
+  };
+  return stageTable(`lay-up-${item.key.replace(':', '-')}`, `Lay-up, ${how}: ${item.name}`, {
+    columns: [
+      text('Area'),
+      figure('Size'),
+      figure('Cured'),
+      text('Layers, each ticked when it is laid'),
+    ],
+    rows: [
+      ...panels.map(({ name, area, layers }) =>
+        row(
+          name,
+          format.area(area),
+          thickness(name),
+          layers.map((layer, index) => `${index + 1}${NO_BREAK}${layer.name}`),
+        ),
+      ),
+      ...arealess.map(({ name, reason }) => row(name, '', '', `Not computed: ${reason}. Ask.`)),
+    ],
+    notes: [
+      [...cutWords(part, format), ...mixWords(part, figures, format)].join(' '),
+      ...(last && stageIsNotTheShells(part, figures)
+        ? [`${LAMINATE_BASIS.layUp.method} ${LAMINATE_BASIS.layUp.caution}`]
+        : []),
+    ].filter((note) => note !== ''),
+  });
+}
+
+/** The shell's own table says how thickness is found. */
+const stageIsNotTheShells = ({ stage }: PartLayUp, { laminate }: Figures): boolean =>
+  'notComputed' in laminate || stage !== 'laminate';
+
+function cutWords({ kit }: PartLayUp, format: Formatter): readonly string[] {
+  const cuts = kit.cuts.map(({ part, list }) => {
+    const strips = new Map<string, number>();
+    for (const { name, length, width } of list.rows.flatMap((one) => one.strips)) {
+      const one = `${name.replace(/, strip \d+ of \d+$/, ' strip')} ${format.dimension(length)} × ${format.dimension(width)}`;
+      strips.set(one, (strips.get(one) ?? 0) + 1);
+    }
+    const cut = [...strips].map(([one, times]) => `${times}${NO_BREAK}× ${one}`).join(', ');
+    const refused = list.refused.map(({ name, reason }) => ` Not cut: ${name}, ${reason}.`);
+    return `Cut from ${part}: ${cut}; ${format.length(list.length)} off the roll.${refused.join('')}`;
+  });
+  const cores = kit.lines.flatMap(({ part, sheets, sheet }) =>
+    sheets === undefined || !sheet
+      ? []
+      : [
+          `${part}: ${sheets}${NO_BREAK}pieces of ${format.dimension(sheet.length)} × ${format.dimension(sheet.width)}.`,
+        ],
+  );
+  return [...cuts, ...cores];
+}
+
+/** How much resin, in how many batches. */
+function mixWords(
+  { kit, resin }: PartLayUp,
+  { mixing }: Figures,
+  format: Formatter,
+): readonly string[] {
+  const line = kit.lines.find(({ part }) => part === resin);
+  if (!line) return [];
+  const amount = `Resin ${line.part}: ${format.mass(kilograms(line.inBoat))}`;
+  const table = mixing.find(({ part }) => part === resin)?.table;
+  if (!table || 'notComputed' in table) return [`${amount}.`];
+  const batches = Math.ceil(line.inBoat / table.largestBatch - 1e-9);
+  return [
+    `${amount}, in at least ${batches} ${batches === 1 ? 'batch' : 'batches'} of at most ${format.mass(table.largestBatch)}.`,
+  ];
+}

@@ -1,0 +1,110 @@
+import type { Figures } from '../../figures/index.ts';
+import { UNIT_KINDS } from '../../units/index.ts';
+import type { BuildSheetView } from './types.ts';
+import { performancePrinter } from '../sections/performance-words.ts';
+import { brakeWords } from '../sections/brake-words.ts';
+import { NO_BREAK } from '../sections/words.ts';
+
+type Facts = BuildSheetView['facts'];
+
+/** What the fitter sets by, and what the trial is held against; nothing that is not computed. */
+export function performanceFacts(figures: Figures): Facts {
+  return [
+    ...transomFact(figures),
+    ...propellerFact(figures),
+    ...trialFact(figures),
+    ...bowFact(figures),
+    ...plateFact(figures),
+    ...trailerFacts(figures),
+  ];
+}
+
+function transomFact({ build, limits }: Figures): Facts {
+  if (!limits.engine || !build.outboard) return [];
+  const { format } = performancePrinter(build);
+  const { ratings, dimensions } = build.hull;
+  const faults = limits.engine.fit.faults.map((fault) => `; ${fault}`).join('');
+  return [
+    {
+      label: 'On the transom',
+      value: `${format.mass(build.outboard.mass)} of ${format.mass(ratings.engineMass)} by the shop’s rating; ${build.outboard.shaft} shaft on ${format.dimension(dimensions.transomHeight)}${faults}`,
+    },
+  ];
+}
+
+function propellerFact({ build, drive }: Figures): Facts {
+  const { propeller } = drive;
+  if (!propeller || 'notComputed' in propeller || !build.outboard) return [];
+  const { format } = performancePrinter(build);
+  const [least, most] = build.outboard.model.fullThrottle.map((turns) => format.number(turns, 0));
+  const inches = format.number(propeller.middle / UNIT_KINDS.length.in, 0);
+  return [
+    {
+      label: 'Propeller',
+      value: `pitch about ${inches}${NO_BREAK}in, for ${least} to ${most}${NO_BREAK}rpm at full throttle, loaded; estimated, trial to confirm`,
+    },
+  ];
+}
+
+/** The speeds that the trial is to confirm. */
+function trialFact({ build, drive }: Figures): Facts {
+  const { band } = performancePrinter(build);
+  const speeds = drive.loadings.flatMap(({ loading, speed }) =>
+    'notComputed' in speed || loading.name.endsWith('ballast')
+      ? []
+      : [`${band(speed.speed)} with ${loading.people} aboard`],
+  );
+  if (speeds.length === 0) return [];
+  return [
+    {
+      label: 'Speed on trial',
+      value: `${[...new Set(speeds)].join(', ')}; estimated to Savitsky 1964, trial to confirm`,
+    },
+  ];
+}
+
+function bowFact({ build, drive }: Figures): Facts {
+  const { bowMotor } = drive;
+  if (!bowMotor || 'notComputed' in bowMotor.needed || 'notComputed' in bowMotor.time) return [];
+  const { format } = performancePrinter(build);
+  const wind = format.number(build.yard.drive.holding.wind / UNIT_KINDS.speed.kn, 0);
+  return [
+    {
+      label: 'Bow motor',
+      value: `holds ${wind}${NO_BREAK}kn of wind for about ${format.number(bowMotor.time.hours, 1)}${NO_BREAK}h; estimated, trial to confirm`,
+    },
+  ];
+}
+
+function plateFact({ build }: Figures): Facts {
+  const { format } = performancePrinter(build);
+  const { ratings } = build.hull;
+  return [
+    {
+      label: 'Capacity plate',
+      value: `${ratings.people} people, ${format.mass(ratings.load)}, ${format.power(ratings.power)}: the shop’s ratings, estimated; the builder confirms and signs`,
+    },
+  ];
+}
+
+function trailerFacts({ build, tow }: Figures): Facts {
+  const { trailer } = tow;
+  if (!trailer) return [];
+  const { format } = performancePrinter(build);
+  const { winchPost, ball, length } = trailer;
+  const isLoaded = !('notComputed' in winchPost) && !('notComputed' in ball);
+  return [
+    ...(isLoaded
+      ? [
+          {
+            label: 'Winch post',
+            value: `${format.length(winchPost.at)} aft of the ball: ${format.mass(ball.onBall)} on it, estimated; weigh the coupling`,
+          },
+        ]
+      : []),
+    {
+      label: 'On the road',
+      value: `${brakeWords(trailer)}${typeof length === 'number' ? ` ${format.length(length)} from ball to end.` : ''} Estimated; confirm with the authority.`,
+    },
+  ];
+}

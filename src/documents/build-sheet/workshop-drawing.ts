@@ -1,0 +1,64 @@
+import { drawMassBars, drawPlacing, drawPlacingSide } from '../../draw/index.ts';
+import type { Figures } from '../../figures/index.ts';
+import { createFormatter } from '../../units/index.ts';
+import type { BuildSheetView } from './types.ts';
+import { drawnItems, drawnNumbers, hullShape, outboardShape } from '../sections/drawing-input.ts';
+import { heeledPicture, waterlinesPicture } from '../sections/float-pictures.ts';
+import { pictureOf } from '../sections/picture.ts';
+
+export interface WorkshopDrawing {
+  /** Where items go from above and from the side, the hull's sections, where the water stands, the mass by group. */
+  readonly pictures: BuildSheetView['pictures'];
+  /** The number of an item in the drawing, by the item's key: the same as in the quote. */
+  readonly numbers: ReadonlyMap<string, string>;
+}
+
+/** What the workshop builds by: the plan view with its grid, the body plan, where the water stands, and bars of mass. */
+export function drawForWorkshop(figures: Figures, fontCss: string): WorkshopDrawing {
+  const { build } = figures;
+  const hull = hullShape(build);
+  const afloat = figures.float?.afloat;
+  const placing = {
+    hull,
+    items: drawnItems(build),
+    ...outboardShape(build),
+    fontCss,
+  };
+  const isBare = placing.items.length === 0 && !build.outboard;
+  return {
+    pictures: [
+      ...(isBare ? [] : placingPictures(placing)),
+      heeledPicture(figures, afloat, fontCss),
+      ...(afloat ? [waterlinesPicture(figures, afloat, fontCss)] : []),
+      {
+        ...pictureOf(massBars(figures, fontCss)),
+        caption: 'Mass by group, and the share of each in the whole.',
+      },
+    ],
+    numbers: drawnNumbers(build),
+  };
+}
+
+function placingPictures(placing: Parameters<typeof drawPlacing>[0]): BuildSheetView['pictures'] {
+  return [
+    {
+      ...pictureOf(drawPlacing(placing)),
+      caption:
+        'Where items go: a cross at the middle of each, its number beside it. The table of places holds the dimensions.',
+    },
+    {
+      ...pictureOf(drawPlacingSide(placing)),
+      caption: 'The same from her starboard side: how far up from the baseline.',
+    },
+  ];
+}
+
+function massBars({ build, mass }: Figures, fontCss: string) {
+  const format = createFormatter(build.yard.locale, build.yard.units);
+  const groups = mass.groups.map((group) => ({
+    name: group.group,
+    mass: group.mass,
+    figure: `${format.mass(group.mass)}, ${format.number(group.share * 100, 0)}%`,
+  }));
+  return drawMassBars({ subject: `the ${build.hull.name}`, groups, fontCss });
+}

@@ -1,0 +1,73 @@
+import type { Build } from '../../resolve/index.ts';
+import type { CautionGroup } from './types.ts';
+
+/**
+ * What can hurt her owner, in a few words. It reminds; local rules and the makers' manuals come before it.
+ *
+ * @source common practice, no source
+ */
+export function handoverCautions(build: Build): readonly CautionGroup[] {
+  return [
+    AFLOAT,
+    FUEL,
+    ...(isWired(build) ? [WIRING] : []),
+    ...(build.trailer ? [TOWING] : []),
+    RULES,
+  ];
+}
+
+/** True of a boat that something electric is in, her outboard's starter too. */
+const isWired = ({ items, outboard }: Build): boolean =>
+  outboard?.model.starting === 'electric' ||
+  items.some(({ current, electrics, hours }) => {
+    const has =
+      electrics !== undefined && Object.values(electrics).some((one) => one !== undefined);
+    return current > 0 || has || hours.some(({ stage }) => stage === 'wiring');
+  });
+
+const AFLOAT: CautionGroup = {
+  heading: 'Load and stability',
+  lines: [
+    'Never carry more people or load than the figures in this pack, and less in wind or waves. A boat that is within her load can still capsize.',
+    'Keep weight low, spread and secured. People who stand, lean or move together to one side can roll her over.',
+    'Water inside makes her heavy and unsteady: pump it out before you go on.',
+    'Anything added later, high up or far aft, changes how she floats. Ask us first.',
+    'Life jackets on. Whoever steers wears the cut-off cord. Stop the engine when somebody is in the water near her.',
+  ],
+};
+
+const FUEL: CautionGroup = {
+  heading: 'Fuel and batteries',
+  lines: [
+    'Petrol vapour is heavier than air, gathers low in a boat and explodes. Engine off, no flame, nobody smoking while you fill; take portable tanks out of the boat to fill them.',
+    'Smell petrol? Do not start the engine and touch no switch. Air the boat and find the leak.',
+    'A battery on charge can give off gas that explodes. Charge with the charger meant for it, with air around it, and keep its terminals covered and strapped.',
+    'Exhaust gas kills without a smell: never idle the engine under a closed canopy.',
+  ],
+};
+
+const WIRING: CautionGroup = {
+  heading: 'Wiring and fuses',
+  lines: [
+    'Turn the battery off before you open a panel and when you leave the boat.',
+    'A fuse protects its wire. Replace it with one of the same rating, never a larger one. If it blows again, have the circuit looked at.',
+    'Do not add equipment to a wire that was not made for it.',
+  ],
+};
+
+const TOWING: CautionGroup = {
+  heading: 'Towing',
+  lines: [
+    'Before every trip: coupling locked, chains on, lights and brakes working, tyres and wheel nuts checked, boat tied down at bow and stern, outboard on its support.',
+    'What the vehicle may tow and the mass on its tow ball are limits of the vehicle: look them up and weigh. Whatever you carry in the boat is part of the load.',
+    'Let hot wheel hubs cool before you reverse them into water. Chock the wheels before anyone goes behind or under her.',
+  ],
+};
+
+const RULES: CautionGroup = {
+  heading: 'Rules',
+  lines: [
+    'This list is a reminder, not a set of instructions. Local rules, the makers’ manuals and the plate on the boat come before it.',
+    'Nothing in this pack is a claim that the boat complies with a rule or standard. Registration, licence, safety equipment and insurance are for her owner to see to.',
+  ],
+};

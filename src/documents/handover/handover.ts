@@ -1,0 +1,105 @@
+import type { Figures } from '../../figures/index.ts';
+import type { Build } from '../../resolve/index.ts';
+import { createFormatter, formatDate } from '../../units/index.ts';
+import { handoverFloat } from '../sections/float-customer.ts';
+import { handoverCautions } from './cautions.ts';
+import { handoverEnergy } from './energy.ts';
+import { fittedItems } from './fitted.ts';
+import { carryFigures, handoverMasses, handoverMassMethod, trialRuns } from './masses.ts';
+import type { HandoverField, HandoverView } from './types.ts';
+import { type DocumentHead, pdfName } from '../sections/head.ts';
+import { plateDrawing } from './plate-drawing.ts';
+import { drawBoat } from '../sections/boat-drawing.ts';
+import type { QuoteOptions } from '../quote/quote.ts';
+import { shopHead } from '../sections/shop-head.ts';
+import { boatName, customerLines, sentence } from '../sections/words.ts';
+
+/** The customer's handover pack: what the boat is, carries and weighs, what was tried, and how to keep her. */
+export function handoverView(
+  figures: Figures,
+  { fontCss, drawn = drawBoat(figures, fontCss) }: QuoteOptions,
+): HandoverView {
+  const { build } = figures;
+  const { order, yard, hull } = build;
+  const standing = handoverStanding(build);
+  return {
+    document: documentHead(build, standing),
+    shop: shopHead(yard),
+    heading: 'Handover pack',
+    boat: boatName(build),
+    lead: [hull.sentence, order.boat.use].map(sentence),
+    customer: customerLines(build),
+    standing,
+    identity: identity(build),
+    pictures: drawn.pictures,
+    plate: plateDrawing(figures, fontCss),
+    ...fittedItems(build, drawn.numbers),
+    masses: handoverMasses(figures),
+    massMethod: handoverMassMethod(figures),
+    carries: carryFigures(figures),
+    basis: sentence(hull.ratings.basis),
+    floats: handoverFloat(figures),
+    energy: handoverEnergy(figures),
+    trials: trialRuns(figures),
+    checklist: yard.handoverChecks,
+    care: yard.care.map(sentence),
+    cautions: handoverCautions(build),
+    signatures: [`For ${yard.shop.name}`, `For ${order.customer.name}`],
+  };
+}
+
+function documentHead(build: Build, { kind }: HandoverView['standing']): DocumentHead {
+  const { order, yard } = build;
+  const pack = `${kind === 'preview' ? 'Preview of handover pack' : 'Handover pack'} ${order.number}`;
+  return {
+    title: `${pack}: ${boatName(build)}`,
+    lang: yard.locale,
+    subject: `What ${order.customer.name} receives: what the boat is, weighs and carries, and how to keep her`,
+    author: yard.shop.name,
+    runningHead: `${pack}, ${boatName(build)}`,
+    reference: pack,
+    pdf: pdfName('handover', order.number),
+  };
+}
+
+/** Handed over, or a preview with blanks to fill. */
+function handoverStanding({ order: { status, dates }, yard }: Build): HandoverView['standing'] {
+  const { handedOver } = dates;
+  if (status === 'handed-over') {
+    return {
+      kind: 'handed-over',
+      word: 'Handed over',
+      sentence:
+        handedOver === undefined
+          ? 'She is with her owner.'
+          : `She went to her owner on ${formatDate(handedOver, yard.locale)}.`,
+    };
+  }
+  return {
+    kind: 'preview',
+    word: 'Preview: filled in at handover',
+    sentence: 'Empty fields are measured, read off or signed on that day.',
+  };
+}
+
+function identity({ order, hull, yard, outboard }: Build): readonly HandoverField[] {
+  const { handedOver } = order.dates;
+  const format = createFormatter(yard.locale, yard.units);
+  const { length, beam } = hull.dimensions;
+  return [
+    { label: 'Hull identification number', value: order.record?.hullNumber ?? '' },
+    { label: 'Model', value: hull.name },
+    ...(order.boat.name === undefined ? [] : [{ label: 'Name', value: order.boat.name }]),
+    { label: 'Order', value: order.number },
+    { label: 'Built by', value: yard.shop.name },
+    { label: 'Length of the hull', value: format.length(length) },
+    { label: 'Beam', value: format.length(beam) },
+    ...(outboard
+      ? [{ label: 'Outboard', value: `${outboard.model.name}, ${outboard.shaft} shaft` }]
+      : []),
+    {
+      label: 'Handed over on',
+      value: handedOver === undefined ? '' : formatDate(handedOver, yard.locale),
+    },
+  ];
+}

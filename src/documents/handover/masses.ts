@@ -1,0 +1,144 @@
+import type { Figures } from '../../figures/index.ts';
+import type { Build } from '../../resolve/index.ts';
+import type { Stage } from '../../schema/index.ts';
+import {
+  createFormatter,
+  formatDate,
+  type Formatter,
+  type Kilograms,
+  kilograms,
+  UNIT_KINDS,
+} from '../../units/index.ts';
+import type { HandoverMass, TrialRun } from './types.ts';
+import { percentText } from '../quote/price.ts';
+import type { KeyFigure } from '../quote/types.ts';
+import { NO_BREAK } from '../sections/words.ts';
+
+const BLANK_RUNS = 3;
+
+/** Masses as computed beside masses as weighed, in the conditions that an owner meets. */
+export function handoverMasses(figures: Figures): readonly HandoverMass[] {
+  const { build, mass } = figures;
+  const { outboard, trailer, yard, order } = build;
+  const format = formatterOf(build);
+  const aboard = [...(outboard ? ['outboard'] : []), ...fuelWords(build, format)];
+  const people = format.number(order.boat.people, 0);
+  const gear = format.mass(yard.gearPerPerson);
+  return [
+    massRow(figures, 'wiring', {
+      condition: 'Completed',
+      contains: 'Everything fitted; no outboard, no fuel, no loose gear.',
+      computed: mass.completed.mass,
+    }),
+    ...(aboard.length === 0
+      ? []
+      : [
+          massRow(figures, 'engine', {
+            condition: 'Ready to launch',
+            contains: `With ${aboard.join(' and ')}; nobody aboard.`,
+            computed: mass.ready.mass,
+          }),
+        ]),
+    ...(trailer
+      ? [
+          massRow(figures, 'trailer', {
+            condition: 'On her trailer',
+            contains: `Ready to launch, on the trailer, no loose gear. With gear for ${people} at ${gear} each: ${format.mass(mass.onTrailer)}, computed.`,
+            computed: kilograms(mass.ready.mass + trailer.tare),
+          }),
+        ]
+      : []),
+  ];
+}
+
+/** How the masses were found and how far to trust them. */
+export function handoverMassMethod({ build: { yard } }: Figures): string {
+  return `Computed: estimated as the sum of the items with ${percentText(yard.massContingency)} contingency; verify by weighing. Where the two differ, what was weighed counts.`;
+}
+
+/** What she may carry, by the shop's rating. */
+export function carryFigures({ build, mass, trailerLoad }: Figures): readonly KeyFigure[] {
+  const { ratings } = build.hull;
+  const { yard, trailer, outboard, order } = build;
+  const format = formatterOf(build);
+  const rated = 'The shop’s rating, to be confirmed by test under local rules.';
+  return [
+    {
+      label: 'People, at most',
+      value: format.number(ratings.people, 0),
+      method: `${rated} Ordered for ${format.number(order.boat.people, 0)}.`,
+    },
+    {
+      label: 'Load, at most',
+      value: format.mass(ratings.load),
+      method: `${rated} People, gear, fuel and fitted options together, without the outboard. As ordered, with people at ${format.mass(yard.personMass)} and ${format.mass(yard.gearPerPerson)} of gear each: ${format.mass(mass.load)}, computed.`,
+    },
+    {
+      label: 'Outboard power, at most',
+      value: format.power(ratings.power),
+      method: `${rated}${outboard ? ` Fitted: ${format.power(outboard.model.power)}.` : ''}`,
+    },
+    {
+      label: 'Outboard mass, at most',
+      value: format.mass(ratings.engineMass),
+      method: `${rated}${outboard ? ` Fitted: ${format.mass(outboard.mass)}.` : ''}`,
+    },
+    ...(trailer && trailerLoad
+      ? [
+          {
+            label: 'Trailer with its load, at most',
+            value: format.mass(trailer.rating),
+            method: `The trailer’s own rating. As ordered: ${format.mass(trailerLoad.total)}, computed; verify on a weighbridge.`,
+          },
+        ]
+      : []),
+  ];
+}
+
+/** Runs on the water as recorded, or rows to write them in. */
+export function trialRuns({ build }: Figures): readonly TrialRun[] {
+  const { order, yard } = build;
+  const format = formatterOf(build);
+  const runs = order.record?.trials ?? [];
+  if (runs.length === 0) return Array.from({ length: BLANK_RUNS }, () => BLANK_RUN);
+  return runs.map(({ date, conditions, people, speed, rpm, by }) => ({
+    date: formatDate(date, yard.locale),
+    conditions,
+    people: format.number(people, 0),
+    speed: `${format.number(speed / UNIT_KINDS.speed.kn, 1)}${NO_BREAK}kn`,
+    rpm: format.number(rpm, 0),
+    by,
+  }));
+}
+
+const BLANK_RUN: TrialRun = { date: '', conditions: '', people: '', speed: '', rpm: '', by: '' };
+
+interface Condition {
+  readonly condition: string;
+  readonly contains: string;
+  readonly computed: Kilograms;
+}
+
+/** @param after - the stage after which she is weighed in this condition */
+function massRow(
+  { build }: Figures,
+  after: Stage,
+  { condition, contains, computed }: Condition,
+): HandoverMass {
+  const { order, yard } = build;
+  const format = formatterOf(build);
+  const weighed = order.record?.masses.findLast(({ stage }) => stage === after);
+  return {
+    condition,
+    contains,
+    computed: format.mass(computed),
+    weighed: weighed ? format.mass(weighed.mass) : '',
+    when: weighed ? formatDate(weighed.date, yard.locale) : '',
+  };
+}
+
+function fuelWords({ order: { fuel } }: Build, format: Formatter): readonly string[] {
+  return fuel === undefined || fuel === 0 ? [] : [`${format.volume(fuel)} of fuel`];
+}
+
+const formatterOf = ({ yard }: Build): Formatter => createFormatter(yard.locale, yard.units);

@@ -1,0 +1,72 @@
+import { drawCapacityPlate, type PlateFact } from '../../draw/index.ts';
+import type { Figures } from '../../figures/index.ts';
+import { createFormatter } from '../../units/index.ts';
+import { type Picture, pictureOf } from '../sections/picture.ts';
+import { boatName, capital } from '../sections/words.ts';
+
+type Captioned = Picture & { readonly caption: string };
+
+/** A draft of the capacity plate; nothing where no method could rate her. */
+export function plateDrawing(figures: Figures, fontCss: string): readonly Captioned[] {
+  const { build, limits } = figures;
+  if ('notComputed' in limits.ratings) return [];
+  const drawing = drawCapacityPlate({
+    standing: limits.plate.standing,
+    boat: boatName(build),
+    facts: [...shopFacts(figures), ...methodFacts(figures)],
+    cautions: cautionsOf(figures),
+    fontCss,
+  });
+  const caption =
+    'A draft of the capacity plate: the shop’s ratings beside estimates by method. It is no plate until the builder has confirmed and signed it.';
+  return [{ ...pictureOf(drawing), caption }];
+}
+
+/** What the shop stands for; what is not settled yet is blank. */
+function shopFacts({ build }: Figures): readonly PlateFact[] {
+  const { hull, yard, order } = build;
+  const format = createFormatter(yard.locale, yard.units);
+  return [
+    { label: 'Builder', value: yard.shop.name },
+    { label: 'Hull identification number', value: order.record?.hullNumber ?? '' },
+    { label: 'Most people', value: format.number(hull.ratings.people, 0) },
+    {
+      label: 'Most load: people, gear, fuel and options, without the outboard',
+      value: format.mass(hull.ratings.load),
+    },
+    { label: 'Greatest power of the outboard', value: format.power(hull.ratings.power) },
+    { label: 'Greatest mass of the outboard', value: format.mass(hull.ratings.engineMass) },
+    { label: 'Design category, or waters', value: '' },
+    { label: 'Buoyancy when swamped', value: '' },
+  ];
+}
+
+/** What each method estimates, and what it wants on the plate. */
+function methodFacts({ build, limits }: Figures): readonly PlateFact[] {
+  const { locale, units } = build.yard;
+  const format = createFormatter(locale, units);
+  const ratings = 'notComputed' in limits.ratings ? [] : limits.ratings;
+  return ratings.map(({ name, people, peopleLoad, load, power, loadMeans }) => {
+    const parts = [
+      typeof people === 'number' ? `${format.number(people, 0)} people` : 'people not computed',
+      ...(peopleLoad === undefined ? [] : [`${format.mass(peopleLoad)} of people`]),
+      typeof load === 'number' ? `${format.mass(load)} (${loadMeans})` : 'load not computed',
+      typeof power === 'number' ? format.power(power) : 'power not computed',
+    ];
+    return { label: `${name}, estimated`, value: parts.join('; ') };
+  });
+}
+
+function cautionsOf({ limits, build }: Figures): readonly string[] {
+  const ratings = 'notComputed' in limits.ratings ? [] : limits.ratings;
+  const lists = limits.plate.lists.filter(({ facts }) => facts.length > 0);
+  return [
+    build.hull.ratings.basis,
+    ...ratings.map(({ caution }) => `${capital(caution)}.`),
+    ...lists.map(({ method, facts }) => {
+      const name = ratings.find((rating) => rating.method === method)?.name ?? method;
+      return `${name}: the plate lists ${facts.join('; ')}.`;
+    }),
+    'In open water, wind or waves the figures may have to be lower. Nothing here claims compliance.',
+  ];
+}

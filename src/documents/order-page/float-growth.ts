@@ -1,0 +1,83 @@
+import type { Afloat, Figures } from '../../figures/index.ts';
+import { createFormatter, type Formatter, UNIT_KINDS } from '../../units/index.ts';
+import {
+  flagRow,
+  figureColumn,
+  plainRow,
+  type SectionTable,
+  textColumn,
+} from '../sections/section.ts';
+import { capital, NO_BREAK, signedSize } from '../sections/words.ts';
+
+type Growth = Afloat['growth'];
+
+const DEGREE = Math.PI / 180;
+
+/** What ten kilograms more of the boat change, and how much she may put on; nothing when she does not float. */
+export function growthSentences(
+  { build }: Figures,
+  { growth: { effect, first, allowed, limits } }: Afloat,
+): readonly string[] {
+  const format = createFormatter(build.yard.locale, build.yard.units);
+  if (!effect) return [];
+  const { mass, draughtAft, draughtFore, trim, freeboard, metacentricHeight } = effect;
+  const changes = [
+    `her draught by ${signedLength(draughtAft, format)} aft and ${signedLength(draughtFore, format)} forward`,
+    `her trim by ${format.number(Math.abs(trim) / DEGREE, 2)} degrees by the ${trim < 0 ? 'bow' : 'stern'}`,
+    `the least freeboard by ${signedLength(freeboard, format)}`,
+    ...(metacentricHeight === undefined
+      ? []
+      : [`GM by ${signedLength(metacentricHeight, format)}`]),
+  ];
+  const told = `Each ${format.mass(mass)} that she puts on over her life changes, fully loaded, ${list(changes)}.`;
+  const isPast = limits.some(({ margin }) => margin.outcome === 'already past');
+  const room = first
+    ? `${isPast ? 'Past the limits that are marked below as ordered, she' : 'She'} may put on ${format.mass(first.growth)} before she meets ${first.name}`
+    : 'None of the limits below is met by growth';
+  const counted = allowed > 0 ? `; the shop allows for ${format.mass(allowed)}.` : '.';
+  return [told, `${room}${counted}`];
+}
+
+/** Growth until each limit is met. */
+export function growthTable(
+  { limits, boat, first, allowed }: Growth,
+  format: Formatter,
+): SectionTable {
+  return {
+    caption: 'How much the boat herself may put on until a limit is met',
+    columns: [
+      textColumn('Limit'),
+      figureColumn('Growth'),
+      figureColumn('Share of the completed boat'),
+    ],
+    rows: limits.map(({ name, margin }) => {
+      if (margin.outcome === 'already past')
+        return flagRow(capital(name), 'past it as ordered', '–');
+      if (margin.outcome === 'not met') {
+        return plainRow(capital(name), `more than ${format.mass(boat)}`, '–');
+      }
+      const { growth } = margin;
+      const isShort = name === first?.name && growth < allowed;
+      return (isShort ? flagRow : plainRow)(
+        capital(name),
+        format.mass(growth),
+        format.percent(growth / boat, 0),
+      );
+    }),
+  };
+}
+
+/** "+1.4 mm": changes are told to a tenth of a millimetre, or a hundredth of an inch. */
+function signedLength(change: number, format: Formatter): string {
+  const length = Math.abs(change);
+  return signedSize(
+    change,
+    format.system === 'metric'
+      ? `${format.number(length * 1000, 1)}${NO_BREAK}mm`
+      : `${format.number(length / UNIT_KINDS.length.in, 2)}${NO_BREAK}in`,
+  );
+}
+
+function list(parts: readonly string[]): string {
+  return parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
+}

@@ -1,0 +1,163 @@
+import { type Afloat, conditionOf, type Figures } from '../../figures/index.ts';
+import { createFormatter, type Formatter, kilograms } from '../../units/index.ts';
+import { BALLAST_METHOD, ballastSentences } from '../sections/float-ballast-words.ts';
+import { growthSentences, growthTable } from './float-growth.ts';
+import { heeledPicture, rightingPicture, waterlinesPicture } from '../sections/float-pictures.ts';
+import { swampedMethod, swampedTable } from './float-swamped.ts';
+import {
+  adviceSentence,
+  conditionName,
+  conditionSentence,
+  trimByEnd,
+  FLOAT_METHOD,
+  offsetSentence,
+  takenSentence,
+  toldConditions,
+} from '../sections/float-words.ts';
+import {
+  figureColumn,
+  flagRow,
+  plainRow,
+  type Section,
+  section,
+  type SectionTable,
+  sumRow,
+  textColumn,
+} from '../sections/section.ts';
+import { present } from '../sections/words.ts';
+
+type Condition = Afloat['conditions'][number];
+type State = NonNullable<Condition['state']>;
+/** Moves less than this print as nothing: a twentieth of a degree. */
+const PRINTS = Math.PI / 3600;
+
+/** How she floats, for the yard: every condition, stability, trim, ballast and what is left when swamped. */
+export function floatSection(figures: Figures, fontCss: string): Section {
+  const afloat = figures.float?.afloat;
+  if (!afloat) {
+    return section('floating', 'Floating', {
+      words: ['How she floats: not computed: the lines of the hull close to no shape.'],
+    });
+  }
+  const { swamped } = afloat;
+  const format = createFormatter(figures.build.yard.locale, figures.build.yard.units);
+  return section('floating', 'Floating', {
+    words: present([
+      adviceSentence(figures, afloat),
+      takenSentence(afloat),
+      ...toldConditions(figures, afloat).map((condition) => conditionSentence(condition, figures)),
+      centimetreSentence(afloat, format),
+      offsetSentence(figures, afloat),
+      ...ballastSentences(figures, afloat),
+      ...growthSentences(figures, afloat),
+      ...(swamped ? [] : ['Whether she floats swamped: not computed: the hull says no foam.']),
+    ]),
+    tables: [
+      ...conditionTables(figures, afloat, format),
+      trimTable(afloat, format),
+      growthTable(afloat.growth, format),
+      ...(swamped ? [swampedTable(swamped, format)] : []),
+    ],
+    pictures: [
+      waterlinesPicture(figures, afloat, fontCss),
+      heeledPicture(figures, afloat, fontCss),
+      ...rightingPicture(figures, afloat, fontCss),
+    ],
+    notes: [
+      FLOAT_METHOD,
+      `People to one side are held against: ${afloat.offset.basis}. An estimate; verify by an offset-load test.`,
+      'Righting arms: true heeled volume with trim free, the hull closed at the sheer; verify by an inclining test.',
+      'Growth: what the boat herself puts on beyond the contingency, at her own centre raised as the yard allows; estimated by hydrostatics from the drawn lines; verify by weighing her again.',
+      'A place for a thing that moves counts as free where nothing of known size stands; look before you move it.',
+      ...(afloat.ballast ? [BALLAST_METHOD] : []),
+      ...(swamped ? [swampedMethod(swamped)] : []),
+      'None of these figures is a claim that she complies with a rule.',
+    ],
+  });
+}
+
+/** How much weight she feels, for whoever moves or adds some. */
+function centimetreSentence({ perCentimetre }: Afloat, format: Formatter): string | undefined {
+  if (!perCentimetre) return undefined;
+  const { sinks, trims } = perCentimetre;
+  return `Fully loaded, ${format.mass(sinks)} more sinks her by 1 cm, and ${format.mass(kilograms(trims))} moved 1 m forward or aft trims her by 1 cm over her length in the water.`;
+}
+
+/** Draught, trim and heel in one table, freeboards and GM in the next: together they would not fit a page. */
+function conditionTables(
+  figures: Figures,
+  afloat: Afloat,
+  format: Formatter,
+): readonly SectionTable[] {
+  const told = toldConditions(figures, afloat);
+  const row = (condition: Condition, cells: (state: State) => readonly string[], count: number) => {
+    const { state, equilibrium } = condition;
+    const name = conditionName(condition, figures);
+    if (state) return plainRow(name, ...cells(state));
+    const why = equilibrium.outcome === 'floats' ? '' : equilibrium.why;
+    const blanks = Array.from({ length: count - 1 }, () => '–');
+    return flagRow(name, `not computed: ${why}`, ...blanks);
+  };
+  return [
+    {
+      caption: 'Draught, trim and heel',
+      columns: [
+        textColumn('Condition'),
+        ...['Draught aft', 'Draught fore', 'Trim', 'Heel', 'People', 'Mass'].map(figureColumn),
+      ],
+      rows: told.map((condition) =>
+        row(
+          condition,
+          (state) => [
+            format.dimension(state.draughtAft),
+            format.dimension(state.draughtFore),
+            state.trims === 'level' ? 'level' : `${format.degrees(state.trim)} ${state.trims}`,
+            state.leans === 'upright' ? 'upright' : `${format.degrees(state.heel)} ${state.leans}`,
+            format.number(condition.people, 0),
+            format.mass(condition.load.mass),
+          ],
+          6,
+        ),
+      ),
+    },
+    {
+      caption: 'Freeboard and GM',
+      columns: [
+        textColumn('Condition'),
+        ...['Bow', 'Side', 'Transom', 'Lowest opening', 'GM'].map(figureColumn),
+      ],
+      rows: told.map((condition) => row(condition, (state) => freeboardCells(state, format), 5)),
+    },
+  ];
+}
+
+function freeboardCells({ freeboards, metacentricHeight }: State, format: Formatter) {
+  const { bow, side, transom, lowest } = freeboards;
+  return [
+    ...[bow, side, transom, lowest].map(({ freeboard }) => format.dimension(freeboard)),
+    metacentricHeight ? format.dimension(metacentricHeight.byForm) : 'not computed',
+  ];
+}
+
+function trimTable(afloat: Afloat, format: Formatter): SectionTable {
+  const { trimEffects, trim } = afloat;
+  const way = (angle: number): string => trimByEnd(angle, format);
+  const state = conditionOf(afloat, 'fully loaded')?.state;
+  return {
+    caption: 'What moves her trim most, fully loaded, and what moving one thing would gain',
+    columns: [textColumn('What'), figureColumn('Mass'), figureColumn('Trim')],
+    rows: [
+      ...trimEffects
+        .filter(({ trim: angle }) => Math.abs(angle) >= PRINTS)
+        .map(({ name, mass, trim: angle }) => plainRow(name, format.mass(mass), way(angle))),
+      ...(state ? [sumRow('As ordered', '', way(state.trim))] : []),
+      ...trim.moves.map(({ item, to }) =>
+        plainRow(
+          `${item.count > 1 ? 'one of ' : ''}${item.name}, moved ${to.name}`,
+          format.mass(item.each),
+          way(to.plane.trim),
+        ),
+      ),
+    ],
+  };
+}

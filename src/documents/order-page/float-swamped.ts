@@ -1,0 +1,59 @@
+import type { Afloat } from '../../figures/index.ts';
+import { type Formatter, kilograms } from '../../units/index.ts';
+import {
+  figureColumn,
+  flagRow,
+  plainRow,
+  type SectionTable,
+  sumRow,
+  textColumn,
+} from '../sections/section.ts';
+
+type Swamped = NonNullable<Afloat['swamped']>;
+
+/** How the foam was reckoned, and what the two ways leave out. */
+export function swampedMethod({ uncounted }: Swamped): string {
+  const without = uncounted.length > 0 ? `, without ${uncounted.join(' and ')}` : '';
+  return `Foam: estimated to the US Coast Guard Boatbuilder’s Handbook’s method for 33 CFR 183 subpart G (monohull outboard boats shorter than 20 ft), which counts neither core nor fuel here; and by Archimedes’ principle${without}, with people half under water, fuel as ordered in a closed tank that stays shut, and loose gear that stays aboard. Air shut in lockers and tanks is not counted. Verify by a swamping test.`;
+}
+
+/** What foam is asked for, and whether what floats carries what sinks. */
+export function swampedTable(
+  { foam, rule, balance, counted }: Swamped,
+  format: Formatter,
+): SectionTable {
+  const needed =
+    'notComputed' in rule
+      ? [plainRow('Foam that the method asks for', `not computed: ${rule.notComputed}`)]
+      : [
+          plainRow('for the boat', format.volume(rule.foam.boat)),
+          plainRow('for outboard, controls and battery', format.volume(rule.foam.propulsion)),
+          plainRow('for people and gear', format.volume(rule.foam.people)),
+          sumRow(
+            rule.applies ? 'Foam that the method asks for' : 'Foam, were the method to apply',
+            format.volume(rule.foam.total),
+          ),
+          (rule.stillNeeded > 0 ? flagRow : plainRow)(
+            'Foam still needed',
+            format.volume(rule.stillNeeded),
+          ),
+        ];
+  return {
+    caption: 'When she is swamped',
+    columns: [textColumn('What'), figureColumn('Amount')],
+    rows: [
+      ...needed,
+      plainRow('Foam that she has', format.volume(foam)),
+      ...counted.map(({ name, weight }) =>
+        plainRow(
+          `${weight < 0 ? 'Lift of' : 'Weight under water of'} ${name}`,
+          format.mass(kilograms(Math.abs(weight))),
+        ),
+      ),
+      (balance.reserve < 0 ? flagRow : plainRow)(
+        'All lift, the foam’s too, less all that weighs under water',
+        format.mass(balance.reserve),
+      ),
+    ],
+  };
+}

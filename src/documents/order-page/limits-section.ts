@@ -1,0 +1,56 @@
+import type { Figures, LimitsFigures } from '../../figures/index.ts';
+import { limitsTables } from './limits-tables.ts';
+import { notComputed, performancePrinter } from '../sections/performance-words.ts';
+import { type Section, section } from '../sections/section.ts';
+import { capital, sentence } from '../sections/words.ts';
+
+type Rating = Exclude<LimitsFigures['ratings'], { readonly notComputed: string }>[number];
+
+/** People, load and power by each of the yard's methods, the screening for categories, the outboard's fit. */
+export function limitsSection(figures: Figures): Section {
+  const { limits, build } = figures;
+  const ratings = 'notComputed' in limits.ratings ? [] : limits.ratings;
+  return section('limits', 'Limits', {
+    words: [
+      'Estimates to stand beside the shop’s own ratings; none of them is a certificate.',
+      ...('notComputed' in limits.ratings ? [`Ratings: ${notComputed(limits.ratings)}.`] : []),
+      ...(build.yard.limits.categories.length > 0 ? [categoryWords(limits)] : []),
+    ],
+    tables: limitsTables(figures, performancePrinter(build)),
+    notes: [
+      ...ratings.map(ratingNote),
+      'Screening: freeboard, heel and downflooding height only, estimated to ISO 12217-1:2015, as quoted by others. Verify by the tests of ISO 12217.',
+    ],
+  });
+}
+
+/** How a method counts, what for, and who verifies it. */
+function ratingNote({
+  name,
+  loadMeans,
+  validity,
+  symbols,
+  besides,
+  power,
+  caution,
+}: Rating): string {
+  return [
+    `${name}: load is ${loadMeans}. For ${validity}.`,
+    ...(typeof power === 'object' ? [`Power ${notComputed(power)}.`] : []),
+    `Symbols: ${symbols.map(([symbol, meaning]) => `${symbol}, ${meaning}`).join('; ')}.`,
+    ...besides.map((one) => sentence(capital(one))),
+    `${capital(caution)}.`,
+  ].join(' ');
+}
+
+/** What a screening comes to: never a category. */
+export function categoryWords({ categories }: LimitsFigures): string {
+  const verify = 'verify by the tests of ISO 12217.';
+  if ('notComputed' in categories) {
+    return `Loaded as ordered, screened for neither category C nor D: ${categories.notComputed}; ${verify}`;
+  }
+  const passed = categories.find(({ passes }) => passes);
+  return passed
+    ? `Loaded as ordered, screened for category ${passed.category}: an estimate, not a category; ${verify}`
+    : `Loaded as ordered, screened for neither category C nor D; ${verify}`;
+}

@@ -1,0 +1,60 @@
+import type { OrderState } from '../../plan/index.ts';
+import { alternativesSection } from './alternatives-section.ts';
+import { costingSection, sensitivitySection } from './costing-section.ts';
+import { driftSection } from './drift-section.ts';
+import { electricsSection } from './electrics-section.ts';
+import { floatSection } from './float-section.ts';
+import { laminateSection } from './laminate-section.ts';
+import type { PageHead } from '../sections/head.ts';
+import { limitsSection } from './limits-section.ts';
+import { planSection } from './plan-section.ts';
+import type { Section } from '../sections/section.ts';
+import { speedSection } from './speed-section.ts';
+import { towingSection } from './towing-section.ts';
+import { variationsSection } from './variations-section.ts';
+import { boatName } from '../sections/words.ts';
+
+/** One order for the yard: all that was computed, costs and margins among it. */
+export interface OrderPageView {
+  readonly document: PageHead;
+  readonly heading: string;
+  readonly lead: string;
+  readonly sections: readonly Section[];
+}
+
+/**
+ * The yard's page of one order; undefined when it could not be computed.
+ *
+ * @param fontCss - `@font-face` rules: a drawing is an image, and an image cannot use the fonts of its page
+ */
+export function orderPageView(state: OrderState, fontCss: string): OrderPageView | undefined {
+  const { entry, issued, drift, account } = state;
+  const { figures, quoted, alternatives, variations } = entry;
+  if (!figures || !quoted) return undefined;
+  const { order, yard } = figures.build;
+  const heading = `${order.number}: ${boatName(figures.build)}`;
+  return {
+    document: {
+      title: heading,
+      lang: yard.locale,
+      subject: `What order ${order.number} costs, earns, weighs and does; for the yard only`,
+      author: yard.shop.name,
+    },
+    heading,
+    lead: `${order.customer.name}. For the yard only: costs and margins are on this page.`,
+    sections: [
+      costingSection(figures, account),
+      sensitivitySection(figures, account),
+      ...(alternatives.length > 0 ? [alternativesSection(alternatives, quoted)] : []),
+      floatSection(figures, fontCss),
+      speedSection(figures, fontCss),
+      limitsSection(figures),
+      towingSection(figures, fontCss),
+      laminateSection(figures),
+      electricsSection(figures, fontCss),
+      driftSection(issued, drift, yard),
+      variationsSection(variations, quoted, account),
+      planSection(state, figures, yard),
+    ],
+  };
+}

@@ -1,0 +1,112 @@
+import type { Figures, PartLayUp } from '../../figures/index.ts';
+import { type Formatter, kilograms } from '../../units/index.ts';
+import {
+  figureColumn,
+  flagRow,
+  plainRow,
+  type SectionRow,
+  type SectionTable,
+  sumRow,
+  textColumn,
+} from '../sections/section.ts';
+
+const PARTS = ['fibre', 'resin', 'gelcoat', 'core', 'total'] as const;
+type Masses = Readonly<Record<(typeof PARTS)[number], number>>;
+
+/** Fibre, resin, gelcoat, core and all together, in cells. */
+export const massCells =
+  (format: Formatter) =>
+  (one: Masses): readonly string[] =>
+    PARTS.map((part) => `${format.number(one[part], 1)} kg`);
+
+/** Panels of structure and options, and what all that is laminated weighs; nothing without such a lay-up. */
+export function partTables(figures: Figures, format: Formatter): readonly SectionTable[] {
+  const { partLayUps } = figures;
+  if (partLayUps.length === 0) return [];
+  return [
+    {
+      caption: 'Panels of structure and options',
+      columns: [
+        textColumn('Panel'),
+        textColumn('Of'),
+        ...['Area', 'Thickness, mm', 'Fibre', 'Resin', 'Gelcoat', 'Core', 'Mass'].map(figureColumn),
+      ],
+      rows: partLayUps.flatMap((part) => rowsOf(part, format)),
+    },
+    togetherTable(figures, format),
+  ];
+}
+
+function rowsOf({ item, mass, arealess }: PartLayUp, format: Formatter): readonly SectionRow[] {
+  const masses = massCells(format);
+  return [
+    ...mass.panels.map(({ panel, layUp, ...each }) =>
+      plainRow(
+        panel.name,
+        item.name,
+        format.area(panel.area),
+        layUp.thickness > 0 ? format.number(layUp.thickness * 1000, 1) : 'coat',
+        ...masses(each),
+      ),
+    ),
+    ...[...arealess, ...mass.refused.map(({ panel: { name }, reason }) => ({ name, reason }))].map(
+      ({ name, reason }) =>
+        flagRow(`${name}, not computed: ${reason}`, item.name, '', '', '', '', '', '', ''),
+    ),
+  ];
+}
+
+/** Lay-ups against the masses that the catalogue gives their items. */
+function togetherTable({ laminate, partLayUps, build }: Figures, format: Formatter): SectionTable {
+  const masses = massCells(format);
+  const shell =
+    'notComputed' in laminate
+      ? []
+      : [
+          {
+            name: 'Shell',
+            mass: laminate.mass,
+            rest: kilograms(0),
+            itemMass: build.hull.shell.mass,
+          },
+        ];
+  const all = [
+    ...shell,
+    ...partLayUps.map(({ item, mass, rest }) => ({
+      name: item.name,
+      mass,
+      rest,
+      itemMass: item.mass,
+    })),
+  ];
+  const sum = (of: (one: (typeof all)[number]) => number): number =>
+    all.reduce((total, one) => total + of(one), 0);
+  const together: Masses = {
+    fibre: sum(({ mass }) => mass.fibre),
+    resin: sum(({ mass }) => mass.resin),
+    gelcoat: sum(({ mass }) => mass.gelcoat),
+    core: sum(({ mass }) => mass.core),
+    total: sum(({ mass }) => mass.total),
+  };
+  const kg = (value: number): string => `${format.number(value, 1)} kg`;
+  return {
+    caption: 'All that is laminated, with what else is in the mass of each',
+    columns: [
+      textColumn('Part'),
+      ...['Fibre', 'Resin', 'Gelcoat', 'Core', 'Laminate', 'Else', 'By the catalogue'].map(
+        figureColumn,
+      ),
+    ],
+    rows: [
+      ...all.map(({ name, mass, rest, itemMass }) =>
+        plainRow(name, ...masses(mass), kg(rest), kg(itemMass)),
+      ),
+      sumRow(
+        'Together',
+        ...masses(together),
+        kg(sum(({ rest }) => rest)),
+        kg(sum(({ itemMass }) => itemMass)),
+      ),
+    ],
+  };
+}

@@ -1,0 +1,40 @@
+import type { Figures } from '../../figures/index.ts';
+import type { OrderState } from '../../plan/index.ts';
+import { STAGES, type Yard } from '../../schema/index.ts';
+import { formatDate } from '../../units/index.ts';
+import { STAGE_NAMES } from '../sections/stage-names.ts';
+import { timeliness } from '../yard/plan-page.ts';
+import { plainRow, type Section, section, textColumn } from '../sections/section.ts';
+
+/** When the plan builds this order, stage by stage; a stage without work has no line. */
+export function planSection(
+  { planned }: OrderState,
+  { stageHours }: Pick<Figures, 'stageHours'>,
+  yard: Yard,
+): Section {
+  if (!planned)
+    return section('plan', 'Plan', {
+      words: ['Not in the plan: only orders that are accepted and not handed over are.'],
+    });
+  const { starts, ends, promised, binds, stages } = planned;
+  const worked = new Set(stageHours.map(({ stage }) => stage));
+  const day = (date: typeof starts): string => formatDate(date, yard.locale);
+  const late =
+    promised === undefined ? '' : `, promised for ${day(promised)}: ${timeliness(planned, yard)}`;
+  return section('plan', 'Plan', {
+    words: [
+      `From ${day(starts)} to ${day(ends)}${late}. She waits for ${binds === '' ? 'nothing but her own work' : binds}.`,
+    ],
+    tables: [
+      {
+        caption: 'Stages still to be done',
+        columns: ['Stage', 'From', 'To'].map(textColumn),
+        rows: STAGES.filter((stage) => worked.has(stage)).flatMap((stage) => {
+          const days = stages.get(stage);
+          return days ? [plainRow(STAGE_NAMES[stage], day(days.starts), day(days.ends))] : [];
+        }),
+      },
+    ],
+    notes: ['The plan of all orders, and how it is made: page Plan.'],
+  });
+}

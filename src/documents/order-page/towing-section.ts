@@ -1,0 +1,93 @@
+import { drawOnTrailer } from '../../draw/index.ts';
+import type { Figures, TrailerFigures } from '../../figures/index.ts';
+import { type Formatter, metres } from '../../units/index.ts';
+import { brakeWords } from '../sections/brake-words.ts';
+import { hullShape, outboardShape } from '../sections/drawing-input.ts';
+import { notComputed, performancePrinter } from '../sections/performance-words.ts';
+import { pictureOf } from '../sections/picture.ts';
+import { type Section, section } from '../sections/section.ts';
+import { towingTables } from './towing-tables.ts';
+
+const NO_VEHICLE =
+  'The order does not say what tows her: no vehicle’s limits are checked. Ask for them.';
+const MAKERS =
+  'Limits of vehicle, axles, tyres and roof are their makers’; look them up on the plates. Nothing here claims compliance.';
+
+/** Ball load, winch post, brakes, running gear, width, and what vehicle and roof may carry. */
+export function towingSection(figures: Figures, fontCss: string): Section {
+  const { tow, build } = figures;
+  const { format } = performancePrinter(build);
+  const { trailer, roof } = tow;
+  return section('towing', 'Towing', {
+    words: [
+      ...(trailer ? trailerWords(trailer, format) : ['No trailer is in this order.']),
+      ...(trailer && !build.order.tow?.vehicle ? [NO_VEHICLE] : []),
+      ...(roof ? ['On a roof: the boat completed, without outboard, fuel and loose gear.'] : []),
+    ],
+    tables: towingTables(figures, format),
+    pictures: trailer ? trailerPictures(figures, trailer, fontCss) : [],
+    notes: [...(trailer ? trailerNotes(trailer) : []), ...(trailer || roof ? [MAKERS] : [])],
+  });
+}
+
+function trailerWords(trailer: TrailerFigures, format: Formatter): readonly string[] {
+  const { ball, winchPost, coupling, length } = trailer;
+  return [
+    'notComputed' in ball
+      ? `Ball load: ${notComputed(ball)}.`
+      : `On the ball: ${format.mass(ball.onBall)}, ${format.percent(ball.share, 1)} of ${format.mass(ball.total)}; verify by weighing the coupling.`,
+    'notComputed' in winchPost
+      ? `Winch post: ${notComputed(winchPost)}.`
+      : `Winch post: ${format.length(winchPost.at)} aft of the ball; ${format.percent(trailer.usualShare, 0)}, the usual share, is on the ball at ${format.length(winchPost.usual)}.`,
+    brakeWords(trailer),
+    typeof length === 'number'
+      ? `Length behind the ball: ${format.length(length)}.`
+      : `Length behind the ball: ${notComputed(length)}.`,
+    ...(typeof coupling === 'number'
+      ? [`Couplings must stand a D-value of ${format.number(coupling, 1)} kN.`]
+      : []),
+  ];
+}
+
+function trailerPictures(
+  { build }: Figures,
+  { ball, winchPost, trailer }: TrailerFigures,
+  fontCss: string,
+): Section['pictures'] {
+  const { axle } = trailer;
+  if (axle === undefined) return [];
+  if ('notComputed' in ball || 'notComputed' in winchPost) return [];
+  const { format } = performancePrinter(build);
+  const hull = hullShape(build);
+  const both = axle * (1 - ball.share);
+  const drawing = drawOnTrailer({
+    hull,
+    ...outboardShape(build),
+    winchPost: winchPost.at,
+    axle,
+    axles: trailer.axles,
+    trailerLength: trailer.length,
+    centre: both,
+    texts: {
+      ball: `${format.mass(ball.onBall)} on the ball`,
+      axles: `${format.mass(ball.onAxles)} on the wheels`,
+      winchPost: `winch post ${format.length(winchPost.at)}`,
+      axle: `axle ${format.length(axle)}`,
+      centre: `centre of boat and trailer ${format.length(metres(both))}`,
+    },
+    fontCss,
+  });
+  const caption =
+    'The boat on her trailer, distances aft of the ball to scale; the trailer is a sketch. Estimated from moments; verify by weighing the coupling.';
+  return [{ ...pictureOf(drawing), caption }];
+}
+
+function trailerNotes({ brakes }: TrailerFigures): readonly string[] {
+  return [
+    'Ball load from moments about the axle, level ground, with the boat’s computed centre of mass, fuel and loose gear aboard. Shares of the total: common practice, no source. Verify on a weighbridge.',
+    ...('notComputed' in brakes
+      ? []
+      : [`Brakes by mass thresholds: ${brakes.source}. Estimated; confirm with the authority.`]),
+    'Length and width on the road: as quoted by others and from memory; confirm with the authority.',
+  ];
+}

@@ -1,0 +1,76 @@
+import type { Figures, TrailerFigures } from '../../figures/index.ts';
+import { type Formatter, kilograms, metres } from '../../units/index.ts';
+import { notComputed } from '../sections/performance-words.ts';
+import {
+  figureColumn,
+  flagRow,
+  plainRow,
+  type SectionRow,
+  type SectionTable,
+  textColumn,
+} from '../sections/section.ts';
+
+type Margins = readonly TrailerFigures['width'][];
+type Known = TrailerFigures['gear'];
+
+/** What is left of every limit of trailer, vehicle, road and roof; nothing where the order has none of them. */
+export function towingTables(figures: Figures, format: Formatter): readonly SectionTable[] {
+  const { trailer, roof = [] } = figures.tow;
+  const rows = [...(trailer ? trailerRows(figures, trailer, format) : []), ...rowsOf(roof, format)];
+  if (rows.length === 0) return [];
+  return [
+    {
+      caption: 'What is left of every limit on the road',
+      columns: [textColumn('What'), ...['Value', 'Limit', 'Left'].map(figureColumn)],
+      rows,
+    },
+  ];
+}
+
+function trailerRows(
+  { trailerLoad, build }: Figures,
+  { trailer, gear, vehicle, width, share, lengths, winchPost, brakes }: TrailerFigures,
+  format: Formatter,
+): readonly SectionRow[] {
+  const whole: Margins = trailerLoad
+    ? [
+        {
+          name: 'boat and trailer together, by the trailer’s rating',
+          value: trailerLoad.total,
+          limit: trailer.rating,
+          left: trailerLoad.left,
+          unit: 'kg',
+          holds: trailerLoad.left >= 0,
+        },
+      ]
+    : [];
+  const rows = (what: string, margins: Known): readonly SectionRow[] =>
+    'notComputed' in margins
+      ? [plainRow(what, notComputed(margins), '', '')]
+      : rowsOf(margins, format);
+  const tows = build.order.tow?.vehicle;
+  const isHalfKnown = tows?.together !== undefined && tows.laden === undefined;
+  return [
+    ...rowsOf(whole, format),
+    ...rows('load of axles and tyres', gear),
+    ...rows('brakes', 'notComputed' in brakes ? brakes : brakes.margins),
+    ...rows('share on the ball', share),
+    ...rows('winch post', 'notComputed' in winchPost ? winchPost : winchPost.margins),
+    ...rows('length on the road', lengths),
+    ...rowsOf([width], format),
+    ...rows('towing vehicle', vehicle),
+    ...(isHalfKnown
+      ? [plainRow('vehicle and trailer together', 'not computed: laden: is missing', '', '')]
+      : []),
+  ];
+}
+
+function rowsOf(margins: Margins, format: Formatter): readonly SectionRow[] {
+  return margins.map(({ name, value, limit, left, unit, holds }) => {
+    const print = (number: number): string => {
+      if (unit === 'kg') return format.mass(kilograms(number));
+      return unit === 'm' ? format.length(metres(number)) : format.percent(number, 1);
+    };
+    return (holds ? plainRow : flagRow)(name, print(value), print(limit), print(left));
+  });
+}

@@ -1,0 +1,26 @@
+import type { Drift } from '../../issued/index.ts';
+import { formatMoney, isZero, type Money } from '../../money/index.ts';
+import type { Yard } from '../../schema/index.ts';
+import { formatDate, type IsoDate } from '../../units/index.ts';
+import type { QuoteView } from './types.ts';
+
+/** The revision that a quote takes the place of, and what became of its price. */
+export interface EarlierRevision {
+  readonly revision: number;
+  readonly issuedOn: IsoDate;
+  readonly drift: Drift;
+}
+
+/** What changed since the revision before: rows with their old and new price, never why. */
+export function quoteChanges(
+  { revision, issuedOn, drift }: EarlierRevision,
+  yard: Yard,
+): NonNullable<QuoteView['changes']> {
+  const print = (amount: Money): string => (isZero(amount) ? '' : formatMoney(amount, yard.locale));
+  return {
+    since: `Revision ${revision}, ${formatDate(issuedOn, yard.locale)}`,
+    rows: drift.rows.map(({ name, was, now }) => ({ name, was: print(was), now: print(now) })),
+    was: formatMoney(drift.was, yard.locale),
+    now: formatMoney(drift.now, yard.locale),
+  };
+}

@@ -1,0 +1,165 @@
+import type { Figures } from '../../figures/index.ts';
+import {
+  addMoney,
+  formatMoney,
+  isNegative,
+  isZero,
+  type Money,
+  subtractMoney,
+  sumMoney,
+} from '../../money/index.ts';
+import { type Decimal, decimalToShortText } from '../../units/index.ts';
+import type { QuoteSum, QuoteView } from './types.ts';
+import { sentence } from '../sections/words.ts';
+
+type Print = (money: Money) => string;
+
+/** The price of the whole: the drive-away price and the sums that lead to it, to the cent. */
+export function quotePrice(figures: Figures): QuoteView['price'] {
+  const { price, build } = figures;
+  const { tax, locale, showPrices } = build.yard;
+  const print: Print = (money) => formatMoney(money, locale);
+  const heading = tax.pricesInclude ? `Price with ${tax.name}` : `Price before ${tax.name}`;
+  const within = isZero(price.charges) ? '' : ` and charges of ${print(price.charges)}`;
+  const taxInAll = addMoney(price.tax, price.chargesTax);
+  return {
+    driveAway: print(price.driveAway),
+    includes: `Includes ${tax.name} of ${print(taxInAll)}${within}. Nothing is left to add.`,
+    heading: showPrices === 'total' ? '' : heading,
+    sums: [
+      ...(tax.pricesInclude
+        ? sumsWithTax(price, build, print)
+        : sumsBeforeTax(price, build, print)),
+      ...price.chargeLines.map((line) =>
+        part(
+          line.name,
+          isZero(line.tax) ? 'Passed on at cost' : `Passed on, with ${tax.name}`,
+          print(line.withTax),
+        ),
+      ),
+    ],
+    remarks: priceRemarks(figures, print),
+  };
+}
+
+/** "12.5 %" of a fraction. */
+export function percentText({ amount, scale }: Decimal): string {
+  return `${decimalToShortText({ amount: amount * 100n, scale })}\u00A0%`;
+}
+
+function sumsWithTax(
+  price: Figures['price'],
+  build: Figures['build'],
+  print: Print,
+): readonly QuoteSum[] {
+  const { name } = build.yard.tax;
+  const between = [
+    ...discountPart(price.discountWithTax, build, print),
+    ...signedPart('Rounding', '', price.rounding.withTax, print),
+    ...tradeInTaxPart(price, name, print),
+  ];
+  const items = sumMoney(
+    price.lines.map((line) => line.priceWithTax),
+    build.currency,
+  );
+  return [
+    ...(between.length > 0 ? [sum(`All items with ${name}`, print(items)), ...between] : []),
+    sum(`Boat and equipment with ${name}`, print(price.boatWithTax)),
+  ];
+}
+
+function sumsBeforeTax(
+  price: Figures['price'],
+  build: Figures['build'],
+  print: Print,
+): readonly QuoteSum[] {
+  const { name, rate } = build.yard.tax;
+  const between = [
+    ...discountPart(price.discount, build, print),
+    ...signedPart('Rounding', '', price.rounding.before, print),
+  ];
+  return [
+    ...(between.length > 0
+      ? [sum(`All items before ${name}`, print(price.listPrice)), ...between]
+      : []),
+    sum(`Boat and equipment before ${name}`, print(price.taxable)),
+    part(name, taxDetail(build, rate), print(addMoney(price.tax, price.tradeInTax))),
+    ...tradeInTaxPart(price, name, print),
+    sum(`Boat and equipment with ${name}`, print(price.boatWithTax)),
+  ];
+}
+
+function taxDetail({ order, yard }: Figures['build'], rate: Decimal): string {
+  return order.zeroRated ? `Zero-rated: ${yard.tax.zeroRated ?? ''}` : `At ${percentText(rate)}`;
+}
+
+function discountPart(
+  discount: Money,
+  { order }: Figures['build'],
+  print: Print,
+): readonly QuoteSum[] {
+  if (!order.discount || isZero(discount)) return [];
+  return [part('Discount', order.discount.reason, `−${print(discount)}`)];
+}
+
+function tradeInTaxPart(
+  { tradeInTax }: Figures['price'],
+  tax: string,
+  print: Print,
+): readonly QuoteSum[] {
+  if (isZero(tradeInTax)) return [];
+  const label = `${tax} not due on what is traded in`;
+  return [part(label, 'Check with your accountant', `−${print(tradeInTax)}`)];
+}
+
+function signedPart(
+  label: string,
+  detail: string,
+  amount: Money,
+  print: Print,
+): readonly QuoteSum[] {
+  if (isZero(amount)) return [];
+  const text = isNegative(amount) ? `−${print(negated(amount))}` : print(amount);
+  return [part(label, detail, text)];
+}
+
+const negated = (amount: Money): Money => subtractMoney(subtractMoney(amount, amount), amount);
+
+/** What a customer should know about the price beside its sums. */
+function priceRemarks({ price, build }: Figures, print: Print): readonly string[] {
+  const { order, packages, yard } = build;
+  const saved = packages.flatMap(({ name, keys }) => {
+    const saving = sumMoney(
+      price.lines.filter(({ key }) => keys.includes(key)).map((line) => line.saving),
+      build.currency,
+    );
+    return isZero(saving)
+      ? []
+      : [
+          `The package “${name}” has taken ${print(saving)} before ${yard.tax.name} off the items above.`,
+        ];
+  });
+  return [
+    ...saved,
+    ...(order.zeroRated ? [`No ${yard.tax.name} is due: ${sentence(order.zeroRated.reason)}`] : []),
+    ...(order.tradeIn
+      ? [
+          `${sentence(order.tradeIn.name)} It is taken in payment: check with your accountant what that means for your tax.`,
+        ]
+      : []),
+  ];
+}
+
+const sum = (label: string, amount: string): QuoteSum => ({
+  label,
+  detail: '',
+  amount,
+  kind: 'sum',
+});
+
+const part = (label: string, detail: string, amount: string): QuoteSum => ({
+  label,
+  detail,
+  amount,
+  kind: 'part',
+});

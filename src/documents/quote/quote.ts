@@ -1,0 +1,104 @@
+import type { FiguredAlternative, Figures } from '../../figures/index.ts';
+import { formatMoney } from '../../money/index.ts';
+import type { Build } from '../../resolve/index.ts';
+import { formatDate } from '../../units/index.ts';
+import { type DocumentHead, pdfName } from '../sections/head.ts';
+import { type BoatDrawing, drawBoat } from '../sections/boat-drawing.ts';
+import { keyFigures } from './key-figures.ts';
+import { quoteGroups } from './items.ts';
+import { quotePrice } from './price.ts';
+import { quoteAlternatives } from './alternatives.ts';
+import { type EarlierRevision, quoteChanges } from './changes.ts';
+import { quoteFacts, quoteStanding, type Standing } from './standing.ts';
+import type { QuoteView } from './types.ts';
+import { shopHead } from '../sections/shop-head.ts';
+import { boatName, customerLines, sentence } from '../sections/words.ts';
+
+/** What the drawing of a quote is made with. */
+export interface QuoteOptions {
+  /** `@font-face` rules: a drawing is an image, and an image cannot use the fonts of its page. */
+  readonly fontCss: string;
+  /** The boat as another document of the same figures has drawn her already. */
+  readonly drawn?: BoatDrawing;
+  /** Given when the quote is issued: it is what the sheet is called from then on. */
+  readonly revision?: number;
+  /** The same boat otherwise. */
+  readonly alternatives?: readonly FiguredAlternative[];
+  /** Given when it takes the place of an earlier one. */
+  readonly earlier?: EarlierRevision;
+}
+
+/** The customer's quote: what they get, what it weighs and carries, and one price with nothing left to add. */
+export function quoteView(
+  figures: Figures,
+  {
+    fontCss,
+    drawn = drawBoat(figures, fontCss),
+    revision,
+    alternatives = [],
+    earlier,
+  }: QuoteOptions,
+): QuoteView {
+  const { build, price } = figures;
+  const { order, yard, hull } = build;
+  const standing = quoteStanding(build, revision);
+  return {
+    document: documentHead(build, standing, revision),
+    shop: shopHead(yard),
+    heading: `${titleWord(standing)}: ${boatName(build)}`,
+    facts: quoteFacts(build, standing, revision),
+    customer: customerLines(build),
+    standing,
+    sentences: [hull.sentence, order.boat.use].map(sentence),
+    pictures: drawn.pictures,
+    price: quotePrice(figures),
+    groups: quoteGroups(figures, drawn.numbers),
+    payments: price.payments.map(({ name, when, amount }) => ({
+      name,
+      when,
+      amount: formatMoney(amount, yard.locale),
+    })),
+    alternatives: quoteAlternatives(alternatives, figures),
+    figures: keyFigures(figures),
+    basis: sentence(hull.ratings.basis),
+    notIncluded: notIncluded(build),
+    terms: yard.terms.map(sentence),
+    ...(earlier && { changes: quoteChanges(earlier, yard) }),
+    signatures:
+      standing.kind === 'offer' ? [`For ${order.customer.name}`, `For ${yard.shop.name}`] : [],
+  };
+}
+
+function documentHead(
+  build: Build,
+  standing: Standing,
+  revision: number | undefined,
+): DocumentHead {
+  const { order, yard } = build;
+  const issue = revision === undefined ? '' : `, revision ${revision}`;
+  const quote = `${titleWord(standing)} ${order.number}${issue}`;
+  const day = order.dates.quoted ?? order.dates.enquiry;
+  return {
+    title: `${quote}: ${boatName(build)}`,
+    lang: yard.locale,
+    subject: `What ${order.customer.name} would get, what it weighs and carries, and one drive-away price`,
+    author: yard.shop.name,
+    runningHead: `${quote}, ${boatName(build)}`,
+    reference: `${quote}, ${formatDate(day, yard.locale)}`,
+    pdf: pdfName('quote', order.number, revision),
+  };
+}
+
+/** What the sheet calls itself: a draft says so wherever its name stands. */
+function titleWord({ kind }: Standing): string {
+  if (kind === 'draft') return 'Draft quote';
+  return kind === 'closed' ? 'Closed quote' : 'Quote';
+}
+
+function notIncluded({ yard, outboard, trailer }: Build): readonly string[] {
+  return [
+    ...(outboard ? [] : ['An outboard']),
+    ...(trailer ? [] : ['A trailer']),
+    ...yard.notIncluded,
+  ];
+}

@@ -1,0 +1,65 @@
+import { type DriveLoading, type Figures, reserveOf } from '../../figures/index.ts';
+import { performancePrinter } from '../sections/performance-words.ts';
+import type { KeyFigure } from './types.ts';
+import { roadFigures } from './road-figures.ts';
+
+/** Speed, range and towing for the customer, each an estimate that says so; what is not computed is left out. */
+export function performanceFigures(figures: Figures): readonly KeyFigure[] {
+  return [...speedFigure(figures), ...rangeFigure(figures), ...roadFigures(figures)];
+}
+
+function speedFigure({ build, drive }: Figures): readonly KeyFigure[] {
+  const { outboard, order } = build;
+  if (!outboard) return [];
+  const print = performancePrinter(build);
+  const of = (name: string) => drive.loadings.find(({ loading }) => loading.name === name);
+  const [light, loaded] = [of('light'), of('loaded')];
+  const people = order.boat.people === 1 ? 'one person' : `${order.boat.people} people`;
+  if (!loaded?.applies) return [];
+  const also = (words: string, one: DriveLoading | undefined): readonly string[] =>
+    one && !('notComputed' in one.speed) ? [`${words} ${print.band(one.speed.speed)}.`] : [];
+  const isAlone = light && light.loading.people < loaded.loading.people;
+  const method = [
+    'Estimated, trial to confirm. In knots (kn).',
+    `With ${people}, fuel and gear, calm water, clean bottom; by Savitsky’s method of 1964 for planing boats${crouchWords(loaded, print.knots)}.`,
+    ...('notComputed' in loaded.speed
+      ? ['So loaded she does not rise onto the plane; her speed below that is not computed.']
+      : []),
+    ...outsideWords(loaded),
+    ...(isAlone ? also('With one person', light) : []),
+    ...also('With the water of the ballast tank', of('loaded with ballast')),
+  ];
+  const value = 'notComputed' in loaded.speed ? 'not on the plane' : print.band(loaded.speed.speed);
+  return [{ label: 'Speed, estimated', value, method: method.join(' ') }];
+}
+
+function crouchWords({ speed }: DriveLoading, knots: (speed: number) => string): string {
+  return 'notComputed' in speed
+    ? ''
+    : `; a second estimate, by Crouch’s formula, gives ${knots(speed.crouch)}`;
+}
+
+function outsideWords({ speed }: DriveLoading): readonly string[] {
+  if ('notComputed' in speed || speed.state.outside.length === 0) return [];
+  return [`Outside the method’s range (${speed.state.outside.join('; ')}): take it for a guess.`];
+}
+
+function rangeFigure({ build, drive }: Figures): readonly KeyFigure[] {
+  const print = performancePrinter(build);
+  const at = (name: string) => drive.fuel.find((one) => one.name === name);
+  const [cruise, full] = [at('cruise'), at('full throttle')];
+  if (!cruise || typeof cruise.range === 'object' || typeof cruise.speed === 'object') return [];
+  const fuel = build.order.fuel === undefined ? '' : print.format.volume(build.order.fuel);
+  const reserve = print.format.percent(reserveOf(build), 0);
+  const fast =
+    full && typeof full.range === 'number'
+      ? ` At full throttle ${print.flow(full.flow)} and ${print.range(full.range)}.`
+      : '';
+  return [
+    {
+      label: 'Range, estimated',
+      value: print.range(cruise.range),
+      method: `Estimated, trial to confirm. At ${print.knots(cruise.speed)} on ${fuel}, about ${print.flow(cruise.flow)}, with ${reserve} of the fuel kept back; nautical miles (nmi), no wind, no current.${fast} Not for planning a passage until measured.`,
+    },
+  ];
+}

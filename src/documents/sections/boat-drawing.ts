@@ -1,0 +1,29 @@
+import { drawArrangement } from '../../draw/index.ts';
+import type { Figures } from '../../figures/index.ts';
+import { createFormatter } from '../../units/index.ts';
+import { drawnItems, drawnNumbers, hullShape, outboardShape } from './drawing-input.ts';
+import { pictureOf } from './picture.ts';
+import type { QuoteView } from '../quote/types.ts';
+
+export interface BoatDrawing {
+  readonly pictures: QuoteView['pictures'];
+  /** The number of an item in the drawing, by the item's key. */
+  readonly numbers: ReadonlyMap<string, string>;
+}
+
+/** The boat from the side and from above, with a number where each item is. */
+export function drawBoat({ build }: Figures, fontCss: string): BoatDrawing {
+  const { hull, yard } = build;
+  const format = createFormatter(yard.locale, yard.units);
+  const drawing = drawArrangement({
+    hull: hullShape(build),
+    items: drawnItems(build),
+    ...outboardShape(build),
+    lengthText: format.length(hull.dimensions.length),
+    fontCss,
+  });
+  const numbers = drawnNumbers(build);
+  const keys = numbers.size > 0 ? ' The numbers are those of the items below.' : '';
+  const caption = `The ${hull.name} from the side and from above, to scale.${keys}`;
+  return { pictures: [{ ...pictureOf(drawing), caption }], numbers };
+}

@@ -1,0 +1,50 @@
+import type { DrawnItem, HullShape, OutboardShape } from '../../draw/index.ts';
+import type { Build, BuildItem } from '../../resolve/index.ts';
+import type { Shaft } from '../../schema/index.ts';
+
+/**
+ * Length of each shaft from the clamp to the plate above the propeller, m: 15, 20 and 25 inches.
+ *
+ * @source common practice, no source
+ */
+const SHAFT_LENGTH: Readonly<Record<Shaft, number>> = {
+  short: 0.381,
+  long: 0.508,
+  'extra-long': 0.635,
+};
+
+/** Options, one-off items and the outboard, numbered from 1 in the order of the Build. */
+export function drawnItems({ items, hull }: Build): readonly DrawnItem[] {
+  const { length, depth } = hull.dimensions;
+  // What weighs nothing and was given no position counts as placed, in the middle of the boat: a colour, a marking.
+  const nowhere = ({ mass, at }: BuildItem): boolean =>
+    mass === 0 && at.x === length / 2 && at.y === 0 && at.z === depth / 2;
+  return items
+    .filter(({ kind }) => kind === 'option' || kind === 'extra' || kind === 'outboard')
+    .filter((item) => item.placed && !nowhere(item))
+    .map(({ key, name, at }, index) => ({ key, number: String(index + 1), name, at }));
+}
+
+/** The number of each drawn item, by the item's key. */
+export function drawnNumbers(build: Build): ReadonlyMap<string, string> {
+  return new Map(drawnItems(build).map(({ key, number }) => [key, number]));
+}
+
+/** The hull as it is drawn. */
+export function hullShape({ hull, yard }: Build): HullShape {
+  const { name, dimensions, lines } = hull;
+  return { name, length: dimensions.length, lines, units: yard.units };
+}
+
+/** The outboard as it is sketched; nothing when the boat has none. */
+export function outboardShape({ outboard, hull }: Build): { readonly outboard?: OutboardShape } {
+  if (!outboard) return {};
+  const keel = hull.lines[0]?.points[0]?.[1] ?? 0;
+  return {
+    outboard: {
+      clampHeight: keel + hull.dimensions.transomHeight,
+      shaft: SHAFT_LENGTH[outboard.shaft],
+      mass: outboard.mass,
+    },
+  };
+}

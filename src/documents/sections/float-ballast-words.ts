@@ -1,0 +1,57 @@
+import type { Afloat, Figures } from '../../figures/index.ts';
+import { createFormatter, kilograms, metres } from '../../units/index.ts';
+import { NO_BREAK } from './words.ts';
+
+export const BALLAST_METHOD =
+  'Ballast: estimated by lost buoyancy (the open tank counts as part of the sea, not of the hull), filling and draining by Torricelli’s law through outlet and vent, with no help from her gathering way; verify by draught marks, by timing her roll and by timing the tank.';
+
+/** What the ballast tank does, whichever way it goes; nothing when she has none. */
+export function ballastSentences({ build }: Figures, { ballast }: Afloat): readonly string[] {
+  const effect = ballast?.effect;
+  if (!ballast || !effect) return [];
+  const format = createFormatter(build.yard.locale, build.yard.units);
+  const { dry, flooded, water, capacity } = effect;
+  const seconds = (value: number): string => `${format.number(value, 2)}${NO_BREAK}s`;
+  const lines = [
+    `The ballast tank holds ${format.volume(capacity)}; at rest ${format.mass(water?.mass ?? kilograms(0))} of sea water stands in it.`,
+  ];
+  const [freeboard, height, period] = [
+    [dry.lowestFreeboard, flooded.lowestFreeboard],
+    [dry.metacentricHeight, flooded.metacentricHeight],
+    [dry.rollPeriod, flooded.rollPeriod],
+  ];
+  const told: string[] = [];
+  if (freeboard?.[0] !== undefined && freeboard[1] !== undefined) {
+    const lost = metres(freeboard[0] - freeboard[1]);
+    told.push(
+      `the least freeboard ${lost > 0 ? 'falls' : 'rises'} by ${format.dimension(metres(Math.abs(lost)))}`,
+    );
+  }
+  if (height?.[0] !== undefined && height[1] !== undefined) {
+    told.push(
+      `GM (her stiffness against leaning) goes from ${format.dimension(metres(height[0]))} to ${format.dimension(metres(height[1]))}`,
+    );
+  }
+  if (period?.[0] !== undefined && period[1] !== undefined) {
+    told.push(
+      `one roll from side to side and back takes ${seconds(period[1])} instead of ${seconds(period[0])}`,
+    );
+  }
+  if (told.length > 0) lines.push(`With it open to the sea ${joined(told)}.`);
+  return [...lines, ...flowSentence(ballast, seconds)];
+}
+
+/** "a, b and c". */
+const joined = (parts: readonly string[]): string =>
+  [parts.slice(0, -1).join(', '), ...parts.slice(-1)].filter((part) => part !== '').join(' and ');
+
+function flowSentence(
+  { drains, fills }: NonNullable<Afloat['ballast']>,
+  seconds: (value: number) => string,
+): readonly string[] {
+  const fill = fills?.outcome === 'flows' ? `It fills in ${seconds(fills.time)} and` : 'It';
+  if (!drains) return [];
+  return drains.outcome === 'flows'
+    ? [`${fill} drains in ${seconds(drains.time)} under way.`]
+    : [`${fill} does not drain under way: ${drains.why}.`];
+}

@@ -1,0 +1,177 @@
+import { type Afloat, conditionOf, type Figures, FULL_TANK } from '../../figures/index.ts';
+import { createFormatter, type Formatter, kilograms, type Metres } from '../../units/index.ts';
+import { countOf } from './words.ts';
+
+type Condition = Afloat['conditions'][number];
+
+const COUNTS = [
+  'no',
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+  'ten',
+];
+/** Shares of the length that count as forward and as aft. Common practice, no source. */
+const FORWARD = 0.6;
+const AFT = 0.35;
+
+/** How figures afloat were found, and how to check them. */
+export const FLOAT_METHOD =
+  'Draught, trim (bow or stern lower), heel (lean), freeboard and GM (stiffness against leaning): estimated by hydrostatics from the drawn lines and the counted masses, in still water; verify by weighing, by draught marks and by an inclining test.';
+export const OFFSET_METHOD =
+  'estimated by hydrostatics in still water; verify by an offset-load test';
+
+/** The conditions as a table and a drawing name them. */
+export const CONDITION_NAMES: Readonly<Record<Condition['name'], string>> = {
+  light: 'Light, nothing aboard',
+  'with engine': 'With outboard, tanks empty',
+  'performance test': 'As for the trial',
+  'fully loaded': 'Fully loaded',
+  grown: 'Fully loaded, grown',
+  'people to one side': 'Everyone to one side',
+  'people aft': 'Everyone aft',
+  'ballast flooded at rest': 'Trial, ballast flooded',
+  'ballast drained': 'Trial, ballast drained',
+  custom: 'Her own condition',
+};
+
+/** The conditions worth telling: without an outboard that of the outboard alone is the light boat again. */
+export function toldConditions({ build }: Figures, { conditions }: Afloat): readonly Condition[] {
+  return conditions.filter(({ name }) => build.outboard !== undefined || name !== 'with engine');
+}
+
+/** What a condition is called in this order. */
+export function conditionName({ name }: Condition, { build }: Figures): string {
+  const own = name === 'custom' ? build.order.condition?.name : undefined;
+  return own ?? CONDITION_NAMES[name];
+}
+
+/** "four people"; "one person". */
+export function peopleText(count: number, format: Formatter): string {
+  const number = COUNTS[count] ?? format.number(count, 0);
+  return `${number} ${count === 1 ? 'person' : 'people'}`;
+}
+
+/** "1.8 degrees by the stern"; `angle` is above zero by the stern. */
+export function trimByEnd(angle: number, format: Formatter): string {
+  return `${format.degrees(angle)} by the ${angle > 0 ? 'stern' : 'bow'}`;
+}
+
+/** "trims 1.8 degrees by the stern", or "lies level". */
+function trimWords({ trim, trims }: NonNullable<Condition['state']>, format: Formatter): string {
+  return trims === 'level' ? 'lies level' : `trims ${format.degrees(trim)} ${trims}`;
+}
+
+/** One condition in a sentence for whoever sells the boat. */
+export function conditionSentence(condition: Condition, figures: Figures): string {
+  const format = createFormatter(figures.build.yard.locale, figures.build.yard.units);
+  const { state, equilibrium } = condition;
+  const situation = situationOf(condition, figures, format);
+  if (!state) return `${situation} ${sinkingWords(equilibrium)}.`;
+  const { freeboards, heel, leans } = state;
+  const lean = leans === 'upright' ? 'floats upright' : `leans ${format.degrees(heel)} ${leans}`;
+  const { lowest } = freeboards;
+  return `${situation} she ${trimWords(state, format)}, ${lean}, and the lowest place where water could come in, ${placeWords(lowest.name)}, stands ${format.dimension(lowest.freeboard)} above the water.`;
+}
+
+/** Where water could come in first, for whoever does not build boats. */
+export const placeWords = (name: string): string => PLAIN_PLACES.get(name) ?? `the ${name}`;
+
+const PLAIN_PLACES: ReadonlyMap<string, string> = new Map([
+  ['sheer', 'the top edge of her side'],
+  ['transom corner', 'the corner of her stern'],
+]);
+
+/** What a movable thing does to her trim as ordered, and what moving one would gain; undefined when she is as she should be. */
+export function adviceSentence(figures: Figures, afloat: Afloat): string | undefined {
+  const { build } = figures;
+  const format = createFormatter(build.yard.locale, build.yard.units);
+  const full = conditionOf(afloat, 'fully loaded');
+  const { outside = 0, moves } = afloat.trim;
+  if (!full?.state || outside === 0) return undefined;
+  const people = peopleText(full.people, format);
+  const [move] = moves;
+  if (!move)
+    return `With ${people} at their seats she ${trimWords(full.state, format)}, more than this hull likes, and nothing that can be moved would mend it: seat people otherwise.`;
+  const { item, to } = move;
+  const where = item.along > FORWARD ? 'forward' : item.along < AFT ? 'aft' : 'amidships';
+  const what = `${countOf(item.count, format)} ${item.name}`.trim();
+  const one = item.count > 1 ? 'one' : 'it';
+  const then = to.plane.trim;
+  const after = Math.abs(then) < 0.0044 ? 'lies level' : `trims ${trimByEnd(then, format)}`;
+  return `With ${what}, ${where} and ${people} at their seats she ${trimWords(full.state, format)}; place ${one} ${to.name}, and she ${after}.`;
+}
+
+/** Places that were left out of the advice because something stands there; undefined when there are none. */
+export function takenSentence({ trim: { taken } }: Afloat): string | undefined {
+  if (taken.length === 0) return undefined;
+  const told = taken.map(({ item, place, by }) => `${item} ${place} (${by})`);
+  return `Not tried, because something stands there: ${told.join('; ')}.`;
+}
+
+/** Everyone to one side, in a sentence with its caution. */
+export function offsetSentence({ build }: Figures, { offset }: Afloat): string {
+  const format = createFormatter(build.yard.locale, build.yard.units);
+  const { people, heel, lowest } = offset;
+  const who = crowdText(people, format);
+  if (heel === undefined || !lowest) {
+    return `With ${who} on one side water would come aboard or she would turn over: keep people spread and seated (${OFFSET_METHOD}).`;
+  }
+  return `With ${who} on one side she leans ${format.degrees(heel)} and keeps ${format.dimension(lowest.freeboard)} of freeboard (${OFFSET_METHOD}).`;
+}
+
+function crowdText(people: number, format: Formatter): string {
+  if (people === 1) return 'the one person aboard';
+  return people === 2 ? 'both people' : `all ${peopleText(people, format)}`;
+}
+
+/** Height of the water's surface above the baseline on the centreline, m. */
+export function surfaceAt(
+  { level, trim, heel }: NonNullable<Condition['state']>['plane'],
+  x: Metres,
+): number {
+  return (level - x * Math.sin(trim)) / (Math.cos(trim) * Math.cos(heel));
+}
+
+function situationOf(condition: Condition, { build, float }: Figures, format: Formatter): string {
+  const { name, people } = condition;
+  const crew = peopleText(people, format);
+  const seats = people === 1 ? 'at the helm' : 'at their seats';
+  const side = (float?.afloat?.offset.heel ?? 0) < 0 ? 'port' : 'starboard';
+  switch (name) {
+    case 'light':
+      return 'As built, without engine, fuel and people,';
+    case 'with engine':
+      return 'With her outboard and nothing else aboard,';
+    case 'performance test':
+      return `For the trial, with ${crew} ${seats},`;
+    case 'fully loaded':
+      return `Fully loaded, with ${crew} ${seats} and their gear${build.order.fuel ? `, with ${format.percent(FULL_TANK, 0)} of the fuel ordered` : ''},`;
+    case 'grown':
+      return `Fully loaded, once she has put on the ${format.mass(float?.afloat?.growth.allowed ?? kilograms(0))} that the shop allows for,`;
+    case 'people to one side':
+      return `With ${crew} gone to ${side},`;
+    case 'people aft':
+      return `With ${crew} gone aft,`;
+    case 'ballast flooded at rest':
+      return 'Loaded as for the trial and at rest, with the ballast tank open to the sea,';
+    case 'ballast drained':
+      return 'Loaded as for the trial, with the ballast tank drained,';
+    case 'custom':
+      return `With ${build.order.condition?.name ?? 'her own load'},`;
+  }
+}
+
+function sinkingWords(equilibrium: Condition['equilibrium']): string {
+  if (equilibrium.outcome !== 'swamped') return 'she does not come to rest upright';
+  const { opening } = equilibrium;
+  return opening
+    ? `water comes aboard at ${placeWords(opening.name)}`
+    : 'she is heavier than she can float';
+}

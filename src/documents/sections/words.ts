@@ -1,0 +1,80 @@
+import { formatMoney, isNegative, type Money } from '../../money/index.ts';
+import type { Differences } from '../../figures/index.ts';
+import type { Build } from '../../resolve/index.ts';
+import {
+  type Formatter,
+  type Kilograms,
+  kilograms,
+  type MetresPerSecond,
+  UNIT_KINDS,
+} from '../../units/index.ts';
+
+/** The model, with the boat's own name when she has one. */
+export function boatName({ hull, order }: Build): string {
+  return order.boat.name === undefined ? hull.name : `${hull.name} “${order.boat.name}”`;
+}
+
+/** A text with a full stop, whether or not whoever typed it set one. */
+export function sentence(text: string): string {
+  const trimmed = text.trim();
+  return /[.!?…]$/.test(trimmed) ? trimmed : `${trimmed}.`;
+}
+
+/** Between a number and what it counts: a space that no line breaks at. */
+export const NO_BREAK = '\u00A0';
+
+/** "4 ×" before the name of what is ordered more than once; empty for one. */
+export function countOf(quantity: number, format: Formatter): string {
+  return quantity > 1 ? `${format.number(quantity, 0)}${NO_BREAK}×` : '';
+}
+
+/** The lines that there are. */
+export const present = (lines: readonly (string | undefined)[]): readonly string[] =>
+  lines.filter((line) => line !== undefined);
+
+/** Who the document is for, as on an envelope, with how to reach them. */
+export function customerLines({ order: { customer } }: Build): readonly string[] {
+  return present([
+    customer.name,
+    customer.contact,
+    ...customer.address,
+    customer.phone,
+    customer.email,
+  ]);
+}
+
+/** "+$120.00" or "−$120.00": a change of price. */
+export function signedMoney(change: Money, locale: string): string {
+  return `${isNegative(change) ? '' : '+'}${formatMoney(change, locale)}`;
+}
+
+/** A size with the sign of its change: "+12 kg", "−1.9 kn". */
+export const signedSize = (change: number, size: string): string =>
+  `${change < 0 ? '−' : '+'}${size}`;
+
+/** "+12 kg" or "−12 kg": a change of mass. */
+export function signedMass(change: Kilograms, format: Formatter): string {
+  return signedSize(change, format.mass(kilograms(Math.abs(change))));
+}
+
+/** With a capital letter. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** What is said of a change too small to print. */
+export const NO_CHANGE = 'no change';
+
+/** Changes under this are not told, in knots. */
+const LEAST_KNOTS = 0.05;
+
+/** "+1.9 kn", "no change"; the speed itself where the order's own is not known, as of a boat that did not plane. */
+export function speedChange(
+  { speed, speedThen }: Pick<Differences, 'speed' | 'speedThen'>,
+  format: Formatter,
+): string {
+  const knots = (of: MetresPerSecond, digits: number): string =>
+    `${format.number(Math.abs(of / UNIT_KINDS.speed.kn), digits)}${NO_BREAK}kn`;
+  if (speed === undefined)
+    return speedThen === undefined ? 'not computed' : `about ${knots(speedThen, 0)}`;
+  if (Math.abs(speed / UNIT_KINDS.speed.kn) < LEAST_KNOTS) return NO_CHANGE;
+  return signedSize(speed, knots(speed, 1));
+}

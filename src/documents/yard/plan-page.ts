@@ -1,0 +1,182 @@
+import type { Offer, OrderDays, Overview, ShopPlan } from '../../plan/index.ts';
+import type { Yard } from '../../schema/index.ts';
+import { createFormatter, formatDate, type IsoDate, type NotComputed } from '../../units/index.ts';
+import type { PageHead } from '../sections/head.ts';
+import { type CaptionedPicture, pictureOf } from '../sections/picture.ts';
+import { drawPlan } from './plan-drawing.ts';
+import { flagRow, plainRow, type Section, section, textColumn } from '../sections/section.ts';
+
+/** A page of the yard across all orders. */
+export interface SectionsView {
+  readonly document: PageHead;
+  readonly heading: string;
+  readonly lead: string;
+  readonly links: readonly { readonly text: string; readonly page: string }[];
+  readonly sections: readonly Section[];
+}
+
+interface PlanPageInput {
+  readonly plan: ShopPlan | NotComputed;
+  readonly overview: Overview;
+  readonly yard: Yard;
+  readonly fontCss: string;
+}
+
+/** How the plan is made, for whoever relies on it. */
+const METHOD = [
+  'Orders in a mould first, then by promised day; each is placed whole, its stages as early as the mould, the people, the parts and the calendar allow, the longest way to the end first. Then other sequences are tried and the best is kept: fewest days late in all, then the earliest finishes.',
+  'Method: serial schedule generation (Kolisch and Hartmann in Weglarz (ed.), Project Scheduling, 1999). An estimate: it knows the hours of the catalogue and the record, and no illness, weather or rework.',
+  'Parts that no order calls bought are taken to be ordered today. Cures go on through nights and weekends.',
+];
+
+/** When each order is built and what holds it up: the drawing, the dates, and what could be promised next. */
+export function planPageView({ plan, overview, yard, fontCss }: PlanPageInput): SectionsView {
+  const head = {
+    document: {
+      title: `Plan of ${yard.shop.name}`,
+      lang: yard.locale,
+      subject: 'When each order is built, in which mould, by whom, and what holds it up',
+      author: yard.shop.name,
+    },
+    heading: 'Plan',
+    lead: `${yard.shop.name}, ${formatDate(overview.today, yard.locale)}.`,
+    links: [
+      { text: 'All orders', page: 'index.html' },
+      { text: 'Purchases', page: 'purchases.html' },
+    ],
+  };
+  if ('notComputed' in plan) {
+    const words = [`not computed: ${plan.notComputed}`];
+    return { ...head, sections: [section('orders', 'Orders', { words })] };
+  }
+  const boats = boatsOf(overview);
+  const chart = planChart(plan, overview, yard, fontCss);
+  return {
+    ...head,
+    sections: [
+      ...(chart ? [section('chart', 'At a glance', { pictures: [chart] })] : []),
+      plan.orders.length > 0
+        ? ordersSection(plan, boats, yard)
+        : section('orders', 'Accepted orders', { words: ['No order is accepted.'] }),
+      offersSection(plan, boats, yard),
+      section('method', 'How it is made', { notes: METHOD }),
+    ],
+  };
+}
+
+/** The drawing of the plan; undefined when there is nothing to draw. */
+export function planChart(
+  plan: ShopPlan,
+  overview: Overview,
+  yard: Yard,
+  fontCss: string,
+): CaptionedPicture | undefined {
+  if (plan.orders.length === 0 && plan.offers.length === 0) return undefined;
+  const picture = pictureOf(drawPlan(plan, boatsOf(overview), yard.locale, fontCss));
+  return { ...picture, caption: CAPTION };
+}
+
+const CAPTION =
+  'Weeks across; a bar is work or a cure, a thin line is waiting; grey bands are holidays. Orders that are not accepted stand each by itself beside those that are; their triangle is the day that can be promised. In the lanes of people the number is the order’s, as in its lane above.';
+
+/** The model that each order is of, by its number. */
+export function boatsOf({ orders }: Overview): ReadonlyMap<string, string> {
+  return new Map(
+    orders.map(({ entry: { order, figures } }) => [
+      order.value.number,
+      figures?.build.hull.name ?? order.value.hull,
+    ]),
+  );
+}
+
+function ordersSection(
+  { orders, plan }: ShopPlan,
+  boats: ReadonlyMap<string, string>,
+  yard: Yard,
+): Section {
+  const day = (date: IsoDate | undefined): string =>
+    date === undefined ? '' : formatDate(date, yard.locale);
+  return section('orders', 'Accepted orders', {
+    tables: [
+      {
+        caption: 'What is left to build',
+        columns: [
+          'Order',
+          'Boat',
+          'From',
+          'Planned finish',
+          'Promised',
+          'In time',
+          'Waits for',
+        ].map(textColumn),
+        rows: orders.map((one) =>
+          ((one.daysLate ?? 0) > 0 ? flagRow : plainRow)(
+            one.number,
+            boats.get(one.number) ?? '',
+            day(one.starts),
+            day(one.ends),
+            day(one.promised),
+            timeliness(one, yard),
+            one.binds === '' ? 'nothing but its own work' : one.binds,
+          ),
+        ),
+      },
+    ],
+    notes: plan.refused.map(({ order, reason }) => `${order.number} cannot be planned: ${reason}.`),
+  });
+}
+
+/** "17 days late", "36 days to spare", "on the day"; empty without a promise. */
+export function timeliness({ daysLate }: Pick<OrderDays, 'daysLate'>, yard: Yard): string {
+  if (daysLate === undefined) return '';
+  if (daysLate === 0) return 'on the day';
+  const format = createFormatter(yard.locale, yard.units);
+  const count = Math.abs(daysLate);
+  const days = `${format.number(count, 0)} day${count === 1 ? '' : 's'}`;
+  return daysLate > 0 ? `${days} late` : `${days} to spare`;
+}
+
+function offersSection(
+  { offers }: ShopPlan,
+  boats: ReadonlyMap<string, string>,
+  yard: Yard,
+): Section {
+  const days = createFormatter(yard.locale, yard.units).number(yard.daysInHand, 0);
+  return section('offers', 'What date can we promise?', {
+    words: [
+      offers.length === 0
+        ? 'No order waits for a promise.'
+        : `Each by itself, if it were accepted today: beside the accepted orders, none of which moves, with ${days} days in hand.`,
+    ],
+    tables:
+      offers.length === 0
+        ? []
+        : [
+            {
+              caption: 'Enquiries and quotes',
+              columns: ['Order', 'Boat', 'Planned finish', 'Can be promised', 'Waits for'].map(
+                textColumn,
+              ),
+              rows: offers.map((offer) => plainRow(...offerCells(offer, boats, yard))),
+            },
+          ],
+  });
+}
+
+function offerCells(
+  offer: Offer,
+  boats: ReadonlyMap<string, string>,
+  { locale }: Yard,
+): readonly string[] {
+  const boat = boats.get(offer.number) ?? '';
+  if ('notComputed' in offer)
+    return [offer.number, boat, `not computed: ${offer.notComputed}`, '', ''];
+  const { days, promise } = offer;
+  return [
+    offer.number,
+    boat,
+    formatDate(days.ends, locale),
+    formatDate(promise, locale),
+    days.binds === '' ? 'nothing but its own work' : days.binds,
+  ];
+}

@@ -1,0 +1,195 @@
+import { type Finding, finding, type FindingCode } from '../../findings/index.ts';
+import type { Condition, LinesProblem } from '../../float/index.ts';
+import { createFormatter, cubicMetres, type Formatter } from '../../units/index.ts';
+import { conditionOf } from './conditions.ts';
+import { checkGrowth } from './check-growth.ts';
+import type { Afloat, Ballast } from './types.ts';
+import type { Figures } from '../types.ts';
+
+type Computed = Omit<Figures, 'findings'>;
+
+/** A lean that everyone aboard notices: a degree. Common practice, no source. */
+const LIST = Math.PI / 180;
+/** Water left in a tank that still counts as drained. Common practice, no source. */
+const DRAINED = 0.05;
+/** Conditions in which people sit where they are meant to. */
+const SEATED = ['with engine', 'performance test', 'fully loaded', 'custom'] as const;
+
+/** Findings of how she floats: lines, conditions, trim and list, people to one side, ballast and foam. */
+export function checkFloat(figures: Computed): readonly Finding[] {
+  const { build, float } = figures;
+  if (!float) return [];
+  const lines = float.problems.map((problem) => linesFinding(figures, problem));
+  const { afloat } = float;
+  if (!afloat) return lines;
+  const format = createFormatter(build.yard.locale, build.yard.units);
+  return [
+    ...lines,
+    ...checkSeated(figures, afloat, format),
+    ...checkAtRest(figures, afloat, format),
+    ...checkCrowd(figures, afloat, format),
+    ...(afloat.ballast ? checkBallast(figures, afloat.ballast, format) : []),
+    ...checkFoam(figures, afloat, format),
+    ...checkGrowth(figures, afloat),
+  ];
+}
+
+function linesFinding({ build }: Computed, problem: LinesProblem): Finding {
+  const { kind, fatal, station, what, received, declared } = problem;
+  const place = build.place(['hull']);
+  const format = createFormatter(build.yard.locale, build.yard.units);
+  const unit = what === 'volume' ? 'm³' : 'm';
+  const size = (value = 0): string => `${format.number(value, 3)} ${unit}`;
+  if (kind === 'differs from declared') {
+    return finding('LINES_DIFFER', place, {
+      received: `${what ?? 'size'} ${size(received)} by the lines of the ${build.hull.name}`,
+      expected: `${size(declared)}, within 2 %`,
+    });
+  }
+  const where = station === undefined ? '' : `, cross-section ${station + 1}`;
+  return finding(fatal ? 'LINES_UNSOUND' : 'LINES_ODD', place, {
+    received: `${build.hull.name}${where}: ${kind}`,
+  });
+}
+
+function checkSeated({ build }: Computed, afloat: Afloat, format: Formatter): readonly Finding[] {
+  return SEATED.flatMap((name) => conditionOf(afloat, name) ?? []).flatMap((condition) => {
+    const place = build.place(condition.name === 'custom' ? ['condition'] : ['boat', 'people']);
+    const tell = (code: FindingCode, received: string): readonly Finding[] => [
+      finding(code, place, { received: `${conditionName(condition, build)}: ${received}` }),
+    ];
+    const { equilibrium, state } = condition;
+    if (equilibrium.outcome === 'swamped') {
+      const { opening } = equilibrium;
+      return tell(
+        'FLOAT_SWAMPED',
+        opening
+          ? `${opening.name} ${format.dimension(opening.freeboard)} above the water`
+          : `${format.mass(condition.load.mass)}, ${equilibrium.why}`,
+      );
+    }
+    if (equilibrium.outcome !== 'floats') return tell('FLOAT_NOT_UPRIGHT', equilibrium.why);
+    const height = state?.metacentricHeight?.byForm;
+    return height === undefined || height > 0
+      ? []
+      : tell('FLOAT_LOLLS', `GM ${format.dimension(height)}`);
+  });
+}
+
+function checkAtRest(
+  { build }: Computed,
+  { trim, conditions }: Afloat,
+  format: Formatter,
+): readonly Finding[] {
+  const state = conditionOf({ conditions }, 'fully loaded')?.state;
+  if (!state) return [];
+  const place = build.place(['boat', 'people']);
+  const findings: Finding[] = [];
+  if ((trim.outside ?? 0) > 0) {
+    const [move] = trim.moves;
+    findings.push(
+      finding('TRIM_OUT_OF_BAND', move ? placeOf(build, move.item.key) : place, {
+        received: trimText(state.trim, format),
+        expected: `from ${trimText(trim.band.least, format)} to ${trimText(trim.band.most, format)}`,
+        mend: move
+          ? `Place ${move.item.count > 1 ? 'one ' : ''}${move.item.name} ${move.to.name}: that gains ${format.degrees(move.gain)}`
+          : `Seat people or stow gear further ${state.trim < trim.band.least ? 'aft' : 'forward'}; nothing that the catalogue lets move would mend it`,
+      }),
+    );
+  }
+  if (Math.abs(state.heel) > LIST) {
+    findings.push(
+      finding('LIST_AT_REST', place, {
+        received: `${format.degrees(state.heel)} ${state.leans}`,
+        expected: `within ${format.degrees(LIST)}`,
+        mend: `Move batteries, gear or people further to ${state.leans === 'to port' ? 'starboard' : 'port'}`,
+      }),
+    );
+  }
+  return findings;
+}
+
+function checkCrowd({ build }: Computed, afloat: Afloat, format: Formatter): readonly Finding[] {
+  const { heel, lowest, heelWithin, freeboardWithin, basis, people, result } = afloat.offset;
+  const place = build.place(['boat', 'people']);
+  const findings: Finding[] = [];
+  if (result.outcome !== 'floats' || heelWithin === false || freeboardWithin === false) {
+    const left =
+      heel === undefined || !lowest
+        ? 'water comes aboard or she turns over'
+        : `${format.degrees(heel)} of heel, ${format.dimension(lowest.freeboard)} of freeboard left`;
+    findings.push(
+      finding('OFFSET_LOAD_OVER', place, {
+        received: `${people} people: ${left}`,
+        expected: basis,
+      }),
+    );
+  }
+  const aft = conditionOf(afloat, 'people aft');
+  if (aft && aft.equilibrium.outcome !== 'floats') {
+    findings.push(finding('CROWD_AFT_SWAMPS', place, { received: `${people} people aft` }));
+  }
+  return findings;
+}
+
+function checkBallast(
+  { build }: Computed,
+  { item, itemKey, effect, drains, leftShare = 0 }: Ballast,
+  format: Formatter,
+): readonly Finding[] {
+  const place = placeOf(build, itemKey);
+  if (!effect) return [finding('TANK_OUTSIDE_HULL', place, { received: item })];
+  if (!drains) return [];
+  if (drains.outcome === 'does not flow')
+    return [finding('TANK_DOES_NOT_DRAIN', place, { received: `${item}: ${drains.why}` })];
+  return leftShare > DRAINED
+    ? [
+        finding('TANK_DOES_NOT_DRAIN', place, {
+          received: `${item}: ${format.percent(leftShare, 0)} of the water stays below the outlet`,
+        }),
+      ]
+    : [];
+}
+
+function checkFoam(
+  { build }: Computed,
+  { swamped }: Afloat,
+  format: Formatter,
+): readonly Finding[] {
+  if (!swamped) return [];
+  const { rule, foam, balance } = swamped;
+  const place = build.place(['hull']);
+  const { length } = build.hull.dimensions;
+  if ('notComputed' in rule)
+    return [finding('FLOTATION_RULE_NOT_APPLICABLE', place, { received: rule.notComputed })];
+  if (!rule.applies) {
+    return [
+      finding('FLOTATION_RULE_NOT_APPLICABLE', place, {
+        received: `${build.hull.name}, ${format.length(length)}`,
+        expected: 'an outboard boat shorter than 20 ft, for 33 CFR 183 subpart G',
+      }),
+    ];
+  }
+  const needed = Math.max(rule.stillNeeded, balance.stillNeeded);
+  return needed > 0
+    ? [
+        finding('FOAM_SHORT', place, {
+          received: `${format.volume(foam)} of foam`,
+          expected: `${format.volume(cubicMetres(foam + needed))}, ${rule.caution}`,
+        }),
+      ]
+    : [];
+}
+
+/** What stands in the order for an item. */
+function placeOf(build: Computed['build'], key: string): Finding['place'] {
+  return build.items.find((item) => item.key === key)?.place ?? build.place(['options']);
+}
+
+const conditionName = ({ name }: Condition, { order }: Computed['build']): string =>
+  name === 'custom' ? (order.condition?.name ?? name) : name;
+
+function trimText(angle: number, format: Formatter): string {
+  if (angle === 0) return 'level';
+  return `${format.degrees(angle)} by the ${angle > 0 ? 'stern' : 'bow'}`;
+}

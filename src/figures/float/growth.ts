@@ -1,0 +1,132 @@
+import {
+  type Condition,
+  type ConditionsInput,
+  findEquilibrium,
+  type FloatingState,
+  type GrowthLimit,
+  type GrowthMargin,
+  growthUntil,
+  stateOf,
+  withMasses,
+} from '../../float/index.ts';
+import { growthOf, type MassResult } from '../../mass/index.ts';
+import type { Build } from '../../resolve/index.ts';
+import { decimalToNumber, kilograms, type Kilograms, type Point3 } from '../../units/index.ts';
+import { conditionOf } from './conditions.ts';
+import type { GrowthEffect, GrowthFigures, GrowthRow } from './types.ts';
+
+/** What sensitivity is told for. */
+const STEP = kilograms(10);
+
+/** What the yard allows for: how much its boats put on over their lives, and where. */
+export function growthAllowed(
+  { yard: { massGrowth } }: Build,
+  { completed }: MassResult,
+): { readonly mass: Kilograms; readonly at: Point3 } {
+  return growthOf(completed, { share: decimalToNumber(massGrowth.share), rise: massGrowth.rise });
+}
+
+/** What growth does to her fully loaded, and how much of it there is until the first limit is met. */
+export function growthFigures(
+  build: Build,
+  mass: MassResult,
+  input: ConditionsInput,
+  conditions: readonly Condition[],
+): GrowthFigures {
+  const allowed = growthAllowed(build, mass);
+  const full = conditionOf({ conditions }, 'fully loaded');
+  const effect = full?.state && effectOf(input, full, full.state, allowed.at);
+  const limits = [
+    ratedLoad(build, mass),
+    ...limitsOf(build).flatMap(({ name, of, limit }): readonly GrowthRow[] => {
+      const load = conditionOf({ conditions }, of)?.load;
+      if (!load) return [];
+      const { body, openings } = input;
+      const { at } = allowed;
+      const margin = growthUntil({ body, load, at, openings, most: mass.completed.mass }, limit);
+      return [{ name, margin }];
+    }),
+  ];
+  const first = limits
+    .flatMap(({ name, margin }) =>
+      margin.outcome === 'met' ? [{ name, growth: margin.growth }] : [],
+    )
+    .toSorted((a, b) => a.growth - b.growth)[0];
+  return {
+    allowed: allowed.mass,
+    boat: mass.completed.mass,
+    limits,
+    ...(effect && { effect }),
+    ...(first && { first }),
+  };
+}
+
+/** What she may carry is counted without her own mass, so what she puts on comes off it kilogram by kilogram. */
+function ratedLoad({ hull }: Build, { load }: MassResult): GrowthRow {
+  const left = hull.ratings.load - load;
+  const margin: GrowthMargin =
+    left < 0 ? { outcome: 'already past' } : { outcome: 'met', growth: kilograms(left) };
+  return { name: 'the load that she is rated for', margin };
+}
+
+function limitsOf({ hull, yard }: Build): readonly {
+  readonly name: string;
+  readonly of: 'fully loaded' | 'people to one side';
+  readonly limit: GrowthLimit;
+}[] {
+  const { heel, freeboard } = yard.offsetLoad ?? {};
+  const least = hull.performance.leastFreeboard;
+  return [
+    {
+      name: 'the trim that her hull likes, fully loaded',
+      of: 'fully loaded',
+      limit: { kind: 'trim', ...hull.trimBand },
+    },
+    {
+      name: 'the least freeboard that her hull file asks for, fully loaded',
+      of: 'fully loaded',
+      limit: { kind: 'freeboard', least },
+    },
+    ...(freeboard === undefined
+      ? []
+      : [
+          {
+            name: 'the freeboard of the screen with people to one side',
+            of: 'people to one side' as const,
+            limit: { kind: 'freeboard' as const, least: freeboard },
+          },
+        ]),
+    ...(heel === undefined
+      ? []
+      : [
+          {
+            name: 'the heel of the screen with people to one side',
+            of: 'people to one side' as const,
+            limit: { kind: 'heel' as const, most: heel },
+          },
+        ]),
+  ];
+}
+
+/** What ten kilograms more of the boat change; undefined when she does not float with them. */
+function effectOf(
+  { body, openings }: ConditionsInput,
+  { load }: Condition,
+  now: FloatingState,
+  at: Point3,
+): GrowthEffect | undefined {
+  const grown = withMasses(load, [{ mass: STEP, at }]);
+  const result = findEquilibrium(body, grown, openings, now.plane);
+  if (result.outcome !== 'floats') return undefined;
+  const surfaces = (now.metacentricHeight?.freeSurfaceLoss ?? 0) * load.mass;
+  const then = stateOf(body, grown, result.plane, openings, surfaces);
+  const [before, after] = [now.metacentricHeight?.byForm, then.metacentricHeight?.byForm];
+  return {
+    mass: STEP,
+    draughtAft: then.draughtAft - now.draughtAft,
+    draughtFore: then.draughtFore - now.draughtFore,
+    trim: then.trim - now.trim,
+    freeboard: then.freeboards.lowest.freeboard - now.freeboards.lowest.freeboard,
+    ...(before !== undefined && after !== undefined && { metacentricHeight: after - before }),
+  };
+}

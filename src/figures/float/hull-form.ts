@@ -1,0 +1,27 @@
+import { type FloatingBody, immerse } from '../../float/index.ts';
+import type { Build } from '../../resolve/index.ts';
+import {
+  kilogramsPerCubicMetre,
+  type Kilograms,
+  kilograms,
+  type Metres,
+  metres,
+  radians,
+} from '../../units/index.ts';
+import { openingsOf } from './input.ts';
+
+/** Fresh water, the lighter: what she displaces in it is the least that she carries. */
+const FRESH = kilogramsPerCubicMetre(1000);
+
+/** Mass of fresh water that she displaces, level and upright, when it stands at a height above the baseline. */
+export function displacedTo(body: FloatingBody, level: Metres): Kilograms {
+  const fresh = { ...body, water: FRESH };
+  return kilograms(immerse(fresh, { level, trim: radians(0), heel: radians(0) }).volume * FRESH);
+}
+
+/** Height above the baseline at which water first comes aboard: the lowest opening, or the sheer. */
+export function downfloodingHeight(build: Build): Metres {
+  const sheer = build.hull.lines.map(({ points }) => points.at(-1)?.[1] ?? 0);
+  const openings = openingsOf(build).map(({ at }) => at.z);
+  return metres(Math.min(...sheer, ...openings));
+}

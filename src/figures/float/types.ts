@@ -1,0 +1,119 @@
+import type {
+  BallastEffect,
+  Condition,
+  FlowTime,
+  GrowthMargin,
+  LinesProblem,
+  OffsetLoad,
+  PlaceTried,
+  RightingCurve,
+  SwampedBalance,
+  TrimEffect,
+} from '../../float/index.ts';
+import type { Computed, Flotation } from '../../limits/index.ts';
+import type { CubicMetres, Kilograms, Metres, Radians } from '../../units/index.ts';
+
+/** How the boat of one order floats. */
+export interface FloatFigures {
+  /** What is wrong with the lines of the hull. */
+  readonly problems: readonly LinesProblem[];
+  /** Missing when the lines give no form to compute with. */
+  readonly afloat?: Afloat;
+}
+
+export interface Afloat {
+  readonly conditions: readonly Condition[];
+  /** Depth of the hull’s deepest point under the water, fully loaded; missing when she does not float so. */
+  readonly deepest?: Metres;
+  /** Mass that sinks her 1 cm, and moment that trims her 1 cm over her immersed length, kg.m; fully loaded. */
+  readonly perCentimetre?: { readonly sinks: Kilograms; readonly trims: number };
+  /** Righting arms, fully loaded, to the side that she would lean to; missing when she does not float so. */
+  readonly curve?: RightingCurve & { readonly side: 'starboard' | 'port' };
+  readonly offset: OffsetLoad & { readonly people: number; readonly heelLimit?: Radians };
+  readonly growth: GrowthFigures;
+  readonly ballast?: Ballast;
+  /** Missing when the hull does not say what foam she has. */
+  readonly swamped?: Swamped;
+  /** Fully loaded, the greatest first. */
+  readonly trimEffects: readonly TrimEffect[];
+  /** Fully loaded. */
+  readonly trim: TrimAdvice;
+  /** Of the hull from transom to stem, m: where a heel is drawn at its middle. */
+  readonly length: Metres;
+}
+
+export interface Ballast {
+  readonly item: string;
+  readonly itemKey: string;
+  /** What she does with it; missing when the tank lies outside the hull. */
+  readonly effect?: BallastEffect;
+  readonly drains?: FlowTime;
+  readonly fills?: FlowTime;
+  /** Water that cannot run out, as a share of what is in the tank at rest. */
+  readonly leftShare?: number;
+}
+
+export interface Swamped {
+  readonly foam: CubicMetres;
+  readonly rule: Computed<Flotation>;
+  readonly balance: SwampedBalance;
+  /** What the balance counts beside boat, outboard and people: kilograms under water, below zero when it lifts. */
+  readonly counted: readonly { readonly name: string; readonly weight: Kilograms }[];
+  /** What nobody told, and so the balance leaves out. */
+  readonly uncounted: readonly string[];
+}
+
+export interface TrimAdvice {
+  readonly band: { readonly least: Radians; readonly most: Radians };
+  /** Outside the band by so much; 0 within it; missing when she does not float. */
+  readonly outside?: Radians;
+  /** Moves of one movable item that bring her nearer to the band, the best first. */
+  readonly moves: readonly Move[];
+  /** Places that were not tried because something stands there; none while she lies in the band. */
+  readonly taken: readonly { readonly item: string; readonly place: string; readonly by: string }[];
+  /** What can be moved, and where it is. */
+  readonly movable: readonly Movable[];
+}
+
+export interface Movable {
+  readonly key: string;
+  readonly name: string;
+  readonly count: number;
+  readonly each: Kilograms;
+  /** Distance forward of the transom over the length of the hull. */
+  readonly along: number;
+}
+
+export interface Move {
+  readonly item: Movable;
+  readonly to: PlaceTried;
+  readonly gain: Radians;
+}
+
+/** What she puts on over her life, fully loaded. */
+export interface GrowthFigures {
+  /** What the yard allows for; 0 when it allows for none. */
+  readonly allowed: Kilograms;
+  /** The completed boat that it is a share of. */
+  readonly boat: Kilograms;
+  /** Missing when she does not float. */
+  readonly effect?: GrowthEffect;
+  readonly limits: readonly GrowthRow[];
+  /** The limit that is met first; missing when none is. */
+  readonly first?: { readonly name: string; readonly growth: Kilograms };
+}
+
+export interface GrowthRow {
+  readonly name: string;
+  readonly margin: GrowthMargin;
+}
+
+/** What a growth of so much changes: m and rad, less than zero when it takes away. */
+export interface GrowthEffect {
+  readonly mass: Kilograms;
+  readonly draughtAft: number;
+  readonly draughtFore: number;
+  readonly trim: number;
+  readonly freeboard: number;
+  readonly metacentricHeight?: number;
+}

@@ -1,0 +1,46 @@
+import { type Computed, EFFECTS, type IsoLoad, isoLoad, type Rating } from '../../limits/index.ts';
+import type { Build } from '../../resolve/index.ts';
+import { type CubicMetres, cubicMetres, type Kilograms, kilograms } from '../../units/index.ts';
+import type { Afloat } from '../float/types.ts';
+
+/** What she is loaded with as ordered, counted as the ISO-style method counts it. */
+export interface LoadAsOrdered extends IsoLoad {
+  /** What the method allows, less the load on the plate: below zero when it is passed. */
+  readonly left: Computed<Kilograms>;
+}
+
+/** The load of an order in the manner of ISO 14946; undefined where the yard does not go by that method. */
+export function loadAsOrdered(
+  build: Build,
+  ratings: Computed<readonly Rating[]>,
+  afloat: Afloat | undefined,
+): LoadAsOrdered | undefined {
+  if ('notComputed' in ratings) return undefined;
+  const allowed = ratings.find(({ method }) => method === 'iso')?.load;
+  if (allowed === undefined) return undefined;
+  const load = isoLoad(loadOf(build, afloat));
+  const left = typeof allowed === 'number' ? kilograms(allowed - load.onPlate) : allowed;
+  return { ...load, left };
+}
+
+/** Fuel in a tank that is built in: all of it where one is ordered, or where it is more than the outboard's own holds. */
+export function fixedVolume({ order, outboard, items }: Build): CubicMetres {
+  const { fuel = cubicMetres(0) } = order;
+  const isBuiltIn = items.some(({ float }) => float?.fuelTank !== undefined);
+  return isBuiltIn || fuel > (outboard?.model.fuel ?? 0) ? fuel : cubicMetres(0);
+}
+
+function loadOf(build: Build, afloat: Afloat | undefined): Parameters<typeof isoLoad>[0] {
+  const { order, yard, items } = build;
+  const { people } = order.boat;
+  const wells = items.reduce((sum, { float }) => sum + (float?.liveWell?.mass ?? 0), 0);
+  const fixed = fixedVolume(build);
+  return {
+    people,
+    gear: kilograms(people * Math.max(EFFECTS, yard.gearPerPerson)),
+    fixedFuel: fixed,
+    portableFuel: cubicMetres((order.fuel ?? 0) - fixed),
+    fuelDensity: yard.fuelDensity,
+    ballastWater: kilograms(wells + (afloat?.ballast?.effect?.water?.mass ?? 0)),
+  };
+}

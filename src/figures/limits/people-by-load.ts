@@ -1,0 +1,13 @@
+import type { Figures } from '../types.ts';
+
+/**
+ * People with their gear that the rated load leaves room for, at most as many as the hull is rated for.
+ *
+ * @source derived: (rated load - load without people) / (person + gear), whole people
+ */
+export function peopleByLoad({ build, mass }: Pick<Figures, 'build' | 'mass'>): number {
+  const { hull, yard, order } = build;
+  const each = yard.personMass + yard.gearPerPerson;
+  const rest = hull.ratings.load - (mass.load - order.boat.people * each);
+  return Math.max(0, Math.min(hull.ratings.people, Math.floor(rest / each)));
+}

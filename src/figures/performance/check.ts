@@ -1,0 +1,97 @@
+import { type Finding, finding } from '../../findings/index.ts';
+import { createFormatter, UNIT_KINDS } from '../../units/index.ts';
+import type { DriveLoading } from './speed.ts';
+import type { Figures } from '../types.ts';
+
+const KNOT = UNIT_KINDS.speed.kn;
+const DEGREE = UNIT_KINDS.angle.deg;
+/** The room computes these on the wetted beam, so that the answer stands. */
+const ANSWERED = 'chines dry';
+
+type Checked = Pick<Figures, 'build' | 'drive'>;
+
+/** Speeds that are not reached, not trusted or not steady, and a bow motor that is too weak. */
+export function checkDrive(figures: Checked): readonly Finding[] {
+  const { drive } = figures;
+  const loadings = drive.loadings.filter(({ applies }) => applies);
+  return [
+    ...loadings.flatMap((one) => [
+      ...doesNotPlane(figures, one),
+      ...mayPorpoise(figures, one),
+      ...methodsDiffer(figures, one),
+      ...outsideRange(figures, one),
+    ]),
+    ...bowMotorWeak(figures),
+  ];
+}
+
+const model = ({ build }: Checked) => build.place(['outboard', 'model']);
+
+function doesNotPlane(figures: Checked, { loading, speed }: DriveLoading): readonly Finding[] {
+  const { build } = figures;
+  if (!build.outboard || loading.name !== 'loaded' || !('notComputed' in speed)) return [];
+  const format = createFormatter(build.yard.locale, build.yard.units);
+  return [
+    finding('DOES_NOT_PLANE', model(figures), {
+      received: `${format.power(build.outboard.model.power)} at ${format.mass(loading.mass)}`,
+      expected: 'a planing speed',
+    }),
+  ];
+}
+
+function mayPorpoise(
+  figures: Checked,
+  { loading, speed, porpoisingAbove }: DriveLoading,
+): readonly Finding[] {
+  if ('notComputed' in speed || typeof porpoisingAbove === 'object') return [];
+  const { trim } = speed.state;
+  if (trim <= porpoisingAbove) return [];
+  const { format } = printer(figures);
+  return [
+    finding('MAY_PORPOISE', model(figures), {
+      received: `${loading.name}: runs at ${format.number(trim / DEGREE, 1)}°`,
+      expected: `at most ${format.number(porpoisingAbove / DEGREE, 1)}°`,
+    }),
+  ];
+}
+
+function methodsDiffer(figures: Checked, { loading, speed }: DriveLoading): readonly Finding[] {
+  if ('notComputed' in speed || speed.agree) return [];
+  const { knots } = printer(figures);
+  return [
+    finding('SPEED_METHODS_DIFFER', model(figures), {
+      received: `${loading.name}: ${knots(speed.speed.likely)} by Savitsky’s method, ${knots(speed.crouch)} by Crouch’s formula`,
+      expected: 'within a fifth of each other',
+    }),
+  ];
+}
+
+function outsideRange(figures: Checked, { loading, speed }: DriveLoading): readonly Finding[] {
+  if ('notComputed' in speed) return [];
+  const outside = speed.state.outside.filter((words) => !words.startsWith(ANSWERED));
+  if (outside.length === 0) return [];
+  return [
+    finding('OUTSIDE_METHOD_RANGE', model(figures), {
+      received: `${loading.name}: ${outside.join('; ')}`,
+    }),
+  ];
+}
+
+function bowMotorWeak({ build, drive }: Checked): readonly Finding[] {
+  const motor = drive.bowMotor;
+  if (!motor || 'notComputed' in motor.needed) return [];
+  const { needed } = motor.needed;
+  if (needed <= motor.thrust) return [];
+  const { format } = printer({ build, drive });
+  return [
+    finding('BOW_MOTOR_WEAK', motor.place, {
+      received: `${format.number(motor.thrust, 0)} N`,
+      expected: `${format.number(needed, 0)} N`,
+    }),
+  ];
+}
+
+function printer({ build }: Checked) {
+  const format = createFormatter(build.yard.locale, build.yard.units);
+  return { format, knots: (speed: number) => `${format.number(speed / KNOT, 1)} kn` };
+}

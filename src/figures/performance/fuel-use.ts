@@ -1,0 +1,96 @@
+import {
+  type Computed,
+  FOUR_STROKE,
+  fuelFlow,
+  fuelRange,
+  runAt,
+  type Running,
+  type SpeedEstimate,
+  THIRDS_RESERVE,
+} from '../../performance/index.ts';
+import type { Build } from '../../resolve/index.ts';
+import {
+  decimalToNumber,
+  type Metres,
+  metresPerSecond,
+  type MetresPerSecond,
+} from '../../units/index.ts';
+
+/** Share of full speed that a boat is usually run at; common practice, no source. */
+const USUAL_CRUISE = 0.7;
+
+/** What she burns at a speed. */
+export interface FuelUse {
+  readonly name: 'cruise' | 'full throttle';
+  readonly speed: Computed<MetresPerSecond>;
+  /** m³/s. */
+  readonly flow: Computed<number>;
+  /** On the fuel that she is weighed with, less the reserve. */
+  readonly range: Computed<Metres>;
+}
+
+/** Share of the fuel that is kept back. */
+export const reserveOf = ({ yard }: Pick<Build, 'yard'>): number =>
+  yard.drive.reserve === undefined ? THIRDS_RESERVE : decimalToNumber(yard.drive.reserve);
+
+/** Fuel at cruise and at full throttle, loaded. */
+export function fuelUse(
+  build: Build,
+  running: Computed<Running>,
+  estimate: Computed<SpeedEstimate>,
+): readonly FuelUse[] {
+  const { order } = build;
+  if ('notComputed' in running) return [];
+  if ('notComputed' in estimate) {
+    const cruise = order.cruise ?? estimate;
+    return [
+      useAt(build, 'cruise', cruise, loadAt(build, running, cruise)),
+      useAt(build, 'full throttle', estimate, 1),
+    ];
+  }
+  const full = estimate.speed.likely;
+  const cruise = order.cruise ?? metresPerSecond(USUAL_CRUISE * full);
+  return [
+    useAt(build, 'cruise', cruise, loadAt(build, running, cruise)),
+    useAt(build, 'full throttle', full, 1),
+  ];
+}
+
+/** Share of the rated power that a speed takes. */
+function loadAt(
+  { yard, outboard }: Build,
+  running: Running,
+  speed: Computed<MetresPerSecond>,
+): Computed<number> {
+  if (typeof speed === 'object') return speed;
+  const state = runAt(running, speed);
+  if ('notComputed' in state) return state;
+  const rated = outboard?.model.power ?? 0;
+  const load = state.effectivePower / decimalToNumber(yard.drive.efficiency.likely) / rated;
+  return load <= 1 ? load : { notComputed: 'the speed takes more than the outboard has' };
+}
+
+function useAt(
+  { outboard, order, yard }: Build,
+  name: FuelUse['name'],
+  speed: Computed<MetresPerSecond>,
+  load: Computed<number>,
+): FuelUse {
+  if (!outboard) return { name, speed, ...bothLack('no outboard is in this order') };
+  if (typeof load === 'object') return { name, speed, ...bothLack(load.notComputed) };
+  const { model } = outboard;
+  const flow = fuelFlow(model.power, load, {
+    ...FOUR_STROKE,
+    consumption: decimalToNumber(model.consumption),
+    density: yard.fuelDensity,
+  });
+  const range = (): FuelUse['range'] => {
+    if (typeof flow === 'object') return flow;
+    if (typeof speed === 'object') return speed;
+    if (!order.fuel) return { notComputed: 'the order does not say how much fuel she carries' };
+    return fuelRange(order.fuel, reserveOf({ yard }), speed, flow);
+  };
+  return { name, speed, flow, range: range() };
+}
+
+const bothLack = (notComputed: string) => ({ flow: { notComputed }, range: { notComputed } });

@@ -1,0 +1,48 @@
+import {
+  type AddedDrag,
+  bottomFrom,
+  type Computed,
+  FRESH_WATER,
+  OUTBOARD_THRUST,
+  type Running,
+  SEA_WATER,
+} from '../../performance/index.ts';
+import type { WeightedCentre } from '../../mass/index.ts';
+import type { Build } from '../../resolve/index.ts';
+import { decimalToNumber, squareMetres } from '../../units/index.ts';
+
+type Drag = NonNullable<Build['hull']['performance']['outboardDrag']>;
+
+/** The boat as the planing method sees her. */
+export function runningOf(build: Build, { mass, centre }: WeightedCentre): Computed<Running> {
+  const { hull, yard } = build;
+  const { chine, hulls } = hull.performance;
+  if (chine === 'round' || hulls === 'more')
+    return { notComputed: 'the method is for one hull with hard chines' };
+  const bottom = bottomFrom(hull.lines);
+  if ('notComputed' in bottom) return bottom;
+  return {
+    hull: { ...bottom, mass, centre: { x: centre.x, z: centre.z }, thrust: OUTBOARD_THRUST },
+    water: yard.drive.water === 'sea' ? SEA_WATER : FRESH_WATER,
+    added: dragsOf(build),
+  };
+}
+
+/** What drags beside the bottom: boat in the air, and the outboard's leg and the appendages that the files name. */
+export function dragsOf({ hull, items }: Build): readonly AddedDrag[] {
+  const { airDrag, outboardDrag, appendages } = hull.performance;
+  const inWater = (name: string, drag: Drag, quantity = 1): AddedDrag => ({
+    name,
+    medium: 'water',
+    area: squareMetres(drag.area * quantity),
+    coefficient: decimalToNumber(drag.coefficient),
+  });
+  return [
+    { ...inWater('boat and people in the air', airDrag), medium: 'air' },
+    ...(outboardDrag ? [inWater('the outboard’s leg', outboardDrag)] : []),
+    ...appendages.map((one) => inWater(one.name, one)),
+    ...items.flatMap(({ name, performance, quantity }) =>
+      performance?.appendage ? [inWater(name, performance.appendage, quantity)] : [],
+    ),
+  ];
+}

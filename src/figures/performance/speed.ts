@@ -1,0 +1,185 @@
+import {
+  type AddedDrag,
+  type Computed,
+  CROUCH_CONSTANTS,
+  type CrouchHull,
+  type CurvePoint,
+  findHump,
+  type Hump,
+  pitchBand,
+  type PitchChoice,
+  porpoisingTrim,
+  powerCurve,
+  type Running,
+  type SpeedEstimate,
+  speedFor,
+} from '../../performance/index.ts';
+import type { MassResult } from '../../mass/index.ts';
+import type { Build } from '../../resolve/index.ts';
+import type { Outboard } from '../../schema/index.ts';
+import {
+  decimalToNumber,
+  type Kilograms,
+  metresPerSecond,
+  type NotComputed,
+  type Radians,
+  UNIT_KINDS,
+} from '../../units/index.ts';
+import type { ElectricsFigures } from '../electrics/electrics.ts';
+import { type BowMotorFigures, bowMotorFigures } from './bow-motor.ts';
+import type { FloatFigures } from '../float/types.ts';
+import { type FuelUse, fuelUse } from './fuel-use.ts';
+import { type Loading, loadingsOf, withOutboard } from '../mass/loadings.ts';
+import { dragsOf, runningOf } from './running.ts';
+
+const KNOT = UNIT_KINDS.speed.kn;
+/** Speeds that the curve of power is drawn through. */
+const CURVE_SPEEDS = Array.from({ length: 20 }, (_, index) =>
+  metresPerSecond((8 + 2 * index) * KNOT),
+);
+
+/** Lowest, likely and highest speed. */
+export type SpeedBand = SpeedEstimate['speed'];
+
+/** The boat in one loading, with the outboard that is ordered. */
+export interface DriveLoading {
+  readonly loading: Loading;
+  /** False where the method is not for such a hull. */
+  readonly applies: boolean;
+  readonly speed: Computed<SpeedEstimate>;
+  readonly hump: Computed<Hump>;
+  /** The trim above which she may porpoise, at the likely speed. */
+  readonly porpoisingAbove: Computed<Radians>;
+  readonly curve: readonly CurvePoint[];
+}
+
+/** An outboard of the catalogue that the hull may carry. */
+export interface EngineRow {
+  readonly model: Outboard;
+  readonly mass: Kilograms;
+  readonly ordered: boolean;
+  /** One for each loading of `DriveFigures`, in their order. */
+  readonly speeds: readonly {
+    readonly name: Loading['name'];
+    readonly speed: Computed<SpeedEstimate>;
+  }[];
+}
+
+/** Speed, fuel and propeller, estimated. */
+export interface DriveFigures {
+  readonly loadings: readonly DriveLoading[];
+  /** What is reckoned to drag beside the bottom. */
+  readonly drags: readonly AddedDrag[];
+  /** Crouch's constant for the hull, mph, hp and lb. */
+  readonly crouchConstant: number;
+  readonly engines: readonly EngineRow[];
+  /** Loaded, with the outboard that is ordered; empty without one. */
+  readonly fuel: readonly FuelUse[];
+  /** Pitch for full throttle, loaded. */
+  readonly propeller?: Computed<PitchChoice>;
+  readonly bowMotor?: BowMotorFigures;
+}
+
+const NO_OUTBOARD = { notComputed: 'no outboard is in this order' };
+
+/** Speed in every loading, by every outboard that she may carry; fuel, propeller and bow motor as ordered. */
+export function driveFigures(
+  build: Build,
+  mass: MassResult,
+  float: FloatFigures,
+  electrics: ElectricsFigures | NotComputed,
+): DriveFigures {
+  const { outboard } = build;
+  const loadings = loadingsOf(build, mass, float);
+  const driven = loadings.map((loading) => driveLoading(build, loading));
+  const loaded = driven.find(({ loading }) => loading.name === 'loaded');
+  const bowMotor = bowMotorFigures(build, loaded?.loading, electrics);
+  return {
+    loadings: driven,
+    drags: dragsOf(build),
+    crouchConstant: CROUCH_CONSTANTS[build.hull.performance.crouch],
+    engines: enginesFor(build).map(({ model, mass: hung }) =>
+      engineRow(build, { model, mass: hung }, driven),
+    ),
+    fuel: outboard && loaded ? fuelUse(build, runningOf(build, loaded.loading), loaded.speed) : [],
+    ...(outboard && loaded && { propeller: propellerFor(build, outboard.model, loaded.speed) }),
+    ...(bowMotor && { bowMotor }),
+  };
+}
+
+function driveLoading(build: Build, loading: Loading): DriveLoading {
+  const running = runningOf(build, loading);
+  if ('notComputed' in running) {
+    return {
+      loading,
+      applies: false,
+      speed: running,
+      hump: running,
+      porpoisingAbove: running,
+      curve: [],
+    };
+  }
+  const speed = build.outboard ? speedOf(build, running, build.outboard.model) : NO_OUTBOARD;
+  return {
+    loading,
+    applies: true,
+    speed,
+    hump: findHump(running),
+    porpoisingAbove:
+      'notComputed' in speed
+        ? { notComputed: 'she has no planing speed' }
+        : porpoisingTrim(speed.state.lift, running.hull.deadrise),
+    curve: powerCurve(running, CURVE_SPEEDS, efficiencyOf(build)),
+  };
+}
+
+/** Outboards within the hull's ratings, with the shaft that her transom is built for. */
+function enginesFor({ hull, outboards }: Build) {
+  return outboards.flatMap((model) => {
+    const mass = model.shafts[hull.shaft]?.mass;
+    const isFit =
+      mass !== undefined && mass <= hull.ratings.engineMass && model.power <= hull.ratings.power;
+    return isFit ? [{ model, mass }] : [];
+  });
+}
+
+function engineRow(
+  build: Build,
+  { model, mass }: { readonly model: Outboard; readonly mass: Kilograms },
+  driven: readonly DriveLoading[],
+): EngineRow {
+  const ordered = build.outboard?.model.id === model.id;
+  const speeds = driven.map(({ loading, speed }) => {
+    const { name } = loading;
+    if (ordered && build.outboard?.mass === mass) return { name, speed };
+    const running = runningOf(build, withOutboard(loading, build, mass));
+    return { name, speed: 'notComputed' in running ? running : speedOf(build, running, model) };
+  });
+  return { model, mass, ordered, speeds };
+}
+
+function speedOf(build: Build, running: Running, model: Outboard): Computed<SpeedEstimate> {
+  const kind: CrouchHull = build.hull.performance.crouch;
+  return speedFor({ running, power: model.power, efficiency: efficiencyOf(build), kind });
+}
+
+function efficiencyOf({ yard }: Build) {
+  const { low, likely, high } = yard.drive.efficiency;
+  return {
+    low: decimalToNumber(low),
+    likely: decimalToNumber(likely),
+    high: decimalToNumber(high),
+  };
+}
+
+function propellerFor(
+  { yard }: Build,
+  model: Outboard,
+  speed: Computed<SpeedEstimate>,
+): Computed<PitchChoice> {
+  if ('notComputed' in speed) return speed;
+  return pitchBand(speed.speed.likely, model.fullThrottle, {
+    ratio: decimalToNumber(model.gearRatio),
+    slip: decimalToNumber(yard.drive.slip),
+  });
+}
