@@ -11,7 +11,7 @@ const IMPORTS: Readonly<Record<string, readonly string[]>> = {
   price: ['money'],
   mass: ['units'],
   float: ['units', 'findings'],
-  drive: ['units'],
+  performance: ['units'],
   limits: ['units'],
   electrics: ['units'],
   laminate: ['units'],
