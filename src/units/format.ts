@@ -1,32 +1,23 @@
-import type { Amperes, Kilograms, Metres, SquareMetres, CubicMetres, Watts } from './quantity.ts';
+import { QUANTITIES, type QuantityName, type Shown, type ValueOf } from './quantities.ts';
 import { UNIT_KINDS } from './unit-table.ts';
 
 const NOT_COMPUTED = 'not computed';
 
 /** Between a number and its unit: a space that no line breaks at. */
-const NO_BREAK = '\u00A0';
+export const NO_BREAK = '\u00A0';
 
 /** Which system the workspace's documents are printed in. */
 export type UnitSystem = 'metric' | 'us';
 
-/** Formats quantities for one reader: a locale and a unit system. */
-export interface Formatter {
+/** One function a quantity: "412 kg", or "908 lb". */
+type Quantities = { readonly [Name in QuantityName]: (value: ValueOf<Name>) => string };
+
+/** Formats quantities for one reader: a locale and a unit system. What is not finite prints "not computed". */
+export interface Formatter extends Quantities {
   readonly system: UnitSystem;
   readonly locale: string;
-  /** "4.30 m", or "14 ft 1 in". */
-  length(value: Metres): string;
-  /** Workshop dimension: "1,250 mm", or "49.2 in". */
-  dimension(value: Metres): string;
-  /** "412 kg", or "908 lb"; one decimal below 10. */
-  mass(value: Kilograms): string;
-  /** "22 kW (30 hp)", or "30 hp (22 kW)". */
-  power(value: Watts): string;
-  /** "2.40 m²", or "25.8 ft²". */
-  area(value: SquareMetres): string;
-  /** "25 L", or "6.6 US gal". */
-  volume(value: CubicMetres): string;
-  /** "3.5 A". */
-  current(value: Amperes): string;
+  /** Any quantity by its name. */
+  quantity(name: QuantityName, value: number): string;
   /** An angle without its sign: "1.8 degrees". */
   degrees(angle: number): string;
   /** A share of one as "12.5 %". */
@@ -59,49 +50,59 @@ export function createFormatter(locale: string, system: UnitSystem): Formatter {
     const rounded = Math.abs(value) < 0.5 * 10 ** -decimals ? 0 : value;
     return withMinus(formatOf(decimals).format(rounded));
   };
-  const metric = system === 'metric';
-  const few = (value: number): number => (Math.abs(value) < 10 ? 1 : 0);
-  const withUnit = (value: number, decimals: number, unit: string): string =>
-    Number.isFinite(value) ? `${number(value, decimals)}${NO_BREAK}${unit}` : NOT_COMPUTED;
-  const power = (value: Watts): string => {
+  const print = (value: number, { unit, factor, decimals }: Shown): string => {
     if (!Number.isFinite(value)) return NOT_COMPUTED;
-    const kilowatts = withUnit(value / 1000, value < 10_000 ? 1 : 0, 'kW');
-    const horsepower = withUnit(value / UNIT_KINDS.power.hp, value < 10_000 ? 1 : 0, 'hp');
-    return metric
-      ? `${kilowatts}${NO_BREAK}(${horsepower})`
-      : `${horsepower}${NO_BREAK}(${kilowatts})`;
+    const size = value / factor;
+    const few = Math.abs(size) < 10 ? 1 : 0;
+    return `${number(size, decimals === 'few' ? few : decimals)}${unit === '°' ? '' : NO_BREAK}${unit}`;
   };
+  // A product, not a quotient: 0.1255 is 12.55 % and rounds up.
+  const percent = (share: number, decimals: number): string =>
+    print(share * 100, { unit: '%', factor: 1, decimals });
+  const quantity = (name: QuantityName, value: number): string => {
+    if (name === 'share') return percent(value, 1);
+    if (name === 'length' && system === 'us') return feetAndInches(value, number);
+    if (name === 'power') return powerText(value, system, print);
+    return print(value, QUANTITIES[name][system]);
+  };
+  const names = Object.keys(QUANTITIES) as QuantityName[];
+  const quantities = Object.fromEntries(
+    names.map((name) => [name, (value: number) => quantity(name, value)]),
+  ) as unknown as Quantities;
   return {
+    ...quantities,
     system,
     locale,
     number,
-    power,
-    length: (value) => (metric ? withUnit(value, 2, 'm') : feetAndInches(value, number)),
-    dimension: (value) =>
-      metric ? withUnit(value * 1000, 0, 'mm') : withUnit(value / UNIT_KINDS.length.in, 1, 'in'),
-    mass: (value) => {
-      const shown = metric ? value : value / UNIT_KINDS.mass.lb;
-      return withUnit(shown, few(shown), metric ? 'kg' : 'lb');
-    },
-    area: (value) =>
-      metric ? withUnit(value, 2, 'm²') : withUnit(value / UNIT_KINDS.area.ft2, 1, 'ft²'),
-    volume: (value) => {
-      const shown = value / (metric ? UNIT_KINDS.volume.L : UNIT_KINDS.volume['US gal']);
-      return withUnit(shown, metric ? few(shown) : 1, metric ? 'L' : 'US gal');
-    },
-    current: (value) => withUnit(value, 1, 'A'),
-    degrees: (angle) => withUnit(Math.abs(angle) / UNIT_KINDS.angle.deg, 1, 'degrees'),
-    percent: (share, decimals) => withUnit(share * 100, decimals, '%'),
+    quantity,
+    degrees: (angle) =>
+      print(Math.abs(angle), { unit: 'degrees', factor: UNIT_KINDS.angle.deg, decimals: 1 }),
+    percent,
   };
 }
 
 /** A number as text, with a minus sign in the place of the hyphen that many locales print before it. */
 export const withMinus = (text: string): string => text.replace('-', '−');
 
-function feetAndInches(value: Metres, number: (value: number, decimals: number) => string): string {
-  if (!Number.isFinite(value)) return NOT_COMPUTED;
-  const inches = Math.round(Math.abs(value) / UNIT_KINDS.length.in);
-  const sign = value < 0 && inches > 0 ? '−' : '';
+/** "22 kW (30 hp)"; in US customary units "30 hp" alone. */
+function powerText(
+  watts: number,
+  system: UnitSystem,
+  print: (value: number, shown: Shown) => string,
+): string {
+  const decimals = watts < 10_000 ? 1 : 0;
+  const horsepower = print(watts, { unit: 'hp', factor: UNIT_KINDS.power.hp, decimals });
+  if (system === 'us' || !Number.isFinite(watts)) return horsepower;
+  return `${print(watts, { unit: 'kW', factor: 1000, decimals })}${NO_BREAK}(${horsepower})`;
+}
+
+function feetAndInches(
+  metres: number,
+  number: (value: number, decimals: number) => string,
+): string {
+  if (!Number.isFinite(metres)) return NOT_COMPUTED;
+  const inches = Math.round(Math.abs(metres) / UNIT_KINDS.length.in);
+  const sign = metres < 0 && inches > 0 ? '−' : '';
   const parts = [
     `${sign}${number(Math.floor(inches / 12), 0)}`,
     'ft',

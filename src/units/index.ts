@@ -10,7 +10,8 @@ export {
   parseIsoDate,
   weekdayOf,
 } from './dates.ts';
-export { createFormatter, type Formatter, type UnitSystem, withMinus } from './format.ts';
+export { createFormatter, type Formatter, NO_BREAK, type UnitSystem, withMinus } from './format.ts';
+export { QUANTITIES, type QuantityName } from './quantities.ts';
 export type { Basis } from './basis.ts';
 export type { Computed, NotComputed } from './not-computed.ts';
 export { parseQuantity, type ParsedQuantity, type QuantityProblem } from './parse-quantity.ts';

@@ -12,7 +12,7 @@ import {
   metres,
 } from '../../units/index.ts';
 import { figure, row, stageTable, type StageTable, text, write } from './stage-table.ts';
-import { NO_BREAK } from '../sections/words.ts';
+import { NO_BREAK } from '../../units/index.ts';
 
 /** How she is filled, what the bag takes, and the test of the bag; nothing for a hull laid up by hand. */
 export function infusionTables(figures: Figures): readonly StageTable[] {

@@ -9,7 +9,7 @@ import {
   text,
   tick,
 } from './stage-table.ts';
-import { NO_BREAK } from '../sections/words.ts';
+import { NO_BREAK } from '../../units/index.ts';
 
 /** What a laminator lays, and what is cut for it; nothing when the hull has no lay-up. */
 export function laminateTables({ build, laminate }: Figures): readonly StageTable[] {

@@ -2,7 +2,8 @@ import { type Figures, type MixingFigures, MIXING_CAUTIONS } from '../../figures
 import type { Stage } from '../../schema/index.ts';
 import { createFormatter, type Formatter } from '../../units/index.ts';
 import { figure, row, stageTable, type StageTable, text } from './stage-table.ts';
-import { NO_BREAK, sentence } from '../sections/words.ts';
+import { sentence } from '../sections/words.ts';
+import { NO_BREAK } from '../../units/index.ts';
 
 /** Catalyst by the batch for what is mixed in a stage: coats, hand-laid resins, or the infused resin. */
 export function mixingTables({ build, mixing: all }: Figures, stage: Stage): readonly StageTable[] {

@@ -2,7 +2,7 @@ import { type Figures, LAMINATE_BASIS, type PartLayUp } from '../../figures/inde
 import type { Stage } from '../../schema/index.ts';
 import { createFormatter, type Formatter, kilograms } from '../../units/index.ts';
 import { figure, row, stageTable, type StageTable, text } from './stage-table.ts';
-import { NO_BREAK } from '../sections/words.ts';
+import { NO_BREAK } from '../../units/index.ts';
 
 /**
  * One table for each part that is laid up in a stage, with what is cut and mixed for it below.

@@ -3,7 +3,7 @@ import { UNIT_KINDS } from '../../units/index.ts';
 import type { BuildSheetView } from './types.ts';
 import { performancePrinter } from '../sections/performance-words.ts';
 import { brakeWords } from '../sections/brake-words.ts';
-import { NO_BREAK } from '../sections/words.ts';
+import { NO_BREAK } from '../../units/index.ts';
 
 type Facts = BuildSheetView['facts'];
 

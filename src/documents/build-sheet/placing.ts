@@ -2,7 +2,8 @@ import type { Build, BuildItem } from '../../resolve/index.ts';
 import type { Formatter, Metres } from '../../units/index.ts';
 import { metres } from '../../units/index.ts';
 import type { PlacedItem } from './types.ts';
-import { countOf, NO_BREAK } from '../sections/words.ts';
+import { countOf } from '../sections/words.ts';
+import { NO_BREAK } from '../../units/index.ts';
 
 /** Nearer to the centreline than this is on it: half a millimetre. */
 const ON_CENTRE = 0.0005;

@@ -10,7 +10,8 @@ import { gateTables } from './gate-sheets.ts';
 import { picturesOfStage, tablesOfStage } from './stage-tables.ts';
 import type { BuildSheetView, PlacedItem, StageHours, StageItem, StageSheet } from './types.ts';
 import { hoursText, printedHours, STAGE_NAMES } from '../sections/stage-names.ts';
-import { NO_BREAK, sentence } from '../sections/words.ts';
+import { sentence } from '../sections/words.ts';
+import { NO_BREAK } from '../../units/index.ts';
 
 /** Stages that no boat goes without, planned hours or not. */
 const ALWAYS: ReadonlySet<Stage> = new Set(['release', 'water-trial', 'handover']);

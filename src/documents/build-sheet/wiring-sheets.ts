@@ -7,7 +7,7 @@ import {
 import { createFormatter, type Formatter } from '../../units/index.ts';
 import { figure, row, stageTable, type StageTable, text, tick } from './stage-table.ts';
 import { areaText, fuseText, plain, starterText } from '../sections/wiring-words.ts';
-import { NO_BREAK } from '../sections/words.ts';
+import { NO_BREAK } from '../../units/index.ts';
 
 /** The wiring schedule and the cable to fetch for it; nothing when the order has no electrics. */
 export function wiringTables({ build, electrics }: Figures): readonly StageTable[] {

@@ -2,7 +2,7 @@ import { type Figures, type SeriesBank, ELECTRICS_BASIS } from '../../figures/in
 import { createFormatter, type Formatter } from '../../units/index.ts';
 import { ampereHours, autonomyText, chargeText, hoursText } from '../sections/energy-words.ts';
 import type { HandoverView } from './types.ts';
-import { NO_BREAK } from '../sections/words.ts';
+import { NO_BREAK } from '../../units/index.ts';
 
 const SOURCES = {
   shore: 'On shore power',

@@ -12,7 +12,7 @@ import {
 import type { HandoverMass, TrialRun } from './types.ts';
 import { percentText } from '../quote/price.ts';
 import type { KeyFigure } from '../quote/types.ts';
-import { NO_BREAK } from '../sections/words.ts';
+import { NO_BREAK } from '../../units/index.ts';
 
 const BLANK_RUNS = 3;
 

@@ -7,7 +7,8 @@ import {
   type SectionTable,
   textColumn,
 } from '../sections/section.ts';
-import { capital, NO_BREAK, signedSize } from '../sections/words.ts';
+import { capital, signedSize } from '../sections/words.ts';
+import { NO_BREAK } from '../../units/index.ts';
 
 type Growth = Afloat['growth'];
 

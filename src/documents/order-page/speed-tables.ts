@@ -8,7 +8,8 @@ import {
   type SectionTable,
   textColumn,
 } from '../sections/section.ts';
-import { capital, NO_BREAK } from '../sections/words.ts';
+import { capital } from '../sections/words.ts';
+import { NO_BREAK } from '../../units/index.ts';
 
 /** Speeds as ordered, by every outboard that she may carry, and what she burns. */
 export function speedTables(figures: Figures, print: PerformancePrinter): readonly SectionTable[] {

@@ -1,7 +1,7 @@
 import type { Figures } from '../../figures/index.ts';
 import { decimalToNumber, UNIT_KINDS } from '../../units/index.ts';
 import { notComputed, type PerformancePrinter } from '../sections/performance-words.ts';
-import { NO_BREAK } from '../sections/words.ts';
+import { NO_BREAK } from '../../units/index.ts';
 
 /** What the speeds are, the propeller's pitch, and what the bow motor holds her against. */
 export function speedWords(figures: Figures, print: PerformancePrinter): readonly string[] {

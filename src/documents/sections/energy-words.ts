@@ -1,7 +1,7 @@
 import type { ChargeFigures, ElectricsFigures } from '../../figures/index.ts';
 import type { Formatter } from '../../units/index.ts';
 import { plain } from './wiring-words.ts';
-import { NO_BREAK } from './words.ts';
+import { NO_BREAK } from '../../units/index.ts';
 
 const CHEMISTRY = { flooded: 'lead-acid', agm: 'AGM', lifepo4: 'LiFePO4' } as const;
 

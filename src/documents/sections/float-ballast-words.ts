@@ -1,6 +1,6 @@
 import type { Afloat, Figures } from '../../figures/index.ts';
 import { createFormatter, kilograms, metres } from '../../units/index.ts';
-import { NO_BREAK } from './words.ts';
+import { NO_BREAK } from '../../units/index.ts';
 
 export const BALLAST_METHOD =
   'Ballast: estimated by lost buoyancy (the open tank counts as part of the sea, not of the hull), filling and draining by Torricelli’s law through outlet and vent, with no help from her gathering way; verify by draught marks, by timing her roll and by timing the tank.';

@@ -1,7 +1,7 @@
 import type { SpeedBand } from '../../figures/index.ts';
 import type { Build } from '../../resolve/index.ts';
 import { createFormatter, type Formatter, UNIT_KINDS } from '../../units/index.ts';
-import { NO_BREAK } from './words.ts';
+import { NO_BREAK } from '../../units/index.ts';
 
 const NAUTICAL_MILE = 1852;
 const LITRE_AN_HOUR = UNIT_KINDS.volume.L / UNIT_KINDS.duration.h;

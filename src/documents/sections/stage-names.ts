@@ -7,7 +7,7 @@ import {
   roundDecimal,
 } from '../../units/index.ts';
 
-import { NO_BREAK } from './words.ts';
+import { NO_BREAK } from '../../units/index.ts';
 
 /** What the shop calls each stage of a build. */
 export const STAGE_NAMES: Readonly<Record<Stage, string>> = {

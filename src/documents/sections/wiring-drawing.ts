@@ -9,7 +9,7 @@ import type { ElectricsFigures, Figures, WiredCircuit } from '../../figures/inde
 import { createFormatter, type Formatter } from '../../units/index.ts';
 import { type Picture, pictureOf } from './picture.ts';
 import { fuseText, plain } from './wiring-words.ts';
-import { NO_BREAK } from './words.ts';
+import { NO_BREAK } from '../../units/index.ts';
 
 type Captioned = Picture & { readonly caption: string };
 

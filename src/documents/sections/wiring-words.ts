@@ -1,6 +1,6 @@
 import { type ElectricsFigures, ELECTRICS_BASIS, type WiringRow } from '../../figures/index.ts';
 import type { Formatter } from '../../units/index.ts';
-import { NO_BREAK } from './words.ts';
+import { NO_BREAK } from '../../units/index.ts';
 
 /** "2.5 mm² (AWG 16)": the cable to take, and the thinnest size that will do. */
 export function areaText({ conductor }: WiringRow, format: Formatter): string {

@@ -6,6 +6,7 @@ import {
   type Kilograms,
   kilograms,
   type MetresPerSecond,
+  NO_BREAK,
   UNIT_KINDS,
 } from '../../units/index.ts';
 
@@ -19,9 +20,6 @@ export function sentence(text: string): string {
   const trimmed = text.trim();
   return /[.!?…]$/.test(trimmed) ? trimmed : `${trimmed}.`;
 }
-
-/** Between a number and what it counts: a space that no line breaks at. */
-export const NO_BREAK = '\u00A0';
 
 /** "4 ×" before the name of what is ordered more than once; empty for one. */
 export function countOf(quantity: number, format: Formatter): string {

@@ -14,7 +14,8 @@ import type { PageHead } from '../sections/head.ts';
 import { type FindingLine, findingLine } from './finding-line.ts';
 import type { CaptionedPicture } from '../sections/picture.ts';
 import { boatsOf, planChart, timeliness } from './plan-page.ts';
-import { NO_BREAK, signedMoney } from '../sections/words.ts';
+import { signedMoney } from '../sections/words.ts';
+import { NO_BREAK } from '../../units/index.ts';
 
 export interface IndexRow {
   readonly number: string;
