@@ -1,8 +1,8 @@
 import { readdir, rm } from 'node:fs/promises';
 import { join } from 'node:path';
-import { type Figures, figuresData } from '../figures/index.ts';
+import { type Figures, figuresData, toData } from '../figures/index.ts';
 import { hasErrors } from '../findings/index.ts';
-import { accountData } from '../issued/index.ts';
+import { accountFacts } from '../issued/index.ts';
 import { sealedBytes, type SealedKind } from '../read/index.ts';
 import { writeAtomically } from '../site/index.ts';
 import type { CommandOptions } from './command-line.ts';
@@ -49,7 +49,7 @@ export async function build({ workspace, out, only, pdf }: CommandOptions): Prom
 /** The text of an order's figures.json, with what was agreed. */
 export function figuresText(figures: Figures, { overview }: LoadedWorkspace): string {
   const account = overview.orders.find(({ entry }) => entry.figures === figures)?.account;
-  const data = { ...figuresData(figures), ...(account && accountData(account)) };
+  const data = { ...figuresData(figures), ...(account && toData(accountFacts(account))) };
   return `${JSON.stringify(data, undefined, 2)}\n`;
 }
 

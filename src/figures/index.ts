@@ -6,13 +6,15 @@ export {
 } from './figure-alternatives.ts';
 export { type FiguredOrder, figureOrders } from './figure-orders.ts';
 export type { FiguredVariation } from './figure-variations.ts';
-export { figuresData } from './figures-data.ts';
+export { allFacts, figuresData } from './facts/all-facts.ts';
+export { type Audience, type Fact, type FactKey, factsOf, isNotComputed } from './facts/fact.ts';
+export { type Method, type MethodId, METHODS } from './facts/methods.ts';
+export { type FigureDatum, toData } from './facts/to-data.ts';
 export { conditionOf } from './float/conditions.ts';
 export { FULL_TANK } from '../float/index.ts';
-export type { FigureDatum, Figures } from './types.ts';
+export type { Figures } from './types.ts';
 export type { Afloat, Ballast, FloatFigures, Move, Swamped } from './float/types.ts';
 export { type Priced, priceOn } from './price/price-on.ts';
-export { moneyDatum } from './price/data.ts';
 export { peopleByLoad } from './limits/people-by-load.ts';
 export type { DriveFigures, DriveLoading, EngineRow, SpeedBand } from './performance/speed.ts';
 export { type FuelUse, reserveOf } from './performance/fuel-use.ts';

@@ -41,10 +41,3 @@ export interface Figures {
   readonly stageHours: readonly { readonly stage: string; readonly hours: Decimal }[];
   readonly findings: readonly Finding[];
 }
-
-/** One computed figure as data for a spreadsheet or a script. */
-export interface FigureDatum {
-  readonly value: string | number;
-  readonly unit: string;
-  readonly method: string;
-}

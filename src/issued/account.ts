@@ -1,9 +1,4 @@
-import {
-  type FigureDatum,
-  type FiguredVariation,
-  type Figures,
-  moneyDatum,
-} from '../figures/index.ts';
+import { type Fact, factsOf, type FiguredVariation, type Figures } from '../figures/index.ts';
 import { type Finding, finding } from '../findings/index.ts';
 import {
   addMoney,
@@ -134,18 +129,19 @@ export function checkAcceptance(
   ];
 }
 
-/** What was agreed, for figures.json. */
-export function accountData(account: Account): Readonly<Record<string, FigureDatum>> {
-  return {
-    'agreed.quote': moneyDatum(
-      account.quoted,
-      `drive-away price of revision ${account.revision}, as sealed`,
-    ),
-    'agreed.drive-away': moneyDatum(
-      account.total,
-      'the quote and what was agreed since, as signed',
-    ),
-    'agreed.received': moneyDatum(account.received, 'trade-in and payments'),
-    'agreed.to-pay': moneyDatum(account.toPay, 'agreed less received'),
-  };
+const agreed = factsOf('agreed');
+const AGREED_FACTS = {
+  quote: agreed('customer', 'money', 'quote', 'Final price as accepted', 'sealed'),
+  final: agreed('customer', 'money', 'drive-away', 'Final price with what was agreed', 'sealed'),
+  received: agreed('customer', 'money', 'received', 'Received', 'ordered'),
+  toPay: agreed('customer', 'money', 'to-pay', 'Still to pay', 'toPay'),
+};
+
+/** What was agreed. */
+export function accountFacts(account: Account): readonly Fact<'customer'>[] {
+  const quote = AGREED_FACTS.quote(account.quoted);
+  const final = AGREED_FACTS.final(account.total, { from: [quote.key] });
+  const received = AGREED_FACTS.received(account.received);
+  const from = [final.key, received.key];
+  return [quote, final, received, AGREED_FACTS.toPay(account.toPay, { from })];
 }

@@ -1,6 +1,6 @@
 export {
   type Account,
-  accountData,
+  accountFacts,
   accountOf,
   agreedMargin,
   checkAcceptance,

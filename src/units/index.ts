@@ -13,6 +13,6 @@ export {
 export { createFormatter, type Formatter, NO_BREAK, type UnitSystem, withMinus } from './format.ts';
 export { QUANTITIES, type QuantityName } from './quantities.ts';
 export type { Basis } from './basis.ts';
-export type { Computed, NotComputed } from './not-computed.ts';
+export { type Computed, dataMissing, type NotComputed, searchFailed } from './not-computed.ts';
 export { parseQuantity, type ParsedQuantity, type QuantityProblem } from './parse-quantity.ts';
 export { UNIT_KINDS, type UnitKind, unitsOf } from './unit-table.ts';

@@ -154,7 +154,7 @@ const KEY_FIGURES: readonly (readonly [
     const find = index === 0 ? /(\d+) to \d+/ : /\d+ to (\d+)/;
     return [
       `speed, ${end} end, kn`,
-      (data) => data[`drive.loaded.speed-${end}`]?.value,
+      (data) => data['drive.loaded.speed']?.[end],
       ({ quote, fact, cell }, figures) => [
         ['quote', quote('Speed, estimated')?.value, find],
         [

@@ -54,7 +54,7 @@ describe('growth over her life', () => {
   it('stands in the figures with the limit that it meets first', () => {
     const data = figuresData(figuresOf({ yard: allowing(10) }));
     expect(data['float.grown.mass']?.unit).toBe('kg');
-    expect(data['float.growth.first']?.method).toContain('until ');
+    expect(data['float.growth.first']?.label).toContain('until ');
     expect(data['float.growth.allowed']?.value).toBeCloseTo(14.7, 3);
   });
 });

@@ -260,7 +260,7 @@ it('a tender with the strongest outboard that it takes runs at 22 to 33 knots (c
       'options: [battery-start]\noutboard: { model: outboard-14-7, shaft: short }\nfuel: 15 L\n',
     ),
   );
-  expect(data['drive.light.speed-low']).toMatchObject({ unit: 'kn' });
-  expect(data['drive.light.speed-low']?.value).toBeGreaterThan(22);
-  expect(data['drive.light.speed-high']?.value).toBeLessThan(33);
+  expect(data['drive.light.speed']).toMatchObject({ unit: 'kn' });
+  expect(data['drive.light.speed']?.low).toBeGreaterThan(22);
+  expect(data['drive.light.speed']?.high).toBeLessThan(33);
 });

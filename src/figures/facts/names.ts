@@ -1,0 +1,3 @@
+/** A name in words as a part of a stable name: "load of an axle" as "load-of-an-axle". */
+export const dashedName = (words: string): string =>
+  words.toLowerCase().replaceAll(/[^a-z0-9]+/g, '-');

@@ -1,0 +1,122 @@
+import { type Fact, factsOf, valueOf } from '../facts/fact.ts';
+import type { Figures } from '../types.ts';
+import { reserveOf } from './fuel-use.ts';
+
+const drive = factsOf('drive');
+const MASS = drive('customer', 'mass', '*.mass', 'Mass, running', 'masses');
+const SPEED = drive('customer', 'speed', '*.speed', 'Speed', 'planing');
+const CROUCH = drive('customer', 'speed', '*.speed-crouch', 'Speed, second estimate', 'crouch');
+const TRIM = drive('office', 'angle', '*.trim', 'Running trim', 'planing');
+const HUMP = drive('office', 'angle', '*.hump-trim', 'Trim at the hump', 'planing');
+const PORPOISES = drive('office', 'angle', '*.porpoises-above', 'Porpoises above', 'porpoising');
+const ENGINE = drive('office', 'speed', 'engine.*', 'Speed by another outboard', 'planing');
+const FUEL = drive('customer', 'flow', '*.fuel', 'Fuel', 'fuel');
+const RANGE = drive('customer', 'distance', '*.range', 'Range', 'fuel');
+const RESERVE = drive('customer', 'share', 'reserve', 'Fuel kept back', 'ordered');
+const PITCH = drive('workshop', 'dimension', 'propeller.pitch', 'Propeller pitch', 'propeller');
+const HOLDING = drive('workshop', 'force', 'bow-motor.needed', 'Thrust to hold', 'holding');
+const HOURS = drive('workshop', 'hours', 'bow-motor.hours', 'Hours of holding', 'holding');
+
+export interface SpeedFacts {
+  readonly mass: Fact<'customer'>;
+  readonly speed: Fact<'customer'>;
+  readonly crouch: Fact<'customer'>;
+  readonly others: readonly Fact<'office'>[];
+}
+
+export interface UseFacts {
+  readonly speed: Fact<'customer'>;
+  readonly fuel: Fact<'customer'>;
+  readonly range: Fact<'customer'>;
+}
+
+/** Speed, fuel, propeller and bow motor. */
+export interface PerformanceFacts {
+  /** In the order of the loadings. */
+  readonly loadings: readonly SpeedFacts[];
+  /** At cruise and at full throttle. */
+  readonly uses: readonly UseFacts[];
+  readonly others: readonly Fact[];
+}
+
+const dashed = (name: string): string => name.replaceAll(' ', '-');
+
+/** What the boat does under way, each a fact with its band. */
+export function performanceFacts({
+  drive: all,
+  build,
+}: Pick<Figures, 'drive' | 'build'>): PerformanceFacts {
+  const reserve = RESERVE(reserveOf(build));
+  return {
+    loadings: all.loadings.map(speedFacts),
+    uses: all.fuel.map(({ name, speed, flow, range }): UseFacts => {
+      const of = dashed(name);
+      const fuel = FUEL(flow, { of });
+      const from = [fuel.key, reserve.key];
+      return { speed: SPEED(speed, { of }), fuel, range: RANGE(range, { of, from }) };
+    }),
+    others: [
+      ...(all.fuel.length > 0 ? [reserve] : []),
+      ...all.engines.flatMap(({ model, speeds }) =>
+        speeds.map(({ name, speed }) =>
+          ENGINE(
+            valueOf(speed, (known) => known.speed.likely),
+            { of: `${model.id}.${dashed(name)}` },
+          ),
+        ),
+      ),
+      ...pitchFacts(all),
+      ...(all.bowMotor
+        ? [
+            HOLDING(valueOf(all.bowMotor.needed, ({ needed }) => needed)),
+            HOURS(valueOf(all.bowMotor.time, ({ hours }) => hours * 3600)),
+          ]
+        : []),
+    ],
+  };
+}
+
+function speedFacts({
+  loading,
+  speed,
+  hump,
+  porpoisingAbove,
+}: Figures['drive']['loadings'][number]): SpeedFacts {
+  const of = dashed(loading.name);
+  const mass = MASS(loading.mass, { of });
+  const band = 'notComputed' in speed ? {} : { low: speed.speed.low, high: speed.speed.high };
+  return {
+    mass,
+    speed: SPEED(
+      valueOf(speed, (known) => known.speed.likely),
+      { of, ...band, from: [mass.key] },
+    ),
+    crouch: CROUCH(
+      valueOf(speed, ({ crouch }) => crouch),
+      { of, from: [mass.key] },
+    ),
+    others: [
+      TRIM(
+        valueOf(speed, ({ state }) => state.trim),
+        { of },
+      ),
+      HUMP(
+        valueOf(hump, ({ state }) => state.trim),
+        { of },
+      ),
+      PORPOISES(porpoisingAbove, { of }),
+    ],
+  };
+}
+
+function pitchFacts({ propeller }: Figures['drive']): readonly Fact[] {
+  if (!propeller) return [];
+  const band =
+    'notComputed' in propeller ? {} : { low: propeller.finest, high: propeller.coarsest };
+  return [
+    PITCH(
+      valueOf(propeller, ({ middle }) => middle),
+      band,
+    ),
+  ];
+}
