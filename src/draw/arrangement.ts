@@ -28,7 +28,7 @@ const TITLE = 5;
 /** Room about the boat within a view, so that keys at its edge stay inside. */
 const PAD = KEY_RADIUS + 1.5;
 /** Both views together are never higher than this, mm. */
-const MOST_HEIGHT = 190;
+const MAX_HEIGHT = 190;
 
 /**
  * The boat from her starboard side and, on the same scale below it, from above; bow to the right, with a numbered
@@ -83,7 +83,7 @@ interface Extent {
 function layOut(input: ArrangementInput): Layout {
   const { x, y, z } = extentOf(input);
   const room = WIDTH - 2 * MARGIN - 2 * PAD;
-  const scale = Math.min(room / (x[1] - x[0]), MOST_HEIGHT / (z[1] - z[0] + y[1] - y[0]));
+  const scale = Math.min(room / (x[1] - x[0]), MAX_HEIGHT / (z[1] - z[0] + y[1] - y[0]));
   const left = (WIDTH - scale * (x[1] - x[0])) / 2;
   const least = heightFor(input.items.length, WIDTH - 2 * MARGIN);
   const side = boxFrom(TITLE, Math.max(scale * (z[1] - z[0]) + 2 * PAD, least));

@@ -22,7 +22,7 @@ const WIDTH = 180;
 const SIDES = 26;
 const TOP = 7;
 const BELOW = 9;
-const MOST_HEIGHT = 110;
+const MAX_HEIGHT = 110;
 /** Least distance between the baselines of two labels, mm. */
 const LABEL_STEP = SMALL_TEXT + 0.5;
 
@@ -87,7 +87,7 @@ function layOut(stations: readonly Station[], measure: Measure): Plan {
   const foot = -onGrid(Math.max(0, ...points.map(([, height]) => -height)));
   const room = WIDTH - 2 * SIDES;
   const most = Math.max(stations.length * LABEL_STEP, 20);
-  const scale = Math.min(room / (2 * half), MOST_HEIGHT / (top - foot));
+  const scale = Math.min(room / (2 * half), MAX_HEIGHT / (top - foot));
   const tall = Math.max(scale * (top - foot), most);
   const box = {
     left: WIDTH / 2 - scale * half,

@@ -19,7 +19,7 @@ import type { PlacingInput } from './placing.ts';
 import { INK, sheet } from './svg.ts';
 import type { Box, Drawing, OutboardShape } from './types.ts';
 
-const MOST_HEIGHT = 120;
+const MAX_HEIGHT = 120;
 const note = ({ unit }: Measure): string =>
   `Along: ${unit} forward of the transom. Up: ${unit} from the baseline.`;
 
@@ -59,7 +59,7 @@ function layOut({ hull, items, outboard }: PlacingInput): GridLayout {
   const x = reachAlong(hull, items, outboard);
   const [least, most] = [Math.min(...zs), Math.max(...zs)];
   const baseline = ({ bottom }: Box, scale: number): number => bottom - PAD + least * scale;
-  return layOutGrid(x, [least, most], items.length, MOST_HEIGHT, baseline, -1);
+  return layOutGrid(x, [least, most], items.length, MAX_HEIGHT, baseline, -1);
 }
 
 function outboardHeights(outboard: OutboardShape | undefined): readonly number[] {

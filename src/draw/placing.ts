@@ -24,7 +24,7 @@ export interface PlacingInput {
   readonly fontCss: string;
 }
 
-const MOST_HEIGHT = 200;
+const MAX_HEIGHT = 200;
 const note = ({ unit }: Measure): string =>
   `Along: ${unit} forward of the transom. Across: ${unit} from the centreline, P to port, S to starboard.`;
 
@@ -61,7 +61,7 @@ function layOut({ hull, items, outboard }: PlacingInput): GridLayout {
   const half = Math.max(...breadths, ...items.map(({ at }) => Math.abs(at.y)));
   const x = reachAlong(hull, items, outboard);
   const middle = ({ top, bottom }: Box): number => (top + bottom) / 2;
-  return layOutGrid(x, [-half, half], items.length, MOST_HEIGHT, middle, 1);
+  return layOutGrid(x, [-half, half], items.length, MAX_HEIGHT, middle, 1);
 }
 
 /** "200 P", "0", "200 S". */

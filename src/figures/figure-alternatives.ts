@@ -1,6 +1,6 @@
 import { type Finding, hasErrors } from '../findings/index.ts';
 import { type Money, subtractMoney } from '../money/index.ts';
-import { alternativeOrder, removedInVain, resolveOrder } from '../resolve/index.ts';
+import { alternativeOrder, resolveOrder, unmatchedRemovals } from '../resolve/index.ts';
 import type { Catalogue, SourcedOrder } from '../schema/index.ts';
 import {
   type Kilograms,
@@ -57,7 +57,7 @@ export function figureAlternatives(
     const figures = build && computeFigures(build, resolved);
     const findings = [
       ...notRemoved(
-        removedInVain(order, index),
+        unmatchedRemovals(order, index),
         order.place(['alternatives', index, 'remove']),
         'does not have',
       ),

@@ -1,5 +1,5 @@
 import { type Finding, hasErrors } from '../findings/index.ts';
-import { removedByVariationInVain, resolveOrder, variedOrder } from '../resolve/index.ts';
+import { resolveOrder, unmatchedVariationRemovals, variedOrder } from '../resolve/index.ts';
 import type { Catalogue, Order, SourcedOrder } from '../schema/index.ts';
 import { isMisspelt, notRemoved, onlyOf } from './change-findings.ts';
 import { computeFigures } from './compute-figures.ts';
@@ -80,7 +80,7 @@ function variationOf(
   after: Outcome,
 ): FiguredVariation {
   const misspelt = notRemoved(
-    removedByVariationInVain(order, index),
+    unmatchedVariationRemovals(order, index),
     order.place(['variations', index, 'remove']),
     'does not have then',
   );

@@ -1,5 +1,5 @@
 import { checkLines } from './check-lines.ts';
-import { LEAST_INTERVALS } from './constants.ts';
+import { MIN_INTERVALS } from './constants.ts';
 import { curveThrough, type Lengthwise } from './curve-through.ts';
 import { formOf, type HalfSection } from './form.ts';
 import { stemSections } from './stem.ts';
@@ -56,7 +56,7 @@ function faired(given: readonly HalfSection[], points: number): readonly HalfSec
       given.map((station) => station.points[index]?.[axis] ?? 0),
     );
   const lines = Array.from({ length: points }, (_, index) => [line(index, 0), line(index, 1)]);
-  const pieces = Math.ceil(LEAST_INTERVALS / (given.length - 1));
+  const pieces = Math.ceil(MIN_INTERVALS / (given.length - 1));
   return given.flatMap((station, index) => {
     const next = given[index + 1];
     if (!next) return [station];

@@ -5,11 +5,11 @@ export const GRAVITY = 9.80665;
 export const AIR_OVER_WATER = 1.225 / 999.1;
 
 /** Intervals that curved lines are cut into, so that what is left of the curve between them is small. */
-export const LEAST_INTERVALS = 80;
+export const MIN_INTERVALS = 80;
 
 /** Beyond this lean, or this trim, nobody would say that she floats upright. Common practice, no source. rad */
-export const MOST_HEEL_UPRIGHT = Math.PI / 4;
-export const MOST_TRIM_UPRIGHT = Math.PI / 6;
+export const MAX_HEEL_UPRIGHT = Math.PI / 4;
+export const MAX_TRIM_UPRIGHT = Math.PI / 6;
 
 /** By how much the lines may differ from what is declared. Common practice, no source. */
 export const DECLARED_TOLERANCE = 0.02;

@@ -1,5 +1,5 @@
 import { type Kilograms, kilograms, type Metres } from '../units/index.ts';
-import { MOST_HEEL_UPRIGHT, MOST_TRIM_UPRIGHT } from './constants.ts';
+import { MAX_HEEL_UPRIGHT, MAX_TRIM_UPRIGHT } from './constants.ts';
 import { lowestOpening, sheerOf } from './freeboard.ts';
 import { capacityOf } from './capacity.ts';
 import { levelFor, settle } from './settle.ts';
@@ -53,10 +53,10 @@ export function findEquilibrium(
   const from = start ?? levelFor(body, load, 0, 0);
   const plane = from && settle(body, load, from, false)?.plane;
   if (!plane) return { outcome: 'no upright equilibrium', why: 'not found' };
-  if (Math.abs(plane.heel) > MOST_HEEL_UPRIGHT) {
+  if (Math.abs(plane.heel) > MAX_HEEL_UPRIGHT) {
     return { outcome: 'no upright equilibrium', why: 'capsizes', plane };
   }
-  if (Math.abs(plane.trim) > MOST_TRIM_UPRIGHT) {
+  if (Math.abs(plane.trim) > MAX_TRIM_UPRIGHT) {
     return { outcome: 'no upright equilibrium', why: 'stands on end', plane };
   }
   const opening = lowestOpening(plane, [...openings, ...sheerOf(body.hull)]);

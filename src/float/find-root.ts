@@ -1,4 +1,4 @@
-const MOST_STEPS = 60;
+const MAX_STEPS = 60;
 
 /**
  * Where a continuous function passes zero between two places of which it has values of opposite sign, to
@@ -14,7 +14,7 @@ export function findRoot(
 ): number | undefined {
   let [low, lowValue] = from;
   let [high, highValue] = to;
-  for (let count = 0; count < MOST_STEPS && Math.abs(high - low) > tolerance; count++) {
+  for (let count = 0; count < MAX_STEPS && Math.abs(high - low) > tolerance; count++) {
     const middle = (low * highValue - high * lowValue) / (highValue - lowValue);
     const found = value(middle);
     if (found === undefined) return undefined;

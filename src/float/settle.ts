@@ -8,8 +8,8 @@ import type { FloatingBody, Load, WaterPlane } from './types.ts';
 const SMALL = 1e-8;
 /** What rounding leaves of force and moments, over the mass and the mass times the hull's length and beam. */
 const ROUNDING = 2e-15;
-const MOST_STEPS = 160;
-const MOST_HALVINGS = 30;
+const MAX_STEPS = 160;
+const MAX_HALVINGS = 30;
 /** The longest single step in level, trim and heel, m and rad; short in heel, so as to step over no lean that she rests at. */
 const LONGEST: Triple = [0.3, 0.15, 0.05];
 /** A lean that a boat which balances on a ridge is pushed by, so that she falls to one side, rad. */
@@ -17,10 +17,10 @@ const PUSH = 0.02;
 /** Steps from a ridge that call for the push, m and rad. */
 const HARDLY_MOVES = 1e-4;
 /** Share of the box's stiffness that is tried first where the energy is no bowl. */
-const LEAST_DAMPING = 1e-6;
+const MIN_DAMPING = 1e-6;
 /** Beyond these, rad, the search gives up: on end, or more than upside down. */
-const MOST_TRIM = 1.4;
-const MOST_HEEL = 4;
+const MAX_TRIM = 1.4;
+const MAX_HEEL = 4;
 
 export interface Settled {
   readonly plane: WaterPlane;
@@ -52,7 +52,7 @@ export function settle(
   let plane = start;
   let energy = energyOf(body, load, plane);
   let pushed = false;
-  for (let count = 0; count < MOST_STEPS; count++) {
+  for (let count = 0; count < MAX_STEPS; count++) {
     const free = heelIsHeld ? holdHeel(energy) : energy;
     const { step, damped } = downhill(free, scale);
     const longest = Math.max(...step.map(Math.abs));
@@ -70,7 +70,7 @@ export function settle(
       continue;
     }
     const next = descend(body, load, { plane, energy: free }, step);
-    if (!next || Math.abs(next.plane.trim) > MOST_TRIM || Math.abs(next.plane.heel) > MOST_HEEL) {
+    if (!next || Math.abs(next.plane.trim) > MAX_TRIM || Math.abs(next.plane.heel) > MAX_HEEL) {
       return undefined;
     }
     ({ plane, energy } = next);
@@ -98,7 +98,7 @@ export function levelFor(
   const { length, beam, height } = boundsOf(body.hull);
   let [low, high] = [-length - beam - height, length + beam + height];
   let level = height / 4;
-  for (let count = 0; count < MOST_STEPS; count++) {
+  for (let count = 0; count < MAX_STEPS; count++) {
     const { gradient, curvature } = energyOf(body, load, at(level));
     const [excess] = gradient;
     if (Math.abs(excess) < 1e-3 * load.mass) return at(level);
@@ -153,7 +153,7 @@ function downhill(
     ] as const;
     const step = solveSpd(stiffened, right, scale);
     if (step) return { step: limited(step), damped: damping > 0 };
-    damping = damping === 0 ? LEAST_DAMPING : damping * 10;
+    damping = damping === 0 ? MIN_DAMPING : damping * 10;
   }
   return { step: [0, 0, 0], damped: true };
 }
@@ -173,7 +173,7 @@ function descend(
   const slope = gradient.reduce((sum, part, index) => sum + part * (step[index] ?? 0), 0);
   const rounding = 1e-13 * load.mass;
   let share = 1;
-  for (let count = 0; count < MOST_HALVINGS; count++) {
+  for (let count = 0; count < MAX_HALVINGS; count++) {
     const next = moved(plane, step, share);
     const reached = energyOf(body, load, next);
     if (reached.value <= value + 1e-4 * share * slope + rounding) {

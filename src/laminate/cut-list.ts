@@ -1,7 +1,7 @@
 import { type Metres, metres, type SquareMetres, squareMetres } from '../units/index.ts';
 
 /** The most strips of one piece: beyond it somebody wrote millimetres for metres. */
-const MOST_STRIPS = 1000;
+const MAX_STRIPS = 1000;
 
 /** A roll of fabric as it comes. */
 export interface Roll {
@@ -96,7 +96,7 @@ function whyRefused(piece: Piece, roll: Roll, overlap: Metres): string | undefin
   }
   if (piece.length > roll.length) return 'longer than a roll';
   if (!(overlap >= 0 && overlap < roll.width)) return 'overlap as wide as the roll';
-  return stripsAcross(piece, roll.width, overlap) * piece.count <= MOST_STRIPS
+  return stripsAcross(piece, roll.width, overlap) * piece.count <= MAX_STRIPS
     ? undefined
     : 'more strips than a shop could cut: check its width and count';
 }

@@ -99,7 +99,7 @@ export interface LeakDown {
 const LEAK_DOWN: LeakDown = { minutes: 5, mostPascals: 1000 };
 /** Share of the resin for which the catch-pot has room; common practice, no source. */
 const CATCH_POT_SHARE = 0.15;
-const LEAST_CATCH_POT_LITRES = 2;
+const MIN_CATCH_POT_LITRES = 2;
 
 /**
  * The infusion: how many feed lines fill the laminate inside the stated share of the gel time, and with how much resin.
@@ -141,7 +141,7 @@ export function planInfusion(input: InfusionInput): InfusionPlan | NotComputed {
     lost,
     resinPerFeed: kilograms(resin / laid),
     catchPotLitres: Math.max(
-      LEAST_CATCH_POT_LITRES,
+      MIN_CATCH_POT_LITRES,
       (CATCH_POT_SHARE * resin * 1000) / RESIN_DENSITY,
     ),
     leakDown: LEAK_DOWN,

@@ -7,7 +7,7 @@ import {
   type Metres,
 } from '../units/index.ts';
 import { motorWeights } from './motor-weight.ts';
-import { FOOT, inPounds, ofPounds, TWENTY_FEET } from './pounds.ts';
+import { FOOT, inPounds, ofPounds, TWENTY_FEET } from './us-units.ts';
 import type { Computed } from './types.ts';
 
 /** Weight under water over weight in air, as the Coast Guard Boatbuilder's Handbook gives it. */

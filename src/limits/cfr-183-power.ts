@@ -1,5 +1,5 @@
 import { type Watts, watts } from '../units/index.ts';
-import { FOOT, HORSEPOWER, TWENTY_FEET } from './pounds.ts';
+import { FOOT, HORSEPOWER, TWENTY_FEET } from './us-units.ts';
 import type { Computed, RatedHull } from './types.ts';
 
 /** Table 183.53: greatest factor (nearest whole number) of each step, and its horsepower. */

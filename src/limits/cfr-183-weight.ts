@@ -1,7 +1,7 @@
 import type { Kilograms } from '../units/index.ts';
 import { outsideLaw } from './cfr-183-power.ts';
 import { motorWeights } from './motor-weight.ts';
-import { inPounds, ofPounds } from './pounds.ts';
+import { inPounds, ofPounds } from './us-units.ts';
 import type { Computed, RatedBoat } from './types.ts';
 
 export interface PersonsCapacity {

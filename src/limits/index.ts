@@ -1,5 +1,5 @@
 export { australianPeople, australianPlateFacts } from './australian-plate.ts';
-export { type Binding, bindingLimit } from './binding.ts';
+export { type Governing, governingLimit } from './governing.ts';
 export {
   CATEGORIES,
   type Category,

@@ -1,11 +1,11 @@
 import { type Kilograms, kilograms, type Watts } from '../units/index.ts';
 import { australianPeople } from './australian-plate.ts';
-import { type Binding, bindingLimit } from './binding.ts';
+import { type Governing, governingLimit } from './governing.ts';
 import { powerCapacity } from './cfr-183-power.ts';
 import { type PersonsCapacity, personsCapacity, weightCapacity } from './cfr-183-weight.ts';
 import { isoPeople } from './iso-load.ts';
 import { isoPower } from './iso-power.ts';
-import { HORSEPOWER } from './pounds.ts';
+import { HORSEPOWER } from './us-units.ts';
 import type { Computed, PeopleLimit, RatedBoat } from './types.ts';
 
 export type MethodId = 'cfr-183' | 'iso' | 'australian';
@@ -28,7 +28,7 @@ export interface Rating {
   /** Most that the people may weigh, where the method wants that on the plate and could find it. */
   readonly peopleLoad?: Kilograms;
   /** Of the people; undefined where the method could not count them. */
-  readonly binding: Binding | undefined;
+  readonly governing: Governing | undefined;
   /** What else the method asks for before its figures stand. */
   readonly besides: readonly string[];
 }
@@ -170,7 +170,7 @@ export function rateBoat(boat: RatedBoat, methods: readonly MethodId[]): readonl
     const method = METHODS[id];
     const limits = method.people(boat);
     const peopleLoad = method.peopleLoad?.(boat);
-    const binding = 'notComputed' in limits ? undefined : bindingLimit(limits);
+    const governing = 'notComputed' in limits ? undefined : governingLimit(limits);
     return {
       method: id,
       name: method.name,
@@ -181,9 +181,9 @@ export function rateBoat(boat: RatedBoat, methods: readonly MethodId[]): readonl
       load: method.load(boat),
       loadMeans: method.loadMeans,
       power: method.power(boat),
-      people: 'notComputed' in limits ? limits : (binding?.people ?? 0),
+      people: 'notComputed' in limits ? limits : (governing?.people ?? 0),
       ...(typeof peopleLoad === 'number' && { peopleLoad }),
-      binding,
+      governing,
       besides: method.besides?.(boat) ?? [],
     };
   });

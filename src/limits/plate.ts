@@ -1,6 +1,6 @@
 import { australianPlateFacts } from './australian-plate.ts';
 import type { MethodId } from './methods.ts';
-import { TWENTY_FEET } from './pounds.ts';
+import { TWENTY_FEET } from './us-units.ts';
 import type { Metres } from '../units/index.ts';
 
 /** What stands above the facts of a plate until somebody has signed for them. */

@@ -1,5 +1,5 @@
 /** Enough for any smooth function here; each step at worst halves the interval every other time. */
-const MOST_STEPS = 100;
+const MAX_STEPS = 100;
 
 /**
  * The argument at which a function passes through zero, between two at which its signs differ.
@@ -19,7 +19,7 @@ export function findRoot(
 ): number {
   let [a, fa, b, fb] = [low, atLow, high, atHigh];
   const narrow = Math.abs(high - low) * 1e-13;
-  for (let step = 0; step < MOST_STEPS && fb !== 0 && Math.abs(b - a) > narrow; step += 1) {
+  for (let step = 0; step < MAX_STEPS && fb !== 0 && Math.abs(b - a) > narrow; step += 1) {
     const c = b - (fb * (b - a)) / (fb - fa);
     const fc = at(c);
     if (fc * fb < 0) [a, fa] = [b, fb];

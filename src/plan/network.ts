@@ -9,7 +9,7 @@ const LONGEST_STAGE = 20_000;
  *
  * @returns stages; shorter than the order's when some wait for each other in a circle
  */
-export function byLongestTail({ stages }: PlanOrder): readonly PlanStage[] {
+export function criticalPathFirst({ stages }: PlanOrder): readonly PlanStage[] {
   const tails = tailsOf(stages);
   const tail = (stage: PlanStage): number => tails.get(stage.id) ?? 0;
   const sequence: PlanStage[] = [];
@@ -60,7 +60,7 @@ export function whyRefused(
   const moulds = new Set(order.stages.map(({ mould }) => mould));
   const idle = order.inMoulds?.find((mould) => !moulds.has(mould));
   if (idle !== undefined) return `it is in the mould ${idle}, and no stage takes it out`;
-  return byLongestTail(order).length < ids.length
+  return criticalPathFirst(order).length < ids.length
     ? 'some stages wait for each other in a circle'
     : undefined;
 }

@@ -1,7 +1,7 @@
 import { addDays, type IsoDate, type NotComputed } from '../units/index.ts';
 import { createCalendar } from './calendar.ts';
-import { improve } from './improve.ts';
-import { byLongestTail, whyRefused } from './network.ts';
+import { localSearch } from './local-search.ts';
+import { criticalPathFirst, whyRefused } from './network.ts';
 import { placeOrder, shopAsPlanned } from './place-order.ts';
 import { type Placement, summarise } from './schedule.ts';
 import type { Plan, PlanInput, PlannedOrder, PlanOrder } from './types.ts';
@@ -26,11 +26,11 @@ export function planOrders(input: PlanInput): Plan | NotComputed {
   }));
   const start = judged
     .flatMap(({ order, reason }): readonly Placement[] =>
-      reason === undefined ? [{ order, stages: byLongestTail(order) }] : [],
+      reason === undefined ? [{ order, stages: criticalPathFirst(order) }] : [],
     )
     .toSorted((a, b) => rankOf(a.order).localeCompare(rankOf(b.order)));
   const fixed = start.filter(({ order }) => isInMould(order)).length;
-  const { placements, schedule, tries } = improve(
+  const { placements, schedule, tries } = localSearch(
     start,
     calendar,
     input.trades,
@@ -93,7 +93,7 @@ export function promiseAfter(
   const stages = placeOrder(
     shopAsPlanned(plan, calendar, input.trades),
     order,
-    byLongestTail(order),
+    criticalPathFirst(order),
   );
   if (!stages) return { notComputed: 'its mould is held by another order' };
   const planned = summarise(order, stages, calendar);

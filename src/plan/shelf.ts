@@ -18,7 +18,7 @@ export interface ShelfLine {
   readonly orders: readonly string[];
 }
 
-export interface AfterShelf {
+export interface StockAllocation {
   /** What is left to buy; needs that the shelf meets in full are left out. */
   readonly needs: readonly PartNeed[];
   readonly taken: readonly ShelfLine[];
@@ -46,7 +46,7 @@ export function takeFromShelf(
   held: ReadonlyMap<string, Decimal>,
   calendar: Pick<WorkCalendar, 'dateOf'>,
   dates = plan,
-): AfterShelf {
+): StockAllocation {
   const starts = startsOf(plan, calendar);
   const told = dates === plan ? starts : startsOf(dates, calendar);
   const dated = needs.flatMap((need) => {

@@ -2,13 +2,13 @@ import type { Decimal, NotComputed } from '../units/index.ts';
 import type { WorkCalendar } from './calendar.ts';
 import { type DatePromise, planOrders } from './plan-orders.ts';
 import type { PartNeed } from './purchase-list.ts';
-import { type AfterShelf, takeFromShelf } from './shelf.ts';
+import { type StockAllocation, takeFromShelf } from './shelf.ts';
 import type { Plan, PlanInput, PlanOrder } from './types.ts';
 
 /** A plan, and what the shelf does for it. */
 export interface PlanWithShelf {
   readonly plan: Plan;
-  readonly shelf: AfterShelf;
+  readonly shelf: StockAllocation;
 }
 
 /**

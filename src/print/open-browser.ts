@@ -5,7 +5,7 @@ import { cacheFolder, carriedBrowser } from './carried-browser.ts';
 import { type BrowserCandidate, browserCandidates } from './find-browser.ts';
 
 /** First version with the margin boxes of CSS paged media, which carry page numbers and running heads. */
-const LEAST_VERSION = 131;
+const MIN_VERSION = 131;
 const LAUNCH_MS = 30_000;
 
 const HOW_TO_GET_ONE =
@@ -79,9 +79,9 @@ async function tryBrowser(
     return `${found.path} does not start (${line.trim()})`;
   }
   const version = (await browser.version()).replace(/^.*\//, '');
-  if (Number.parseInt(version, 10) >= LEAST_VERSION) return { browser, version };
+  if (Number.parseInt(version, 10) >= MIN_VERSION) return { browser, version };
   await browser.close();
-  return `${found.path} is version ${version}, older than ${LEAST_VERSION}`;
+  return `${found.path} is version ${version}, older than ${MIN_VERSION}`;
 }
 
 function launch(

@@ -21,7 +21,7 @@ import {
   yardSchema,
 } from '../schema/index.ts';
 import { filesIn, isThere, readSource, type Reading, YAML_FILE } from './folder.ts';
-import { entriesOf, idOf, readChecked, soundEntries } from './read-entries.ts';
+import { entriesOf, idOf, readChecked, validEntries } from './read-entries.ts';
 import { readPartLists } from './read-part-lists.ts';
 import { byUniqueName } from './unique.ts';
 
@@ -150,7 +150,7 @@ function readOptions(reading: Reading, broken: Set<string>): readonly GroupedOpt
     const head = headSchema.safeParse(source.value);
     const { sound, broken: ids } = sourced
       ? { sound: entriesOf(sourced.value.options, source, 'options'), broken: [] }
-      : soundEntries(optionFileSchema.shape.options.element, source, 'options');
+      : validEntries(optionFileSchema.shape.options.element, source, 'options');
     for (const id of ids) broken.add(id);
     if (head.success) {
       const { group, order } = head.data;
@@ -177,7 +177,7 @@ function readList<T>(
   const list = schema.shape[key];
   if (sourced) return entriesOf<T>(sourced.value[key] ?? [], source, key);
   if (!list) return [];
-  const entries = soundEntries(list.element, source, key);
+  const entries = validEntries(list.element, source, key);
   for (const id of entries.broken) broken.add(id);
   return entries.sound;
 }

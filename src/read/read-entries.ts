@@ -6,7 +6,7 @@ import { readYaml, type YamlText } from './read-yaml.ts';
 import { sourcedOf, validate, type Validated } from './validate.ts';
 
 /** More would hide the first ones. */
-const MOST_FINDINGS_OF_A_FILE = 200;
+const MAX_FINDINGS_OF_A_FILE = 200;
 
 /**
  * Reads and checks a YAML text that holds one value.
@@ -28,7 +28,7 @@ export function readChecked<T>(
 }
 
 /** Of a file with mistakes, the entries of its list that have none, and the ids of all that it names. */
-export function soundEntries<T>(
+export function validEntries<T>(
   entry: z.ZodType<T>,
   source: YamlText,
   key: string,
@@ -70,4 +70,4 @@ function newPlaces(findings: readonly Finding[], earlier: readonly Finding[]): r
 }
 
 const capped = (findings: readonly Finding[]): readonly Finding[] =>
-  findings.slice(0, MOST_FINDINGS_OF_A_FILE);
+  findings.slice(0, MAX_FINDINGS_OF_A_FILE);

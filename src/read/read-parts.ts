@@ -12,7 +12,7 @@ export interface PartList {
   readonly findings: readonly Finding[];
 }
 
-const MOST_FINDINGS_OF_A_LIST = 200;
+const MAX_FINDINGS_OF_A_LIST = 200;
 
 /**
  * Reads a supplier's price list.
@@ -41,7 +41,7 @@ export function readParts(text: string, file: string, supplier: string): PartLis
     if ('sourced' in checked && checked.sourced) parts.push({ ...checked.sourced, supplier });
     else broken.push(row.cells[columns.indexOf('code')]?.text ?? '');
   }
-  return { parts, broken, findings: findings.slice(0, MOST_FINDINGS_OF_A_LIST) };
+  return { parts, broken, findings: findings.slice(0, MAX_FINDINGS_OF_A_LIST) };
 }
 
 const HEADER = PART_COLUMNS.join(',');

@@ -12,7 +12,7 @@ export interface YamlText extends PlacedValue {
 }
 
 /** After a bracket is left open, later lines only echo it. */
-const MOST_SYNTAX_FINDINGS = 50;
+const MAX_SYNTAX_FINDINGS = 50;
 
 /**
  * Reads a YAML text that keeps to plain blocks, lists and values.
@@ -86,7 +86,7 @@ function syntaxFindings(file: string, document: Document): readonly Finding[] {
         // An unknown tag or directive is found, and placed, where it is refused.
         .filter(({ code }) => code !== 'TAG_RESOLVE_FAILED' && code !== 'BAD_DIRECTIVE')
         .toSorted((a, b) => a.pos[0] - b.pos[0]);
-  return errors.slice(0, MOST_SYNTAX_FINDINGS).map((error) => syntaxFinding(file, error));
+  return errors.slice(0, MAX_SYNTAX_FINDINGS).map((error) => syntaxFinding(file, error));
 }
 
 interface Wording {

@@ -76,13 +76,13 @@ function fittedOf(
 }
 
 /** Names that an alternative takes out although the order does not have them. */
-export function removedInVain({ value }: SourcedOrder, index: number): readonly string[] {
+export function unmatchedRemovals({ value }: SourcedOrder, index: number): readonly string[] {
   const ordered = new Set(value.options.map(({ option }) => option));
   return (value.alternatives[index]?.remove ?? []).filter((option) => !ordered.has(option));
 }
 
 /** Names that a variation takes out although the order does not have them by then. */
-export function removedByVariationInVain(order: SourcedOrder, index: number): readonly string[] {
+export function unmatchedVariationRemovals(order: SourcedOrder, index: number): readonly string[] {
   const { value } = variedOrder(order, ({ agreed }, at) => at < index && agreed !== undefined);
   const ordered = new Set(value.options.map(({ option }) => option));
   return (order.value.variations[index]?.remove ?? []).filter((option) => !ordered.has(option));

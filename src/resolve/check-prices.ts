@@ -5,7 +5,7 @@ import { daysBetween, decimalToNumber, decimalToText, type IsoDate } from '../un
 import type { BuildItem } from './build.ts';
 import { type DatedParts, exchangeOn } from './dated.ts';
 
-const MOST_NAMED = 3;
+const MAX_NAMED = 3;
 
 /** A warning for every part of an order whose price was too old on the day that the order is priced for. */
 export function checkPriceAges(
@@ -60,10 +60,10 @@ export function checkLaterPrices(
 ): readonly Finding[] {
   const codes = codesOf(items).filter((code) => later.has(code));
   if (codes.length === 0) return [];
-  const more = codes.length - MOST_NAMED;
+  const more = codes.length - MAX_NAMED;
   return [
     finding('PART_PRICE_LATER', order.place(['dates']), {
-      received: `${codes.slice(0, MOST_NAMED).join(', ')}${more > 0 ? ` and ${more} more` : ''}`,
+      received: `${codes.slice(0, MAX_NAMED).join(', ')}${more > 0 ? ` and ${more} more` : ''}`,
       expected: `a row dated ${pricedOn} or before`,
     }),
   ];

@@ -1,6 +1,6 @@
 import type { Hull, Option } from '../schema/index.ts';
 import type { KilogramsPerCubicMetre, Point3 } from '../units/index.ts';
-import { placeInHull } from './scale.ts';
+import { placeInHull } from './hull-coordinates.ts';
 
 /** What an option does to how she floats, beside its mass and its place. */
 export interface FloatFacts {

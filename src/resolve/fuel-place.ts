@@ -1,7 +1,7 @@
 import type { Hull } from '../schema/index.ts';
 import { metres, type Point3 } from '../units/index.ts';
 import type { BuildItem } from './build.ts';
-import { placeInHull } from './scale.ts';
+import { placeInHull } from './hull-coordinates.ts';
 
 /** Where the fuel is, boat axes: in the tanks that are ordered, several filled alike, else where the hull file says. */
 export function fuelPlace(items: readonly BuildItem[], hull: Hull): Point3 {

@@ -23,7 +23,7 @@ import type { BuildItem, ElectricFacts } from './build.ts';
 import { floatFacts, optionKey } from './float-facts.ts';
 import { layUpOfItem } from './layup-of-item.ts';
 import { massOfParts, resolveHours, resolveParts } from './parts.ts';
-import { middleOf, placeInHull } from './scale.ts';
+import { middleOf, placeInHull } from './hull-coordinates.ts';
 
 /** What every item is resolved against. */
 export interface Workshop {

@@ -8,7 +8,7 @@ import {
   multiplyDecimals,
 } from '../units/index.ts';
 import type { BuildHours, BuildPart } from './build.ts';
-import { driverFactor } from './scale.ts';
+import { driverFactor } from './hull-coordinates.ts';
 
 interface Use {
   readonly part: string;

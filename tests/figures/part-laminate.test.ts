@@ -31,8 +31,8 @@ function layUpOf(build: Build, key: string): PartLayUp {
 const massOf = new Map([...catalogue.parts].map(([code, { value }]) => [code, value.mass]));
 
 /** What holds of the lay-up of any item of the demonstration. */
-function expectSound({ item, mass, kit, rest, panels, arealess }: PartLayUp): void {
-  expect(arealess).toEqual([]);
+function expectSound({ item, mass, kit, rest, panels, withoutArea }: PartLayUp): void {
+  expect(withoutArea).toEqual([]);
   expect(mass.refused).toEqual([]);
   expect(panels.flatMap(({ missing }) => missing)).toEqual([]);
   for (const { part, inBoat, listed } of kit.lines) {

@@ -4,7 +4,7 @@ import type { ProjectFile } from './project-files.ts';
 /** The longest a file of ours may be, in lines; tables of data apart. */
 export const LONGEST_FILE = 300;
 /** In how many files of src/ a `throw` may stand: our own bugs, and the shell. */
-export const MOST_FILES_THAT_THROW = 8;
+export const MAX_FILES_THAT_THROW = 8;
 
 const IN_A_ROOM = /^src\/(price|mass|float|performance|limits|electrics|laminate|tow)\//;
 
@@ -118,7 +118,7 @@ export function tooManyThrow(files: readonly ProjectFile[]): readonly string[] {
     .map((file) => ({ path: file.path, lines: throwsIn(file) }))
     .filter(({ lines }) => lines.length > 0)
     .map(({ path, lines }) => `${path}:${lines.join(',')}`);
-  return guilty.length > MOST_FILES_THAT_THROW ? guilty : [];
+  return guilty.length > MAX_FILES_THAT_THROW ? guilty : [];
 }
 
 /** Relative imports that do not name the file itself. */

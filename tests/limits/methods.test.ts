@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   australianPeople,
-  bindingLimit,
+  governingLimit,
   isoLoad,
   isoPeople,
   isoPower,
@@ -49,7 +49,7 @@ describe('a boat rated by several methods', () => {
 
   it('names the seats when they bind, and what would allow more', () => {
     const [rating] = rateBoat(boatOf({ seats: 2 }), ['cfr-183']);
-    expect(rating?.binding?.words).toBe('the seat count binds, not the buoyancy (6)');
+    expect(rating?.governing?.words).toBe('the seat count binds, not the buoyancy (6)');
     expect(rating?.people).toBe(2);
   });
 
@@ -62,7 +62,7 @@ describe('a boat rated by several methods', () => {
 
   it('names the buoyancy when that binds', () => {
     const [rating] = rateBoat(boatOf({ seats: 9 }), ['cfr-183']);
-    expect(rating?.binding?.words).toBe('the buoyancy binds, not the seat count (9)');
+    expect(rating?.governing?.words).toBe('the buoyancy binds, not the seat count (9)');
   });
 
   it('counts the motor that the boat is rated for, and at most the one that the law allows', () => {
@@ -87,7 +87,7 @@ describe('a boat rated by several methods', () => {
     });
     expect(rating?.load).toHaveProperty('notComputed');
     expect(rating?.power).toHaveProperty('notComputed');
-    expect(rating?.binding).toBeUndefined();
+    expect(rating?.governing).toBeUndefined();
   });
 
   it('leaves less for the load when a fixed tank is full', () => {
@@ -112,23 +112,25 @@ describe('a boat rated by several methods', () => {
 
 describe('the limit that binds', () => {
   it('is the least, and all of them when several are', () => {
-    const binding = bindingLimit([
+    const governing = governingLimit([
       { name: 'the seat count', people: 4 },
       { name: 'the buoyancy', people: 6 },
       { name: 'the shop’s rating', people: 4 },
       { name: 'the freeboard', people: 5 },
     ]);
-    expect(binding?.words).toBe('the seat count and the shop’s rating bind, not the freeboard (5)');
+    expect(governing?.words).toBe(
+      'the seat count and the shop’s rating bind, not the freeboard (5)',
+    );
   });
 
   it('stands alone when all are equal', () => {
-    expect(bindingLimit([{ name: 'the seat count', people: 4 }])?.words).toBe(
+    expect(governingLimit([{ name: 'the seat count', people: 4 }])?.words).toBe(
       'the seat count binds',
     );
   });
 
   it('is none without limits', () => {
-    expect(bindingLimit([])).toBeUndefined();
+    expect(governingLimit([])).toBeUndefined();
   });
 });
 

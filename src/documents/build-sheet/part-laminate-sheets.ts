@@ -16,13 +16,13 @@ export function partLaminateTables(figures: Figures, stage: Stage): readonly Sta
   return laid.map((part, index) => tableOf(part, figures, index === laid.length - 1, format));
 }
 
-const isBought = ({ panels, arealess }: PartLayUp): boolean =>
+const isBought = ({ panels, withoutArea }: PartLayUp): boolean =>
   panels.length === 1 &&
-  arealess.length === 0 &&
+  withoutArea.length === 0 &&
   panels.every(({ layers }) => layers.every(({ kind }) => kind === 'ready-made'));
 
 function tableOf(part: PartLayUp, figures: Figures, last: boolean, format: Formatter): StageTable {
-  const { item, process, panels, mass, arealess } = part;
+  const { item, process, panels, mass, withoutArea } = part;
   const how = process === 'hand' ? 'by hand' : 'infused';
   const thickness = (name: string): string => {
     const found = mass.panels.find(({ panel }) => panel.name === name);
@@ -46,7 +46,7 @@ function tableOf(part: PartLayUp, figures: Figures, last: boolean, format: Forma
           layers.map((layer, index) => `${index + 1}${NO_BREAK}${layer.name}`),
         ),
       ),
-      ...arealess.map(({ name, reason }) => row(name, '', '', `Not computed: ${reason}. Ask.`)),
+      ...withoutArea.map(({ name, reason }) => row(name, '', '', `Not computed: ${reason}. Ask.`)),
     ],
     notes: [
       [...cutWords(part, format), ...mixWords(part, figures, format)].join(' '),

@@ -56,14 +56,14 @@ function ratingTable(
         format.power(ratings.power),
         ratings.basis,
       ),
-      ...methods.map(({ name, people, load, power, binding }) => {
+      ...methods.map(({ name, people, load, power, governing }) => {
         const isOver = typeof people === 'number' && ordered > people;
         return (isOver ? flagRow : plainRow)(
           name,
           typeof people === 'number' ? format.number(people, 0) : notComputed(people),
           typeof load === 'number' ? format.mass(load) : notComputed(load),
           typeof power === 'number' ? format.power(power) : 'not computed',
-          binding ? capital(binding.words) : '',
+          governing ? capital(governing.words) : '',
         );
       }),
     ],

@@ -37,7 +37,7 @@ export function partTables(figures: Figures, format: Formatter): readonly Sectio
   ];
 }
 
-function rowsOf({ item, mass, arealess }: PartLayUp, format: Formatter): readonly SectionRow[] {
+function rowsOf({ item, mass, withoutArea }: PartLayUp, format: Formatter): readonly SectionRow[] {
   const masses = massCells(format);
   return [
     ...mass.panels.map(({ panel, layUp, ...each }) =>
@@ -49,9 +49,11 @@ function rowsOf({ item, mass, arealess }: PartLayUp, format: Formatter): readonl
         ...masses(each),
       ),
     ),
-    ...[...arealess, ...mass.refused.map(({ panel: { name }, reason }) => ({ name, reason }))].map(
-      ({ name, reason }) =>
-        flagRow(`${name}, not computed: ${reason}`, item.name, '', '', '', '', '', '', ''),
+    ...[
+      ...withoutArea,
+      ...mass.refused.map(({ panel: { name }, reason }) => ({ name, reason })),
+    ].map(({ name, reason }) =>
+      flagRow(`${name}, not computed: ${reason}`, item.name, '', '', '', '', '', '', ''),
     ),
   ];
 }

@@ -77,7 +77,7 @@ function outboardPower({ build }: Figures, format: Formatter): KeyFigure {
 type Rating = Exclude<Figures['limits']['ratings'], { readonly notComputed: string }>[number];
 
 /** What keeps the number of people where it is, and what would take more. */
-function bindingWords({ by, not: [next] }: NonNullable<Rating['binding']>): string {
+function governingWords({ by, not: [next] }: NonNullable<Rating['governing']>): string {
   const sets = `${by.join(' and ')} ${by.length === 1 ? 'sets' : 'set'} that`;
   return next ? `${sets}, while ${next.name} would take ${next.people}` : sets;
 }
@@ -86,9 +86,9 @@ function bindingWords({ by, not: [next] }: NonNullable<Rating['binding']>): stri
 function estimates({ limits }: Figures): string {
   const ratings = 'notComputed' in limits.ratings ? [] : limits.ratings;
   return ratings
-    .flatMap(({ name, people: most, binding }) =>
-      typeof most === 'number' && binding
-        ? [` ${name}, estimated: ${most}; ${bindingWords(binding)}.`]
+    .flatMap(({ name, people: most, governing }) =>
+      typeof most === 'number' && governing
+        ? [` ${name}, estimated: ${most}; ${governingWords(governing)}.`]
         : [],
     )
     .join('');

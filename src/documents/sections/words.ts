@@ -62,7 +62,7 @@ export const capital = (text: string): string => text.charAt(0).toUpperCase() + 
 export const NO_CHANGE = 'no change';
 
 /** Changes under this are not told, in knots. */
-const LEAST_KNOTS = 0.05;
+const MIN_KNOTS = 0.05;
 
 /** "+1.9 kn", "no change"; the speed itself where the order's own is not known, as of a boat that did not plane. */
 export function speedChange(
@@ -73,6 +73,6 @@ export function speedChange(
     `${format.number(Math.abs(of / UNIT_KINDS.speed.kn), digits)}${NO_BREAK}kn`;
   if (speed === undefined)
     return speedThen === undefined ? 'not computed' : `about ${knots(speedThen, 0)}`;
-  if (Math.abs(speed / UNIT_KINDS.speed.kn) < LEAST_KNOTS) return NO_CHANGE;
+  if (Math.abs(speed / UNIT_KINDS.speed.kn) < MIN_KNOTS) return NO_CHANGE;
   return signedSize(speed, knots(speed, 1));
 }

@@ -12,7 +12,7 @@ import { amperes, decimalToNumber, type Metres, metres, type Point3 } from '../.
 /** Cable that every run has at least, for tails at both ends, m; common practice, no source. */
 const SHORTEST_RUN = 0.5;
 
-const UNSAID = circuitSchema.parse({});
+const DEFAULT_CIRCUIT = circuitSchema.parse({});
 
 /** A wire of the boat with what it feeds. */
 export interface WiredCircuit {
@@ -127,7 +127,7 @@ export const voltsOf = ({ electrics }: BuildItem, { yard }: Build): number =>
 
 function circuitsOf(item: BuildItem, build: Build, sources: Sources): readonly Planned[] {
   const { yard } = build;
-  const facts = item.electrics?.circuit ?? UNSAID;
+  const facts = item.electrics?.circuit ?? DEFAULT_CIRCUIT;
   const from = sources.panel ? facts.from : 'battery';
   const volts = voltsOf(item, build);
   const battery = sources.rows.get(volts) ?? sources.battery;

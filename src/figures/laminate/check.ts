@@ -59,10 +59,10 @@ const placeOfShell = (build: Build): Place =>
   build.items.find(({ kind }) => kind === 'shell')?.place ?? build.place(['hull']);
 
 function checkPart(part: PartLayUp, format: Formatter): readonly Finding[] {
-  const { item, arealess } = part;
+  const { item, withoutArea } = part;
   const { name, place, mass: itemMass } = item;
   return [
-    ...arealess.map((one) =>
+    ...withoutArea.map((one) =>
       finding('LAYUP_IMPOSSIBLE', place, { received: `${name}, ${one.name}: ${one.reason}` }),
     ),
     ...checkLayUp({ ...part, whose: name, place, itemMass }, format),

@@ -37,7 +37,7 @@ export interface PartLayUp {
   readonly stage: Stage;
   readonly panels: readonly ResolvedPanel[];
   /** Panels without an area, and why. */
-  readonly arealess: readonly { readonly name: string; readonly reason: string }[];
+  readonly withoutArea: readonly { readonly name: string; readonly reason: string }[];
   readonly mass: LaminateMass;
   readonly sections: ReadonlyMap<string, Section | NotComputed>;
   readonly kit: Omit<KitFigures, 'bag'>;
@@ -76,7 +76,7 @@ function layUpOf(
     ...(resin !== undefined && { resin }),
     stage: stageOf(item),
     panels,
-    arealess: areas.flatMap(({ panel: { name }, area }) =>
+    withoutArea: areas.flatMap(({ panel: { name }, area }) =>
       typeof area === 'number' ? [] : [{ name, reason: area.notComputed }],
     ),
     mass: weighLaminate(panels),

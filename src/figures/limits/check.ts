@@ -22,13 +22,13 @@ export function checkLimits(figures: Checked): readonly Finding[] {
 function againstMethod({ build }: Checked, rating: Rating): readonly Finding[] {
   const { order, outboard, yard } = build;
   const format = createFormatter(yard.locale, yard.units);
-  const { people, power, binding, name } = rating;
+  const { people, power, governing, name } = rating;
   const findings: Finding[] = [];
   if (typeof people === 'number' && order.boat.people > people) {
     findings.push(
       finding('PEOPLE_OVER_METHOD', build.place(['boat', 'people']), {
         received: `${order.boat.people}`,
-        expected: `at most ${people} ${lower(name)}: ${binding?.words ?? ''}`,
+        expected: `at most ${people} ${lower(name)}: ${governing?.words ?? ''}`,
       }),
     );
   }

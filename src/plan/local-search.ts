@@ -19,7 +19,7 @@ interface Found {
  * @param fixed - how many orders at the front keep their place
  * @param tries - how many schedules are tried, no more
  */
-export function improve(
+export function localSearch(
   start: readonly Placement[],
   calendar: WorkCalendar,
   trades: PlanInput['trades'],

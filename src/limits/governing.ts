@@ -1,6 +1,6 @@
 import type { PeopleLimit } from './types.ts';
 
-export interface Binding {
+export interface Governing {
   readonly people: number;
   /** What allows no more than that. */
   readonly by: readonly string[];
@@ -16,7 +16,7 @@ export interface Binding {
  * @returns undefined for no limits at all
  * @source derived: the least of all limits
  */
-export function bindingLimit(limits: readonly PeopleLimit[]): Binding | undefined {
+export function governingLimit(limits: readonly PeopleLimit[]): Governing | undefined {
   if (limits.length === 0) return undefined;
   const people = Math.min(...limits.map((one) => one.people));
   const by = limits.filter((one) => one.people === people).map(({ name }) => name);
