@@ -1,5 +1,6 @@
 import { scaleLinear } from 'd3-scale';
 import { line } from 'd3-shape';
+import { wholeUp } from '../maths/index.ts';
 import { type CrossWater, crossWaters } from './cross-waters.ts';
 import { inOrder } from './hull-curves.ts';
 import { LEGEND_STEP, letterOf, lineLegend } from './legend.ts';
@@ -81,7 +82,7 @@ interface Plan {
 function layOut(stations: readonly Station[], measure: Measure): Plan {
   const step = measure.sectionStep;
   const points = stations.flatMap((station) => station.points);
-  const onGrid = (value: number): number => Math.ceil(value / step - 1e-9) * step;
+  const onGrid = (value: number): number => wholeUp(value / step) * step;
   const half = onGrid(Math.max(step, ...points.map(([breadth]) => breadth)));
   const top = onGrid(Math.max(step, ...points.map(([, height]) => height)));
   const foot = -onGrid(Math.max(0, ...points.map(([, height]) => -height)));

@@ -1,3 +1,4 @@
+import { INCH } from '../units/index.ts';
 import type { HullShape } from './types.ts';
 
 /** What distances of a drawing are written in, and what its grids and its ruler step by. */
@@ -16,8 +17,6 @@ export interface Measure {
   /** Bars of the ruler in a step. */
   readonly rulerBars: number;
 }
-
-const INCH = 0.0254;
 
 const METRIC: Measure = {
   unit: 'mm',

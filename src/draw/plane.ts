@@ -1,3 +1,5 @@
+import { clamp } from '../maths/index.ts';
+
 /** A place on the sheet, mm. */
 export interface Spot {
   readonly x: number;
@@ -16,7 +18,7 @@ export function fromLine(spot: Spot, from: Spot, to: Spot): number {
   if (length === 0) return distance(spot, from);
   const along =
     ((spot.x - from.x) * (to.x - from.x) + (spot.y - from.y) * (to.y - from.y)) / length ** 2;
-  const share = Math.min(Math.max(along, 0), 1);
+  const share = clamp(along, 0, 1);
   return distance(spot, {
     x: from.x + share * (to.x - from.x),
     y: from.y + share * (to.y - from.y),

@@ -1,5 +1,6 @@
 import { scaleLinear } from 'd3-scale';
 import { curveMonotoneX, line } from 'd3-shape';
+import { interpolate } from '../maths/index.ts';
 import { drawKeys } from './keys.ts';
 import { LEGEND_STEP } from './legend.ts';
 import { element, INK, sheet, stroke, words } from './svg.ts';
@@ -55,7 +56,7 @@ export function drawRighting({ subject, arms, marks, fontCss }: RightingInput): 
   const shown = marks.filter(({ heel }) => heel >= 0 && heel <= last);
   const spots = shown.map(({ heel }, index) => {
     const x = across(heel);
-    const y = up(armAt(arms, heel));
+    const y = up(interpolate(arms, heel, 'held'));
     return { number: String(index + 1), x, y, keyX: x, keyY: Math.min(y + 8, BOTTOM - 3) };
   });
   const body = [
@@ -97,12 +98,4 @@ function frame(across: Axis, up: Axis, last: number): string {
     words('righting arm, mm', LEFT, TOP - 3, { fill: INK.quiet }),
     words('heel, degrees', RIGHT, BOTTOM + 7.4, { fill: INK.quiet, 'text-anchor': 'end' }),
   ].join('\n');
-}
-
-/** Between two of the arms, straight. */
-function armAt(arms: RightingInput['arms'], heel: number): number {
-  const beyond = arms.findIndex(([angle]) => angle >= heel);
-  const [to, arm] = arms[beyond] ?? arms.at(-1) ?? [0, 0];
-  const [from, before] = arms[beyond - 1] ?? [to, arm];
-  return to === from ? arm : before + ((arm - before) * (heel - from)) / (to - from);
 }

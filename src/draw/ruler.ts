@@ -1,3 +1,4 @@
+import { wholeDown } from '../maths/index.ts';
 import { element, INK, words } from './svg.ts';
 import type { Scale } from './hull-views.ts';
 import { measureOf } from './measure.ts';
@@ -11,7 +12,7 @@ export function hullRuler(hull: HullShape, across: Scale, top: number): string {
   const { rulerStep, rulerBars, rulerUnit } = measureOf(hull);
   const bar = rulerStep / rulerBars;
   // A length of whole bars has its last one, whatever the last bit of the division says.
-  const count = (step: number): number => Math.floor(hull.length / step + 1e-9);
+  const count = (step: number): number => wholeDown(hull.length / step);
   const bars = Array.from({ length: count(bar) }, (_, index) =>
     element('rect', {
       x: across(index * bar),

@@ -1,3 +1,5 @@
+import { clamp, sum } from '../maths/index.ts';
+
 /**
  * Moves places along a line apart, keeping their order and staying as near as may be to where they were.
  *
@@ -17,8 +19,7 @@ export function spread(
   const blocks: { readonly members: readonly number[]; readonly start: number }[] = [];
   const startOf = (members: readonly number[]): number => {
     const starts = members.map((member, index) => (wanted[member] ?? 0) - index * step);
-    const mean = starts.reduce((sum, start) => sum + start, 0) / members.length;
-    return Math.max(Math.min(mean, to - (members.length - 1) * step), from);
+    return clamp(sum(starts) / members.length, from, to - (members.length - 1) * step);
   };
   for (const member of order) {
     let block = { members: [member], start: startOf([member]) };

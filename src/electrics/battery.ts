@@ -1,3 +1,4 @@
+import { wholeUp } from '../maths/index.ts';
 import { type Amperes, amperes } from '../units/index.ts';
 import type { Circuit, NotComputed } from './types.ts';
 
@@ -98,9 +99,7 @@ export function sizeBank(choice: {
   if (!(dailyAmpereHours > 0 && days > 0 && usable > 0 && batteryAmpereHours > 0)) {
     return { notComputed: 'budget, days, usable share and battery must be above 0' };
   }
-  // Shares such as 0.8 are not exact in binary: a bank that is just enough must not grow by one.
-  const exact = (dailyAmpereHours * days) / (usable * batteryAmpereHours);
-  const batteries = Math.ceil(exact - 1e-9);
+  const batteries = wholeUp((dailyAmpereHours * days) / (usable * batteryAmpereHours));
   const ratedAmpereHours = batteries * batteryAmpereHours;
   const usableAmpereHours = ratedAmpereHours * usable;
   const daysOfAutonomy = usableAmpereHours / dailyAmpereHours;

@@ -1,10 +1,9 @@
-import { type Amperes, amperes, type Metres, metres } from '../units/index.ts';
+import { type Amperes, amperes, FOOT, type Metres, metres } from '../units/index.ts';
 import type { Circuit, Conductor, WiringRules } from './types.ts';
 import { ENGINE_SPACE_SHARE, METRIC_AREAS, WIRE_SIZES, type WireSize } from './wire-table.ts';
 
 /** Resistance of hot copper, ohm circular mil per foot: ABYC E-11, the constant K (from memory). */
 const OHM_CIRCULAR_MIL_PER_FOOT = 10.75;
-const METRES_PER_FOOT = 0.3048;
 const CIRCULAR_MILS_PER_MM2 = 1973.525;
 
 /** Share of the nominal voltage that may be lost, by class of circuit. */
@@ -27,7 +26,7 @@ interface Drop {
  * @source ABYC E-11 (formula and K from memory; worked charts of it agree)
  */
 export function copperForDrop({ current, roundTrip, allowedVolts }: Drop): number {
-  return (OHM_CIRCULAR_MIL_PER_FOOT * current * (roundTrip / METRES_PER_FOOT)) / allowedVolts;
+  return (OHM_CIRCULAR_MIL_PER_FOOT * current * (roundTrip / FOOT)) / allowedVolts;
 }
 
 /**
@@ -37,7 +36,7 @@ export function copperForDrop({ current, roundTrip, allowedVolts }: Drop): numbe
  * @source ABYC E-11 (from memory), the formula of `copperForDrop` turned round
  */
 export function voltsLost(current: Amperes, roundTrip: Metres, circularMils: number): number {
-  return (OHM_CIRCULAR_MIL_PER_FOOT * current * (roundTrip / METRES_PER_FOOT)) / circularMils;
+  return (OHM_CIRCULAR_MIL_PER_FOOT * current * (roundTrip / FOOT)) / circularMils;
 }
 
 /**

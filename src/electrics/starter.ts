@@ -1,4 +1,4 @@
-import { type Amperes, amperes, type Metres, metres } from '../units/index.ts';
+import { type Amperes, amperes, INCH, type Metres, metres } from '../units/index.ts';
 import { areaOf, copperForDrop, voltsLost } from './conductor.ts';
 import type { NotComputed } from './types.ts';
 import { METRIC_AREAS, PROTECTION_RATINGS, WIRE_SIZES } from './wire-table.ts';
@@ -71,5 +71,5 @@ export function mainFuse(
   if (rating === undefined || rating > feederAmpacity) {
     return { notComputed: `no standard rating from ${load} A to ${feederAmpacity} A` };
   }
-  return { rating: amperes(rating), within: metres((sheathed ? 72 : 7) * 0.0254) };
+  return { rating: amperes(rating), within: metres((sheathed ? 72 : 7) * INCH) };
 }

@@ -11,7 +11,7 @@ import {
   type Seconds,
 } from '../units/index.ts';
 import { type Equilibrium, findEquilibrium } from './equilibrium.ts';
-import { boundsOf } from './form.ts';
+import { boundsOf } from './hull/form.ts';
 import { lowestOpening, sheerOf } from './freeboard.ts';
 import { immerse } from './immerse.ts';
 import { metacentricHeight } from './metacentric-height.ts';

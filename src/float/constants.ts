@@ -1,8 +1,7 @@
-/** Standard gravity, m/s2. ISO 80000-3; the value of the CGPM of 1901. */
-export const GRAVITY = 9.80665;
+import { AIR_DENSITY } from '../units/index.ts';
 
-/** Density of air over that of fresh water at 15 degrees C: 1.225 kg/m3 (ICAO standard atmosphere) over 999.1. */
-export const AIR_OVER_WATER = 1.225 / 999.1;
+/** Density of air over that of fresh water at 15 degrees C, 999.1 kg/m3. */
+export const AIR_OVER_WATER = AIR_DENSITY / 999.1;
 
 /** Intervals that curved lines are cut into, so that what is left of the curve between them is small. */
 export const MIN_INTERVALS = 80;
@@ -22,4 +21,4 @@ export const LEVEL_TRIM = Math.PI / 720;
 export const UPRIGHT_HEEL = Math.PI / 360;
 
 /** What ends so near to a section ends in it, m: 14 ft 2 in and 170 in are one length. */
-export const TOUCHES = 1e-9;
+export const LENGTH_TOLERANCE = 1e-9;

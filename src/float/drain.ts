@@ -1,15 +1,17 @@
+import { interpolate, lerp, type Points } from '../maths/index.ts';
 import {
   cubicMetres,
   type CubicMetres,
+  GRAVITY,
   type Metres,
   seconds,
   type Seconds,
   type SquareMetres,
 } from '../units/index.ts';
-import { AIR_OVER_WATER, GRAVITY } from './constants.ts';
+import { AIR_OVER_WATER } from './constants.ts';
 
 /** Area of a tank's surface at heights above the baseline, straight between them, from low to high. */
-export type SurfaceAreas = readonly (readonly [height: number, area: number])[];
+export type SurfaceAreas = Points;
 
 export interface FlowPath {
   readonly outlet: SquareMetres;
@@ -94,16 +96,16 @@ function flow(
   const acting = 1 / Math.sqrt(1 / open ** 2 + AIR_OVER_WATER / air ** 2);
   const inner = areas.map(([height]) => height).filter((height) => height > low && height < high);
   const heights = [low, ...inner, high];
+  const areaAt = (height: number): number => interpolate(areas, height, 'held');
   let [time, volume] = [0, 0];
   heights.slice(1).forEach((top, index) => {
     const bottom = heights[index] ?? top;
     const [lower, upper] = [Math.sqrt(head(bottom)), Math.sqrt(head(top))];
     const middle = (lower + upper) / 2;
-    const atMiddle =
-      bottom + ((top - bottom) * (middle ** 2 - lower ** 2)) / (upper ** 2 - lower ** 2);
-    const mean = (areaAt(areas, bottom) + 4 * areaAt(areas, atMiddle) + areaAt(areas, top)) / 6;
+    const atMiddle = lerp(bottom, top, (middle ** 2 - lower ** 2) / (upper ** 2 - lower ** 2));
+    const mean = (areaAt(bottom) + 4 * areaAt(atMiddle) + areaAt(top)) / 6;
     time += (2 * mean * Math.abs(upper - lower)) / (acting * Math.sqrt(2 * GRAVITY));
-    volume += ((areaAt(areas, bottom) + areaAt(areas, top)) / 2) * (top - bottom);
+    volume += ((areaAt(bottom) + areaAt(top)) / 2) * (top - bottom);
   });
   return {
     outcome: 'flows',
@@ -112,14 +114,4 @@ function flow(
     firstRate: acting * Math.sqrt(2 * GRAVITY * head(start)),
     ventShare: acting / open,
   };
-}
-
-function areaAt(areas: SurfaceAreas, height: number): number {
-  const above = areas.findIndex(([place], index) => index > 0 && place >= height);
-  const end = above === -1 ? areas.length - 1 : above;
-  const [low, lowArea] = areas[end - 1] ?? [0, 0];
-  const [high, highArea] = areas[end] ?? [low, lowArea];
-  if (high === low) return highArea;
-  const share = Math.min(1, Math.max(0, (height - low) / (high - low)));
-  return lowArea + share * (highArea - lowArea);
 }

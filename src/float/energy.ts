@@ -1,21 +1,9 @@
+import type { Symmetric, Triple } from '../maths/index.ts';
 import { immerse, type Immersed } from './immerse.ts';
 import type { FloatingBody, Load, WaterPlane } from './types.ts';
 import { inWaterAxes } from './water-plane.ts';
 
-/** Values for level, trim and heel. */
-export type Triple = readonly [level: number, trim: number, heel: number];
-
-/** Upper half of a symmetric 3 by 3 matrix, row by row. */
-export type Symmetric = readonly [
-  levelLevel: number,
-  levelTrim: number,
-  levelHeel: number,
-  trimTrim: number,
-  trimHeel: number,
-  heelHeel: number,
-];
-
-/** Potential energy of boat and water over gravity, kg.m, with its first and second derivatives. */
+/** Potential energy of boat and water over gravity, kg.m, with its first and second derivatives by level, trim and heel. */
 export interface Energy {
   readonly value: number;
   readonly gradient: Triple;

@@ -1,8 +1,8 @@
 import { type Kilograms, kilograms, type Metres } from '../units/index.ts';
 import { MAX_HEEL_UPRIGHT, MAX_TRIM_UPRIGHT } from './constants.ts';
 import { lowestOpening, sheerOf } from './freeboard.ts';
-import { capacityOf } from './capacity.ts';
-import { levelFor, settle } from './settle.ts';
+import { capacityOf } from './immerse.ts';
+import { levelFor, solveEquilibrium } from './solve-equilibrium.ts';
 import type { FloatingBody, Load, Opening, WaterPlane } from './types.ts';
 
 /** How she comes to rest. */
@@ -51,7 +51,7 @@ export function findEquilibrium(
     return { outcome: 'swamped', why: 'heavier than the water she can displace', capacity };
   }
   const from = start ?? levelFor(body, load, 0, 0);
-  const plane = from && settle(body, load, from, false)?.plane;
+  const plane = from && solveEquilibrium(body, load, from, false)?.plane;
   if (!plane) return { outcome: 'no upright equilibrium', why: 'not found' };
   if (Math.abs(plane.heel) > MAX_HEEL_UPRIGHT) {
     return { outcome: 'no upright equilibrium', why: 'capsizes', plane };

@@ -1,3 +1,4 @@
+import { lerp } from '../maths/index.ts';
 import { type Corner, cornersOf } from './mesh.ts';
 import type { HullForm, WaterPlane } from './types.ts';
 
@@ -22,8 +23,8 @@ export function extentOf(form: HullForm, plane: WaterPlane): Extent | undefined 
   const reach = (from: Corner, to: Corner | undefined): void => {
     if (!to || from.above < 0 === to.above < 0) return;
     const share = from.above / (from.above - to.above);
-    along.push(from.along + share * (to.along - from.along));
-    across.push(from.across + share * (to.across - from.across));
+    along.push(lerp(from.along, to.along, share));
+    across.push(lerp(from.across, to.across, share));
   };
   rows.forEach((row, station) =>
     row.forEach((corner, index) => {

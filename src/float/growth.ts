@@ -1,12 +1,14 @@
+import { findRoot } from '../maths/index.ts';
 import {
   kilograms,
   type Kilograms,
   type Metres,
+  type NotComputed,
   type Point3,
   type Radians,
+  searchFailed,
 } from '../units/index.ts';
 import { findEquilibrium } from './equilibrium.ts';
-import { findRoot } from './find-root.ts';
 import { lowestOpening, sheerOf } from './freeboard.ts';
 import type { FloatingBody, Load, Opening, WaterPlane } from './types.ts';
 import { withMasses } from './with-masses.ts';
@@ -31,7 +33,9 @@ export type GrowthLimit =
 export type GrowthMargin =
   | { readonly outcome: 'met'; readonly growth: Kilograms }
   | { readonly outcome: 'already past' }
-  | { readonly outcome: 'not met' };
+  | { readonly outcome: 'not met' }
+  /** The limit is passed on the way, but the search for it did not end. */
+  | ({ readonly outcome: 'not found' } & NotComputed);
 
 /** Kilograms that growth is found to. */
 const TOLERANCE = 0.01;
@@ -58,10 +62,10 @@ export function growthUntil(input: GrowthInput, limit: GrowthLimit): GrowthMargi
   if (now < 0) return { outcome: 'already past' };
   const then = slack(most);
   if (then >= 0) return { outcome: 'not met' };
-  const growth = findRoot(slack, [0, now], [most, then], TOLERANCE);
-  return growth === undefined
-    ? { outcome: 'not met' }
-    : { outcome: 'met', growth: kilograms(growth) };
+  const root = findRoot(slack, [0, now], [most, then], { within: TOLERANCE });
+  return root.outcome === 'found'
+    ? { outcome: 'met', growth: kilograms(root.at) }
+    : { outcome: 'not found', ...searchFailed('the search for it did not end') };
 }
 
 /** What is left to a limit, m or rad. */

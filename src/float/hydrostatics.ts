@@ -11,7 +11,7 @@ import {
 } from '../units/index.ts';
 import { extentOf } from './extent.ts';
 import { immerse } from './immerse.ts';
-import { largestSection } from './section-area.ts';
+import { largestSection } from './mesh.ts';
 import type { FloatingBody, WaterPlane } from './types.ts';
 import { inBoatAxes } from './water-plane.ts';
 import { wettedSurface } from './wetted-surface.ts';

@@ -1,4 +1,7 @@
+import { GAUSS_INSET } from '../maths/index.ts';
+import { cubicMetres, type CubicMetres, metres, radians } from '../units/index.ts';
 import { cutSection, type SectionSums } from './cut-section.ts';
+import { boundsOf } from './hull/form.ts';
 import type { FloatingBody, HullForm, WaterPlane } from './types.ts';
 
 /** Integrals over the immersed volume and over the waterplane, in the axes of the water; m to the power due. */
@@ -16,8 +19,6 @@ export interface Immersed {
 }
 
 type Sums = { -readonly [Key in keyof Immersed]: number };
-
-const GAUSS = 0.5 - Math.sqrt(1 / 12);
 
 /**
  * The immersed part of a body under any plane, flooded spaces taken out.
@@ -48,6 +49,17 @@ export function immerse(body: FloatingBody, plane: WaterPlane): Immersed {
   return sums;
 }
 
+/**
+ * Volume up to the sheer, m3, flooded spaces taken out.
+ *
+ * @source derived: the immersed volume under a plane above every point
+ */
+export function capacityOf(body: FloatingBody): CubicMetres {
+  const top = boundsOf(body.hull).height + 1;
+  const under = { level: metres(top), trim: radians(0), heel: radians(0) };
+  return cubicMetres(immerse(body, under).volume);
+}
+
 function addForm(sums: Sums, form: HullForm, share: number, plane: WaterPlane): void {
   const { across, above } = inSectionAxes(form, plane);
   const { xs, ring } = form;
@@ -64,10 +76,10 @@ function addForm(sums: Sums, form: HullForm, share: number, plane: WaterPlane): 
       const start = cuts[piece] ?? 0;
       const span = (cuts[piece + 1] ?? 1) - start;
       const weight = (share * length * span) / 2;
-      const near = start + span * GAUSS;
+      const near = start + span * GAUSS_INSET;
       cutSection(across, above, row, ring, near, section);
       addSection(sums, section, from + length * near, weight, slope);
-      const far = start + span * (1 - GAUSS);
+      const far = start + span * (1 - GAUSS_INSET);
       cutSection(across, above, row, ring, far, section);
       addSection(sums, section, from + length * far, weight, slope);
     }

@@ -1,7 +1,6 @@
 export { type BallastEffect, ballastEffect, type BallastState } from './ballast.ts';
-export { buildHull, type BuiltHull } from './build-hull.ts';
-export { capacityOf } from './capacity.ts';
-export { compareDeclared } from './check-lines.ts';
+export { buildHull, type BuiltHull } from './hull/build-hull.ts';
+export { compareDeclared } from './hull/check-lines.ts';
 export {
   type Condition,
   type ConditionName,
@@ -25,14 +24,14 @@ export { type FreeSurface, freeSurfaceMoment } from './free-surface.ts';
 export { type Freeboard, type Freeboards, freeboards } from './freeboard.ts';
 export { type GrowthInput, type GrowthLimit, type GrowthMargin, growthUntil } from './growth.ts';
 export { type Hydrostatics, hydrostatics, momentToTrim } from './hydrostatics.ts';
-export { type Immersed, immerse } from './immerse.ts';
+export { capacityOf, type Immersed, immerse } from './immerse.ts';
 export { type MetacentricHeight, metacentricHeight } from './metacentric-height.ts';
 export { type OffsetLoad, offsetLoad, type OffsetLoadInput } from './offset-load.ts';
 export { armAt, type RightingArm, type RightingCurve, rightingCurve } from './righting-curve.ts';
 export { rollPeriod, type RollInput } from './roll-period.ts';
 export { type SwampedBalance, swampedBalance, type SwampedPart, weightSwamped } from './swamped.ts';
 export { clash, sideBySide, type Size, type Space, standsIn } from './space.ts';
-export { surfaceAreas, tankForm, type TankSpace } from './tank-form.ts';
+export { surfaceAreas, tankForm, type TankSpace } from './hull/tank-form.ts';
 export {
   type BestPlace,
   bestPlace,

@@ -1,7 +1,7 @@
 import { metres, type Metres } from '../units/index.ts';
 import { immerse, type Immersed } from './immerse.ts';
 import { armAt } from './righting-curve.ts';
-import { levelFor, settle } from './settle.ts';
+import { levelFor, solveEquilibrium } from './solve-equilibrium.ts';
 import type { FloatingBody, Load } from './types.ts';
 import { inWaterAxes } from './water-plane.ts';
 
@@ -31,7 +31,7 @@ export function metacentricHeight(
   freeSurfaces = 0,
 ): MetacentricHeight | undefined {
   const start = levelFor(body, load, 0, 0);
-  const plane = start && settle(body, load, start, true)?.plane;
+  const plane = start && solveEquilibrium(body, load, start, true)?.plane;
   if (!plane) return undefined;
   const loss = freeSurfaces / load.mass;
   const near = { trim: plane.trim, level: plane.level };

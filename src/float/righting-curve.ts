@@ -1,10 +1,9 @@
+import { clamp, findRoot, findSummit } from '../maths/index.ts';
 import { metres, type Metres, radians, type Radians } from '../units/index.ts';
-import { capacityOf } from './capacity.ts';
 import { energyOf, rightingArm } from './energy.ts';
-import { findRoot, findSummit } from './find-root.ts';
 import { lowestOpening, sheerOf } from './freeboard.ts';
-import { immerse } from './immerse.ts';
-import { levelFor, settle } from './settle.ts';
+import { capacityOf, immerse } from './immerse.ts';
+import { levelFor, solveEquilibrium } from './solve-equilibrium.ts';
 import type { FloatingBody, Load, Opening, WaterPlane } from './types.ts';
 
 const STEP = Math.PI / 36;
@@ -54,7 +53,7 @@ export function rightingCurve(
   const [upright] = arms;
   if (!upright) return undefined;
   const near = (heel: number): RightingArm | undefined => {
-    const start = arms[Math.min(Math.max(Math.round(heel / STEP), 0), arms.length - 1)] ?? upright;
+    const start = arms[clamp(Math.round(heel / STEP), 0, arms.length - 1)] ?? upright;
     return armAt(turned.body, turned.load, heel, start);
   };
   const greatest = summitOf(arms, near) ?? upright;
@@ -86,7 +85,7 @@ export function armAt(
   const start = near
     ? { level: metres(near.level), trim: radians(near.trim), heel: radians(heel) }
     : levelFor(body, load, 0, heel);
-  const settled = start && settle(body, load, start, true);
+  const settled = start && solveEquilibrium(body, load, start, true);
   if (!settled) return undefined;
   const { plane } = settled;
   const arm = rightingArm(immerse(body, plane), load, plane);
@@ -115,6 +114,7 @@ function summitOf(arms: readonly RightingArm[], near: ArmNear): RightingArm | un
   return summit && highest && summit.arm < highest.arm ? highest : summit;
 }
 
+/** Where the search does not end, the last heel at which the arm is known to right her. */
 function vanishingOf(
   arms: readonly RightingArm[],
   greatest: RightingArm,
@@ -125,15 +125,13 @@ function vanishingOf(
   const [before, after] = [arms[beyond - 1], arms[beyond]];
   if (!before || !after) return undefined;
   const from = before.heel > greatest.heel ? before : greatest;
-  const root = findRoot(
-    (heel) => near(heel)?.arm,
-    [from.heel, from.arm],
-    [after.heel, after.arm],
-    ANGLE_TOLERANCE,
-  );
-  return root === undefined ? undefined : radians(root);
+  const root = findRoot((heel) => near(heel)?.arm, [from.heel, from.arm], [after.heel, after.arm], {
+    within: ANGLE_TOLERANCE,
+  });
+  return radians(root.outcome === 'found' ? root.at : from.heel);
 }
 
+/** Where the search does not end, the last heel at which she is known to be dry. */
 function downfloodingOf(
   arms: readonly RightingArm[],
   near: ArmNear,
@@ -151,10 +149,10 @@ function downfloodingOf(
     (heel) => lowest(near(heel))?.freeboard,
     [before.heel, heights[wet - 1] ?? 0],
     [arm.heel, heights[wet] ?? 0],
-    ANGLE_TOLERANCE,
+    { within: ANGLE_TOLERANCE },
   );
-  if (root === undefined) return { heel: arm.heel, opening };
-  return { heel: radians(root), opening: lowest(near(root))?.name ?? opening };
+  if (root.outcome !== 'found') return { heel: before.heel, opening };
+  return { heel: radians(root.at), opening: lowest(near(root.at))?.name ?? opening };
 }
 
 /** What it takes to heel her so far, over her weight: the rise of weight against buoyancy. */

@@ -1,5 +1,4 @@
-import { type Kilograms, type Metres, seconds, type Seconds } from '../units/index.ts';
-import { GRAVITY } from './constants.ts';
+import { GRAVITY, type Kilograms, type Metres, seconds, type Seconds } from '../units/index.ts';
 
 export interface RollInput {
   readonly mass: Kilograms;

@@ -1,8 +1,6 @@
-import { type Corner, cornersOf } from './mesh.ts';
-import { immersedArea } from './section-area.ts';
+import { GAUSS_INSET, lerp, sum } from '../maths/index.ts';
+import { type Corner, cornersOf, immersedArea } from './mesh.ts';
 import type { HullForm, WaterPlane } from './types.ts';
-
-const GAUSS = 0.5 - Math.sqrt(1 / 12);
 
 /**
  * Area of the hull that the water touches, m2: bottom, sides and the immersed transom, at rest.
@@ -20,7 +18,7 @@ export function wettedSurface(form: HullForm, plane: WaterPlane): number {
       index === form.ring / 2 - 1 ? 0 : facetArea(facetAt(behind, ahead, from, index)),
     );
   });
-  return [...ends, ...sides].reduce((sum, area) => sum + area, 0);
+  return sum([...ends, ...sides]);
 }
 
 /** Two edges of neighbouring sections, each from its lower corner to its upper. */
@@ -52,7 +50,7 @@ function facetArea(facet: Facet): number {
   const cuts = [0, ...passes.toSorted((a, b) => a - b), 1];
   return cuts.slice(1).reduce((area, end, piece) => {
     const start = cuts[piece] ?? 0;
-    const inset = (end - start) * GAUSS;
+    const inset = (end - start) * GAUSS_INSET;
     return (
       area + ((end - start) * (densityAt(facet, start + inset) + densityAt(facet, end - inset))) / 2
     );
@@ -75,11 +73,10 @@ function densityAt({ behind, ahead }: Facet, at: number): number {
 }
 
 function blend(from: Corner, to: Corner, at: number): Corner {
-  const mix = (a: number, b: number): number => a + (b - a) * at;
   return {
-    along: mix(from.along, to.along),
-    across: mix(from.across, to.across),
-    up: mix(from.up, to.up),
-    above: mix(from.above, to.above),
+    along: lerp(from.along, to.along, at),
+    across: lerp(from.across, to.across, at),
+    up: lerp(from.up, to.up, at),
+    above: lerp(from.above, to.above, at),
   };
 }

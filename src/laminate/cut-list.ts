@@ -1,3 +1,4 @@
+import { wholeUp } from '../maths/index.ts';
 import { type Metres, metres, type SquareMetres, squareMetres } from '../units/index.ts';
 
 /** The most strips of one piece: beyond it somebody wrote millimetres for metres. */
@@ -103,7 +104,7 @@ function whyRefused(piece: Piece, roll: Roll, overlap: Metres): string | undefin
 
 function stripsAcross(piece: Piece, rollWidth: Metres, overlap: Metres): number {
   // A piece as wide as so many strips must not get a strip of no width for a rounding error.
-  return Math.max(1, Math.ceil((piece.width - overlap) / (rollWidth - overlap) - 1e-9));
+  return Math.max(1, wholeUp((piece.width - overlap) / (rollWidth - overlap)));
 }
 
 /** Strips as wide as the roll, and a last one for the rest, each overlapping the one before. */

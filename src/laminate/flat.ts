@@ -1,4 +1,5 @@
-import { type Metres, metres, type SquareMetres, squareMetres } from '../units/index.ts';
+import { areaUnder, lerp } from '../maths/index.ts';
+import { type Metres, type SquareMetres, squareMetres } from '../units/index.ts';
 import type { HullSection } from './surface.ts';
 import type { NotComputed } from './types.ts';
 
@@ -9,12 +10,6 @@ export interface Flat {
   /** Its ends, forward of the transom. */
   readonly from: Metres;
   readonly to: Metres;
-}
-
-/** Half-breadth of the hull at a place along her. */
-interface Half {
-  readonly x: number;
-  readonly half: number;
 }
 
 /**
@@ -32,22 +27,15 @@ export function flatArea(sections: readonly HullSection[], flat: Flat): SquareMe
   if (!(from < to && from >= first - 1e-9 && to <= last + 1e-9)) {
     return { notComputed: `its ends must lie from ${first} m to ${last} m, the aft end first` };
   }
-  const halves: Half[] = [];
+  const halves: (readonly [x: number, half: number])[] = [];
   for (const { x, points } of along) {
     const half = halfAt(points, height);
     if (half === undefined && x >= from && x <= to) {
       return { notComputed: 'it stands above the sheer' };
     }
-    halves.push({ x, half: half ?? 0 });
+    halves.push([x, half ?? 0]);
   }
-  const ends = [from, ...halves.map(({ x }) => x).filter((x) => x > from && x < to), to];
-  const area = ends.reduce((sum, x, index) => {
-    const aft = ends[index - 1];
-    return aft === undefined
-      ? sum
-      : sum + ((between(halves, aft) + between(halves, x)) / 2) * (x - aft);
-  }, 0);
-  return squareMetres(metres(2) * area);
+  return squareMetres(2 * areaUnder(halves, from, to));
 }
 
 /** Half-breadth at a height: 0 below the keel, undefined above the sheer, that of the sheer without a height. */
@@ -59,16 +47,7 @@ function halfAt(points: HullSection['points'], height: Metres | undefined): numb
   const crossings = points.flatMap(([half, z], index) => {
     const below = points[index - 1];
     if (!below || height < below[1] || height > z || z === below[1]) return [];
-    return [below[0] + ((height - below[1]) / (z - below[1])) * (half - below[0])];
+    return [lerp(below[0], half, (height - below[1]) / (z - below[1]))];
   });
   return Math.max(0, ...crossings);
-}
-
-function between(halves: readonly Half[], x: number): number {
-  const index = halves.findIndex((one) => one.x >= x - 1e-9);
-  const fore = halves[index];
-  const aft = halves[index - 1] ?? fore;
-  if (!fore || !aft) return 0;
-  const share = fore.x > aft.x ? (x - aft.x) / (fore.x - aft.x) : 1;
-  return aft.half + share * (fore.half - aft.half);
 }

@@ -1,3 +1,4 @@
+import { wholeUp } from '../maths/index.ts';
 import { type Kilograms, kilograms, type Metres, metres } from '../units/index.ts';
 import { RESIN_DENSITY } from './layer.ts';
 import type { NotComputed } from './types.ts';
@@ -123,7 +124,7 @@ export function planInfusion(input: InfusionInput): InfusionPlan | NotComputed {
     return { notComputed: 'flow, girth and gel time must be above 0, porosity at most 1' };
   }
   const limitSeconds = gelSeconds * gelShare;
-  const feedLines = Math.ceil(girth / (2 * reachIn(flow, limitSeconds)) - 1e-9);
+  const feedLines = wholeUp(girth / (2 * reachIn(flow, limitSeconds)));
   if (feedLines > 40) return { notComputed: 'the resin gels before 40 feed lines fill her' };
   const reach = metres(girth / (2 * feedLines));
   const { bore, hose, laid = feedLines } = input.lines;

@@ -1,3 +1,4 @@
+import { wholeUp } from '../maths/index.ts';
 import type { Metres, SquareMetres } from '../units/index.ts';
 import { resinPerArea } from './layer.ts';
 import type { Panel } from './types.ts';
@@ -48,7 +49,7 @@ export function materialsOf(panels: readonly Panel[]): readonly KitNeed[] {
  * @source common practice, no source: area over sheet area, rounded up
  */
 export function coreSheets(area: SquareMetres, sheet: SquareMetres, offcuts: number): number {
-  return Math.ceil((area * (1 + offcuts)) / sheet - 1e-9);
+  return wholeUp((area * (1 + offcuts)) / sheet);
 }
 
 export interface BagInput {
@@ -110,7 +111,7 @@ export function toOrder(
     const fromStock = Math.min(need.quantity, Math.max(0, supply?.inStock ?? 0));
     const missing = need.quantity - fromStock;
     const pack = supply && supply.pack > 0 ? supply.pack : missing;
-    const packs = missing > 0 ? Math.ceil(missing / pack - 1e-9) : 0;
+    const packs = missing > 0 ? wholeUp(missing / pack) : 0;
     return { need, fromStock, packs, ordered: packs * pack };
   });
 }

@@ -1,3 +1,4 @@
+import { sum } from '../maths/index.ts';
 import { type Kilograms, kilograms, metres } from '../units/index.ts';
 import { combinedFibreFraction, layerThickness, resinPerArea } from './layer.ts';
 import type {
@@ -12,8 +13,6 @@ import type {
   PanelMass,
   ReadyLayer,
 } from './types.ts';
-
-const sum = (values: readonly number[]): number => values.reduce((total, one) => total + one, 0);
 
 /**
  * What a square metre of a lay-up measures and weighs.

@@ -1,3 +1,4 @@
+import { interpolate } from '../maths/index.ts';
 import type { NotComputed } from './types.ts';
 
 /** How a rectangular plate with clamped edges takes an even pressure; b is its short side. */
@@ -10,7 +11,7 @@ export interface PlateFactors {
   readonly shear: number;
 }
 
-/** Shear of long plates, by aspect ratio; between them along straight lines. */
+/** Shear of long plates, by aspect ratio. */
 const LONG_PLATE_SHEAR = [
   [2, 0.463],
   [3, 0.493],
@@ -29,20 +30,11 @@ const LONG_PLATE_SHEAR = [
 export function plateFactors(aspect: number): PlateFactors | NotComputed {
   if (!(aspect >= 1)) return { notComputed: 'the aspect ratio is long side over short side' };
   const a = aspect;
-  if (a > 2) return { moment: 0.5, deflection: 0.028, shear: longPlateShear(a) };
+  if (a > 2)
+    return { moment: 0.5, deflection: 0.028, shear: interpolate(LONG_PLATE_SHEAR, a, 'held') };
   return {
     moment: (0.271 * a ** 2 + 0.91 * a - 0.554) / (a ** 2 - 0.313 * a + 1.351),
     deflection: (0.027 * a ** 2 - 0.029 * a + 0.011) / (a ** 2 - 1.463 * a + 1.108),
     shear: 0.035 + 0.394 * a - 0.09 * a ** 2,
   };
-}
-
-function longPlateShear(aspect: number): number {
-  for (const [index, [to, high]] of LONG_PLATE_SHEAR.entries()) {
-    const below = LONG_PLATE_SHEAR[index - 1];
-    if (!below || aspect > to) continue;
-    const [from, low] = below;
-    return low + ((aspect - from) / (to - from)) * (high - low);
-  }
-  return 0.5;
 }

@@ -1,4 +1,5 @@
-import type { Kilograms, Metres, Radians } from '../units/index.ts';
+import { clamp } from '../maths/index.ts';
+import { DEGREE, type Kilograms, type Metres, type Radians } from '../units/index.ts';
 import { plateFactors } from './plate.ts';
 import type { Section } from './section.ts';
 import type { NotComputed } from './types.ts';
@@ -137,26 +138,26 @@ export function screenBottom(
 
 function verticalAcceleration(boat: PlaningBoat): number {
   const { waterline, chineBeam, loadedMass, speedKnots } = boat;
-  const deadrise = Math.min(30, Math.max(10, (boat.deadrise * 180) / Math.PI));
+  const deadrise = clamp(boat.deadrise / DEGREE, 10, 30);
   const slow =
     0.32 *
     (waterline / (10 * chineBeam) + 0.084) *
     (50 - deadrise) *
     ((speedKnots ** 2 * chineBeam ** 2) / loadedMass);
   if (slow <= 3) return slow;
-  return Math.min(7, Math.max(3, (0.5 * speedKnots) / loadedMass ** 0.17));
+  return clamp((0.5 * speedKnots) / loadedMass ** 0.17, 3, 7);
 }
 
 /** kAR: a large panel never meets the peak pressure all over. */
 function sizeFactor({ short, long }: BottomPanel, loadedMass: Kilograms): number {
   const area = Math.min(short * long, 2.5 * short ** 2);
   const kR = 1.5 - 0.3 * short;
-  return Math.min(1, Math.max(0.25, (kR * 0.1 * loadedMass ** 0.15) / area ** 0.3));
+  return clamp((kR * 0.1 * loadedMass ** 0.15) / area ** 0.3, 0.25, 1);
 }
 
 /** kL: pressure falls off towards the transom. */
 function placeFactor(share: number, acceleration: number): number {
   if (share > 0.6) return 1;
-  const n = Math.min(6, Math.max(3, acceleration));
+  const n = clamp(acceleration, 3, 6);
   return Math.min(1, ((1 - 0.167 * n) / 0.6) * share + 0.167 * n);
 }

@@ -1,3 +1,4 @@
+import { areaUnder } from '../maths/index.ts';
 import { type Metres, type SquareMetres, squareMetres } from '../units/index.ts';
 
 /** One cross-section: distance forward of the transom, and pairs of half-breadth and height from keel to sheer. */
@@ -46,11 +47,7 @@ export function stripArea(
 export function transomArea(sections: readonly HullSection[]): SquareMetres {
   const aft = sections.toSorted((a, b) => a.x - b.x)[0];
   const points = aft?.points ?? [];
-  const half = points.reduce((area, [breadth, height], index) => {
-    const below = points[index - 1];
-    return below ? area + ((breadth + below[0]) / 2) * (height - below[1]) : area;
-  }, 0);
-  return squareMetres(2 * half);
+  return squareMetres(2 * areaUnder(points.map(([breadth, height]) => [height, breadth])));
 }
 
 function pointOf({ x, points }: HullSection, index: number): Point | undefined {

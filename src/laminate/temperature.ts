@@ -1,3 +1,4 @@
+import { interpolate } from '../maths/index.ts';
 import type { NotComputed } from './types.ts';
 
 const KELVIN = 273.15;
@@ -21,14 +22,10 @@ export function atTemperature(points: readonly DataPoint[], celsius: number): nu
   const sorted = points.toSorted((a, b) => a.celsius - b.celsius);
   const exact = sorted.find((point) => point.celsius === celsius);
   if (exact) return exact.value;
-  const above = sorted.findIndex((point) => point.celsius > celsius);
-  const high = sorted[above];
-  const low = sorted[above - 1];
-  if (!high || !low || !(low.value > 0 && high.value > 0)) {
-    return { notComputed: `the resin’s data do not reach ${celsius} °C` };
-  }
-  const inverse = (c: number): number => 1 / (c + KELVIN);
-  const share =
-    (inverse(celsius) - inverse(low.celsius)) / (inverse(high.celsius) - inverse(low.celsius));
-  return Math.exp(Math.log(low.value) + share * (Math.log(high.value) - Math.log(low.value)));
+  const place = (one: number): number => -1 / (one + KELVIN);
+  const logs = sorted.map((point) => [place(point.celsius), Math.log(point.value)] as const);
+  const log = interpolate(logs, place(celsius));
+  return log !== undefined && Number.isFinite(log)
+    ? Math.exp(log)
+    : { notComputed: `the resin’s data do not reach ${celsius} °C` };
 }

@@ -1,3 +1,4 @@
+import { wholeDown } from '../maths/index.ts';
 import type { Kilograms, Metres } from '../units/index.ts';
 
 /** A person with gear in the reckoning of AS 1799.1: 80 kg and 10 kg. */
@@ -14,7 +15,7 @@ const PERSON_WITH_GEAR = 90;
  * the bought text and are not used here
  */
 export function australianPeople(greatestLoad: Kilograms, engine: Kilograms): number {
-  return Math.max(0, Math.floor((greatestLoad - engine) / PERSON_WITH_GEAR + 1e-9));
+  return Math.max(0, wholeDown((greatestLoad - engine) / PERSON_WITH_GEAR));
 }
 
 /**

@@ -1,5 +1,5 @@
-import type { Metres, Radians } from '../units/index.ts';
-import { atLeast, atMost } from './margin.ts';
+import { clamp } from '../maths/index.ts';
+import { atLeast, atMost, DEGREE, type Metres, type Radians } from '../units/index.ts';
 import type { Margin } from './types.ts';
 
 /** Conditions that a category stands for (Directive 2013/53/EU, annex I, 1; from memory). */
@@ -42,7 +42,7 @@ const OFFSET_FREEBOARD = 0.075;
  */
 export function downfloodingNeeded(length: Metres, category: Category): number {
   const [least, greatest] = HEIGHTS[category];
-  return Math.min(Math.max(length / 17, least), greatest);
+  return clamp(length / 17, least, greatest);
 }
 
 /**
@@ -67,7 +67,7 @@ export function offsetHeelAllowed(length: number): number {
  */
 export function screenCategories(input: ScreenInput): readonly Screening[] {
   return (['C', 'D'] as const).map((category) => {
-    const heel = (input.offsetHeel * 180) / Math.PI;
+    const heel = input.offsetHeel / DEGREE;
     const checks = [
       atLeast(
         'height of the lowest opening above the water',

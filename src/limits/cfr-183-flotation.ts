@@ -1,13 +1,14 @@
 import {
   type CubicMetres,
   cubicMetres,
+  FOOT,
   type Kilograms,
   type KilogramsPerCubicMetre,
   kilogramsPerCubicMetre,
   type Metres,
 } from '../units/index.ts';
 import { motorWeights } from './motor-weight.ts';
-import { FOOT, inPounds, ofPounds, TWENTY_FEET } from './us-units.ts';
+import { inPounds, ofPounds, TWENTY_FEET } from './us-units.ts';
 import type { Computed } from './types.ts';
 
 /** Weight under water over weight in air, as the Coast Guard Boatbuilder's Handbook gives it. */

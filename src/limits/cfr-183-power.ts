@@ -1,5 +1,6 @@
-import { type Watts, watts } from '../units/index.ts';
-import { FOOT, HORSEPOWER, TWENTY_FEET } from './us-units.ts';
+import { wholeUp } from '../maths/index.ts';
+import { DEGREE, FOOT, HORSEPOWER, INCH, type Watts, watts } from '../units/index.ts';
+import { TWENTY_FEET } from './us-units.ts';
 import type { Computed, RatedHull } from './types.ts';
 
 /** Table 183.53: greatest factor (nearest whole number) of each step, and its horsepower. */
@@ -12,7 +13,7 @@ export const POWER_STEPS: readonly (readonly [factor: number, horsepower: number
 ];
 
 /** Deadrise below which a hard-chine bottom counts as flat; the law draws no line, 5° is ISO 11592-1's. */
-const FLAT = (5 * Math.PI) / 180;
+const FLAT = 5 * DEGREE;
 
 export interface PowerCapacity {
   /** Length x transom width, square feet. */
@@ -70,13 +71,13 @@ export function outsideLaw({ length, monohull }: RatedHull): string | undefined 
 }
 
 function byFormula(hull: RatedHull, factor: number, isFlat: boolean): PowerCapacity {
-  const isRemote = hull.steering === 'remote' && hull.transomHeight >= (20 / 12) * FOOT - 1e-9;
+  const isRemote = hull.steering === 'remote' && hull.transomHeight >= 20 * INCH - 1e-9;
   const [computed, rule] = isRemote
     ? ([2 * factor - 90, '2F - 90: remote steering, transom of 20 in or more'] as const)
     : isFlat
       ? ([0.5 * factor - 15, '0.5F - 15: flat bottom, hard chines'] as const)
       : ([0.8 * factor - 25, '0.8F - 25'] as const);
-  return capacity(factor, computed, Math.ceil(computed / 5 - 1e-9) * 5, rule);
+  return capacity(factor, computed, wholeUp(computed / 5) * 5, rule);
 }
 
 function capacity(

@@ -1,3 +1,4 @@
+import { wholeDown } from '../maths/index.ts';
 import type { Kilograms } from '../units/index.ts';
 import { outsideLaw } from './cfr-183-power.ts';
 import { motorWeights } from './motor-weight.ts';
@@ -73,5 +74,5 @@ function poundsForPeople(weight: number, horsepower: number): Computed<number> {
  * @source 33 CFR 183.41(b), 183.43(b) and (c)
  */
 export function peopleFor(pounds: number): number {
-  return Math.floor((pounds + 32) / 141 + 0.5 + 1e-9);
+  return wholeDown((pounds + 32) / 141 + 0.5);
 }

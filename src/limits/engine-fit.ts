@@ -1,5 +1,12 @@
-import { type Kilograms, type Metres, type Radians, radians, type Watts } from '../units/index.ts';
-import { atLeast, atMost } from './margin.ts';
+import {
+  atLeast,
+  atMost,
+  type Kilograms,
+  type Metres,
+  type Radians,
+  radians,
+  type Watts,
+} from '../units/index.ts';
 import type { Computed, Margin } from './types.ts';
 
 /** Transom height that a shaft is made for, m: 15, 20, 25 and 30 in (common practice, no source). */

@@ -1,3 +1,4 @@
+import { wholeDown } from '../maths/index.ts';
 import { type CubicMetres, type Kilograms, kilograms } from '../units/index.ts';
 
 /** Mass of one person, and of a child on half a place (ISO 14946:2021; ISO 12217-3:2013, second hand). */
@@ -51,5 +52,5 @@ export function isoLoad(input: IsoLoadInput): IsoLoad {
  * @source ISO 14946:2021 clauses 4 to 6 (75 kg a person), with its guidance of 20 kg of effects
  */
 export function isoPeople(load: Kilograms): number {
-  return Math.max(0, Math.floor(load / (PERSON + EFFECTS) + 1e-9));
+  return Math.max(0, wholeDown(load / (PERSON + EFFECTS)));
 }

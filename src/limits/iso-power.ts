@@ -1,7 +1,8 @@
 import {
+  DEGREE,
+  KNOT,
   type MetresPerSecond,
   metresPerSecond,
-  UNIT_KINDS,
   type Watts,
   watts,
 } from '../units/index.ts';
@@ -17,7 +18,7 @@ export interface IsoPower {
 }
 
 /** Deadrise below which the standard takes a bottom for flat. */
-const FLAT = (5 * Math.PI) / 180;
+const FLAT = 5 * DEGREE;
 
 /**
  * Starting value for the greatest power of an outboard boat in the manner of ISO 11592-1, annex C.
@@ -37,7 +38,7 @@ export function isoPower(hull: RatedHull): Computed<IsoPower> {
   const [kilowatts, rule] = formulaFor(hull, factor);
   if (!(kilowatts > 0))
     return { notComputed: `the formula ${rule} gives no power for so small a hull` };
-  const testAbove = metresPerSecond(7 * Math.sqrt(hull.length) * UNIT_KINDS.speed.kn);
+  const testAbove = metresPerSecond(7 * Math.sqrt(hull.length) * KNOT);
   return { factor, power: watts(kilowatts * 1000), rule, testAbove };
 }
 

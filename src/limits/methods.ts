@@ -1,11 +1,10 @@
-import { type Kilograms, kilograms, type Watts } from '../units/index.ts';
+import { HORSEPOWER, type Kilograms, kilograms, type Watts } from '../units/index.ts';
 import { australianPeople } from './australian-plate.ts';
 import { type Governing, governingLimit } from './governing.ts';
 import { powerCapacity } from './cfr-183-power.ts';
 import { type PersonsCapacity, personsCapacity, weightCapacity } from './cfr-183-weight.ts';
 import { isoPeople } from './iso-load.ts';
 import { isoPower } from './iso-power.ts';
-import { HORSEPOWER } from './us-units.ts';
 import type { Computed, PeopleLimit, RatedBoat } from './types.ts';
 
 export type MethodId = 'cfr-183' | 'iso' | 'australian';

@@ -1,6 +1,6 @@
 import type { Kilograms, Metres, Radians, Watts } from '../units/index.ts';
 
-export type { Computed, NotComputed } from '../units/index.ts';
+export type { Computed, Margin, NotComputed } from '../units/index.ts';
 
 /** What the methods look at in a hull. */
 export interface RatedHull {
@@ -41,14 +41,4 @@ export interface RatedBoat {
 export interface PeopleLimit {
   readonly name: string;
   readonly people: number;
-}
-
-/** A value against a limit: what is left is below zero when the limit is passed. */
-export interface Margin {
-  readonly name: string;
-  readonly value: number;
-  readonly limit: number;
-  readonly left: number;
-  readonly unit: string;
-  readonly holds: boolean;
 }

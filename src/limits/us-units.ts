@@ -1,8 +1,4 @@
-import { type Kilograms, kilograms, UNIT_KINDS } from '../units/index.ts';
-
-export const FOOT = UNIT_KINDS.length.ft;
-export const POUND = UNIT_KINDS.mass.lb;
-export const HORSEPOWER = UNIT_KINDS.power.hp;
+import { FOOT, type Kilograms, kilograms, POUND } from '../units/index.ts';
 
 /** Length below which 33 CFR 183 applies: 20 ft, m. */
 export const TWENTY_FEET = 20 * FOOT;

@@ -1,3 +1,4 @@
+import { sum } from '../maths/index.ts';
 import { type Metres, metres, type Radians, radians } from '../units/index.ts';
 import type { Computed, PlaningHull } from './types.ts';
 
@@ -30,8 +31,7 @@ export function bottomFrom(
   if (sound.length < 2 || sound.length < halves.length) {
     return { notComputed: 'the lines show no chine in the after half of the hull' };
   }
-  const mean = (values: readonly number[]): number =>
-    values.reduce((sum, value) => sum + value, 0) / values.length;
+  const mean = (values: readonly number[]): number => sum(values) / values.length;
   return {
     beam: metres(2 * mean(sound.map(({ chine }) => chine))),
     deadrise: radians(mean(sound.map(({ deadrise }) => deadrise))),

@@ -1,6 +1,11 @@
-import { type MetresPerSecond, type Newtons, newtons, type SquareMetres } from '../units/index.ts';
-import { AIR_DENSITY } from './constants.ts';
-import { ittc57 } from './friction.ts';
+import {
+  AIR_DENSITY,
+  type MetresPerSecond,
+  type Newtons,
+  newtons,
+  type SquareMetres,
+} from '../units/index.ts';
+import { ittc57 } from './drag.ts';
 import type { Computed, Water } from './types.ts';
 
 export interface Holding {

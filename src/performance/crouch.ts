@@ -1,7 +1,9 @@
 import {
+  HORSEPOWER,
   type Kilograms,
   type MetresPerSecond,
   metresPerSecond,
+  POUND,
   UNIT_KINDS,
   type Watts,
 } from '../units/index.ts';
@@ -34,8 +36,8 @@ export const CROUCH_CONSTANTS: Readonly<Record<CrouchHull, number>> = {
  */
 export function crouchSpeed(constant: number, power: Watts, mass: Kilograms): MetresPerSecond {
   if (!(power > 0 && mass > 0)) return metresPerSecond(0);
-  const horsepower = power / UNIT_KINDS.power.hp;
-  const pounds = mass / UNIT_KINDS.mass.lb;
+  const horsepower = power / HORSEPOWER;
+  const pounds = mass / POUND;
   return metresPerSecond(constant * Math.sqrt(horsepower / pounds) * UNIT_KINDS.speed.mph);
 }
 

@@ -1,12 +1,11 @@
-import { type MetresPerSecond, radians } from '../units/index.ts';
+import { findRoot } from '../maths/index.ts';
+import { DEGREE, type MetresPerSecond, radians, searchFailed } from '../units/index.ts';
 import { refusal } from './range.ts';
 import { planeAt, type Running } from './savitsky.ts';
-import { findRoot } from './solve.ts';
 import type { Computed, PlaningState } from './types.ts';
 
-const DEGREE = Math.PI / 180;
-/** A moment below this is none, N·m. */
-const BALANCED = 1e-7;
+/** A moment below this is none, N·m, nor is a change of trim, rad. */
+const BALANCED = { close: 1e-7, within: 1e-13 };
 /** Trims that are looked through for balance: beyond the method's range on both sides, so that it can say so. */
 const TRIMS = Array.from({ length: 15 }, (_, index) => (0.5 + (index * 14.5) / 14) * DEGREE);
 
@@ -27,7 +26,9 @@ export function runAt(running: Running, speed: MetresPerSecond): Computed<Planin
   if ('notComputed' in first) return first;
   const [low, high] = bracket(at);
   if (!low || !high) return { notComputed: 'no trim from 0.5° to 15° balances the moments' };
-  const state = planeAt(running, speed, radians(findRoot(at, low, high, BALANCED)));
+  const root = findRoot(at, low, high, BALANCED);
+  if (root.outcome !== 'found') return searchFailed('the search for the trim did not end');
+  const state = planeAt(running, speed, radians(root.at));
   if ('notComputed' in state) return state;
   const why = refusal({ ...state, hull: running.hull });
   return why === undefined ? state : { notComputed: why };

@@ -1,5 +1,7 @@
+import { interpolate } from '../maths/index.ts';
 import {
   type CubicMetres,
+  HOUR,
   type KilogramsPerCubicMetre,
   kilogramsPerCubicMetre,
   type Metres,
@@ -7,7 +9,6 @@ import {
   type MetresPerSecond,
   type Watts,
 } from '../units/index.ts';
-import { interpolate } from './interpolate.ts';
 import type { Computed } from './types.ts';
 
 /** How an engine burns: what it needs at full throttle, and how that changes at part load. */
@@ -52,7 +53,7 @@ export function fuelFlow(rated: Watts, load: number, burning: Burning): Computed
     return { notComputed: 'the load is outside the part-load figures of the engine' };
   }
   const kilowatts = (rated * load) / 1000;
-  return (kilowatts * burning.consumption * factor) / burning.density / 3600;
+  return (kilowatts * burning.consumption * factor) / burning.density / HOUR;
 }
 
 /** Share of the tank that is kept back: a third out, a third home, a third in hand is the old rule. */

@@ -1,4 +1,3 @@
-export { addedDragAt } from './added-drag.ts';
 export { bottomFrom, type Station } from './bottom.ts';
 export {
   type ElectricMotor,
@@ -8,13 +7,12 @@ export {
   type HoldingTime,
   holdingTime,
 } from './bow-motor.ts';
-export { FRESH_WATER, SEA_WATER } from './constants.ts';
+export { FRESH_WATER, OUTBOARD_THRUST, SEA_WATER } from './constants.ts';
 export { CROUCH_CONSTANTS, crouchConstant, type CrouchHull, crouchSpeed } from './crouch.ts';
 export { type CurvePoint, findHump, type Hump, powerCurve } from './curve.ts';
+export { addedDragAt, ittc57 } from './drag.ts';
 export { runAt } from './equilibrium.ts';
-export { ittc57 } from './friction.ts';
 export { type Burning, FOUR_STROKE, fuelFlow, fuelRange, THIRDS_RESERVE } from './fuel.ts';
-export { OUTBOARD_THRUST } from './outboard.ts';
 export { porpoisingTrim } from './porpoising.ts';
 export { type Gearing, pitchBand, type PitchChoice, pitchFor } from './propeller.ts';
 export { planeAt, type Running } from './savitsky.ts';

@@ -1,4 +1,4 @@
-import { type Radians, radians } from '../units/index.ts';
+import { DEGREE, type Radians, radians } from '../units/index.ts';
 import type { Computed } from './types.ts';
 
 /** Deadrise in degrees, and √(CLβ/2), that the regression is taken to hold for (from memory, rounded). */
@@ -20,7 +20,7 @@ const SLACK = 1e-12;
  */
 export function porpoisingTrim(lift: number, deadrise: Radians): Computed<Radians> {
   const loading = Math.sqrt(lift / 2);
-  const degrees = (deadrise * 180) / Math.PI;
+  const degrees = deadrise / DEGREE;
   if (!isWithin(loading, LOADINGS)) {
     return {
       notComputed: 'the square root of CL/2 is outside 0.13 to 0.36, the range of the regression',
@@ -30,7 +30,7 @@ export function porpoisingTrim(lift: number, deadrise: Radians): Computed<Radian
     return { notComputed: 'the deadrise is outside 5° to 25°, the range of the regression' };
   }
   const limit = 0.1197 * degrees ** 0.7651 * Math.exp(15.7132 * loading * degrees ** -0.2629);
-  return radians((limit * Math.PI) / 180);
+  return radians(limit * DEGREE);
 }
 
 const isWithin = (

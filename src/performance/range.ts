@@ -1,3 +1,4 @@
+import { DEGREE } from '../units/index.ts';
 import type { PlaningHull } from './types.ts';
 
 interface Ranged {
@@ -17,7 +18,7 @@ interface Ranged {
  * that the method stands for has both chines wetted and is no longer than the hull
  */
 export function outsideRange(state: Ranged): readonly string[] {
-  const degrees = (state.trim * 180) / Math.PI;
+  const degrees = state.trim / DEGREE;
   const checks: readonly (readonly [boolean, string])[] = [
     [state.speedCoefficient < 0.6, 'speed coefficient below 0.60'],
     [state.speedCoefficient > 13, 'speed coefficient above 13'],

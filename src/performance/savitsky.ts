@@ -1,4 +1,6 @@
 import {
+  DEGREE,
+  GRAVITY,
   metres,
   metresPerSecond,
   newtons,
@@ -6,9 +8,8 @@ import {
   type Radians,
   watts,
 } from '../units/index.ts';
-import { addedDragAt } from './added-drag.ts';
-import { GRAVITY, ROUGHNESS_ALLOWANCE } from './constants.ts';
-import { ittc57 } from './friction.ts';
+import { ROUGHNESS_ALLOWANCE } from './constants.ts';
+import { addedDragAt, ittc57 } from './drag.ts';
 import { outsideRange } from './range.ts';
 import type { AddedDrag, Computed, PlaningHull, PlaningState, Water } from './types.ts';
 import { type WettedBottom, wettedBottom, wettedLengths } from './wetted-bottom.ts';
@@ -19,8 +20,6 @@ export interface Running {
   /** Taken to act along the line of thrust: they add drag and no moment. */
   readonly added?: readonly AddedDrag[];
 }
-
-const inDegrees = (angle: number): number => (angle * 180) / Math.PI;
 
 /**
  * A planing hull at a given speed and trim, by all equations of Savitsky's method.
@@ -114,8 +113,8 @@ function faultOf(hull: PlaningHull, speed: number, trim: number): string | undef
 
 /** V1/V; 0 or less when there is none. */
 function bottomSpeedShare(wettedRatio: number, trim: number, deadrise: number): number {
-  const flat = 0.012 * Math.sqrt(wettedRatio) * inDegrees(trim) ** 1.1;
-  const dynamic = flat - 0.0065 * inDegrees(deadrise) * flat ** 0.6;
+  const flat = 0.012 * Math.sqrt(wettedRatio) * (trim / DEGREE) ** 1.1;
+  const dynamic = flat - 0.0065 * (deadrise / DEGREE) * flat ** 0.6;
   const squared = 1 - dynamic / (wettedRatio * Math.cos(trim));
   return squared > 0 ? Math.sqrt(squared) : 0;
 }

@@ -1,13 +1,14 @@
+import { findRoot, type Root } from '../maths/index.ts';
 import {
   type Kilograms,
   type MetresPerSecond,
   metresPerSecond,
+  searchFailed,
   type Watts,
 } from '../units/index.ts';
 import { type CrouchHull, CROUCH_CONSTANTS, crouchConstant, crouchSpeed } from './crouch.ts';
 import { runAt } from './equilibrium.ts';
 import type { Running } from './savitsky.ts';
-import { findRoot } from './solve.ts';
 import type { Band, Computed, PlaningState } from './types.ts';
 
 /** Share of the engine's shaft power that moves the boat: propeller, leg and slip together. */
@@ -16,8 +17,8 @@ export const OUTBOARD_EFFICIENCY: Band<number> = { low: 0.45, likely: 0.52, high
 /** Speeds that are looked through, m/s: about 6 to 70 knots. */
 export const SPEEDS = Array.from({ length: 34 }, (_, index) => 3 + index);
 
-/** Power that is off by less than this is not off, W. */
-const BALANCED = 1e-4;
+/** Power that is off by less than this is not off, W, nor is speed, m/s. */
+const BALANCED = { close: 1e-4, within: 1e-13 };
 
 export interface Driven {
   readonly running: Running;
@@ -56,15 +57,19 @@ export function speedFor({
   kind = 'runabout',
 }: Driven): Computed<SpeedEstimate> {
   const needed = SPEEDS.map((speed) => neededAt(running, speed));
-  const fastest = (share: number): number | undefined => {
+  const fastest = (share: number): Root => {
     const off = (speed: number): number => (neededAt(running, speed) ?? 0) - power * share;
     const index = needed.findLastIndex((one) => one !== undefined && one <= power * share);
     const [from, to] = [SPEEDS[index], SPEEDS[index + 1]];
     const [below, above] = [needed[index], needed[index + 1]];
-    if (!from || !to || below === undefined || above === undefined) return undefined;
+    if (!from || !to || below === undefined || above === undefined) return { outcome: 'no root' };
     return findRoot(off, [from, below - power * share], [to, above - power * share], BALANCED);
   };
-  const [low, likely, high] = [efficiency.low, efficiency.likely, efficiency.high].map(fastest);
+  const roots = [efficiency.low, efficiency.likely, efficiency.high].map(fastest);
+  if (roots.some(({ outcome }) => outcome === 'not converged')) {
+    return searchFailed('the search for the speed did not end');
+  }
+  const [low, likely, high] = roots.map((root) => ('at' in root ? root.at : undefined));
   if (low === undefined || likely === undefined || high === undefined) {
     return { notComputed: whyNone(needed, power * efficiency.low) };
   }

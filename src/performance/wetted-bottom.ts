@@ -1,9 +1,6 @@
-import { type Metres, metres } from '../units/index.ts';
-import { GRAVITY } from './constants.ts';
-import { solveRising } from './solve.ts';
+import { findRoot } from '../maths/index.ts';
+import { DEGREE, GRAVITY, type Metres, metres } from '../units/index.ts';
 import type { PlaningHull } from './types.ts';
-
-const inDegrees = (angle: number): number => (angle * 180) / Math.PI;
 
 export interface WettedBottom {
   /** The chine beam, or less where the chines are dry. */
@@ -28,15 +25,15 @@ export function wettedBottom(
   speed: number,
   trim: number,
 ): WettedBottom {
-  const degrees = inDegrees(deadrise);
+  const degrees = deadrise / DEGREE;
   const speedCoefficient = speed / Math.sqrt(GRAVITY * beam);
   const lift = liftArea / beam ** 2;
   const flatLift = flatLiftOf(lift, degrees);
-  const wettedRatio = wettedRatioOf(flatLift, inDegrees(trim), speedCoefficient);
+  const wettedRatio = wettedRatioOf(flatLift, trim / DEGREE, speedCoefficient);
   const dryBelow = Math.tan(deadrise) / (2 * Math.PI * Math.tan(trim));
   if (wettedRatio >= dryBelow) return { beam, speedCoefficient, lift, flatLift, wettedRatio };
   const flatLiftAt = (wetted: number): number =>
-    inDegrees(trim) ** 1.1 *
+    (trim / DEGREE) ** 1.1 *
     (0.012 * Math.sqrt(dryBelow) + (0.0055 * dryBelow ** 2.5 * GRAVITY * wetted) / speed ** 2);
   const wetted = solveRising(
     (width) => {
@@ -67,6 +64,23 @@ function wettedRatioOf(flatLift: number, trim: number, speedCoefficient: number)
     flatLift / trim ** 1.1,
     0,
   );
+}
+
+/** The argument from `low` on at which a function that rises without end reaches a value; NaN when it is not found. */
+function solveRising(at: (arg: number) => number, value: number, low: number): number {
+  const off = (arg: number): number => at(arg) - value;
+  let [from, below] = [low, off(low)];
+  if (below >= 0) return low;
+  let to = Math.max(1, 2 * low);
+  let above = off(to);
+  for (let step = 0; step < 60 && above < 0; step += 1) {
+    [from, below] = [to, above];
+    to *= 2;
+    above = off(to);
+  }
+  const close = { within: 1e-13 * (to - from), close: 1e-14 };
+  const root = findRoot(off, [from, below], [to, above], close);
+  return root.outcome === 'found' ? root.at : Number.NaN;
 }
 
 /**

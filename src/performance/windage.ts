@@ -1,6 +1,6 @@
+import { areaUnder, interpolate, sum } from '../maths/index.ts';
 import { type Metres, type SquareMetres, squareMetres } from '../units/index.ts';
 import type { Station } from './bottom.ts';
-import { interpolate } from './interpolate.ts';
 
 /** Strips that the view from ahead is summed over: a thousandth of the area at the worst. */
 const STRIPS = 200;
@@ -21,21 +21,16 @@ export function windageFrom(
   lines: readonly Station[],
   draught: Metres,
 ): { readonly front: SquareMetres; readonly side: SquareMetres } {
-  const sheers = lines.map(({ x, points }) => ({
-    x,
-    above: Math.max(0, (points.at(-1)?.[1] ?? draught) - draught),
-  }));
-  const side = sheers.reduce((sum, { x, above }, index) => {
-    const before = sheers[index - 1];
-    return before ? sum + ((x - before.x) * (above + before.above)) / 2 : sum;
-  }, 0);
-  const height = Math.max(0, ...sheers.map(({ above }) => above));
+  const sheers = lines.map(
+    ({ x, points }) => [x, Math.max(0, (points.at(-1)?.[1] ?? draught) - draught)] as const,
+  );
+  const height = Math.max(0, ...sheers.map(([, above]) => above));
   const strip = height / STRIPS;
-  const front = Array.from({ length: STRIPS }, (_, index) => {
+  const strips = Array.from({ length: STRIPS }, (_, index) => {
     const level = draught + (index + 0.5) * strip;
     return 2 * strip * Math.max(0, ...lines.map((station) => halfBreadthAt(station, level)));
-  }).reduce((sum, area) => sum + area, 0);
-  return { front: squareMetres(front), side: squareMetres(side) };
+  });
+  return { front: squareMetres(sum(strips)), side: squareMetres(areaUnder(sheers)) };
 }
 
 function halfBreadthAt({ points }: Station, level: number): number {

@@ -43,3 +43,12 @@ export function placeInHull(position: Position, dimensions: Dimensions): Point3 
 export function middleOf({ length, depth }: Dimensions): Point3 {
   return { x: metres(length / 2), y: metres(0), z: metres(depth / 2) };
 }
+
+/**
+ * Where the mass of an outboard on the transom is, m: behind it, and above the height that it clamps at.
+ *
+ * @source common practice, no source
+ */
+export function outboardCentre({ transomHeight }: Dimensions): Point3 {
+  return { x: metres(-0.25), y: metres(0), z: metres(transomHeight + 0.1) };
+}

@@ -1,6 +1,25 @@
-import { kilograms, type Metres, metres } from '../units/index.ts';
-import { atLeast, atMost } from './margin.ts';
-import type { BallLoad, Computed, Jurisdiction, Margin, TowedBoat, TrailerShape } from './types.ts';
+import { atLeast, atMost, kilograms, type Metres, metres } from '../units/index.ts';
+import type {
+  BallLoad,
+  Computed,
+  Jurisdiction,
+  Margin,
+  TowedBoat,
+  TrailerLoad,
+  TrailerLoadInput,
+  TrailerShape,
+} from './types.ts';
+
+/**
+ * What boat and trailer weigh together against the trailer's rating.
+ *
+ * @returns total and what is left of the rating, kg
+ * @source derived: aggregate trailer mass is the trailer's tare and its load, ball load included
+ */
+export function trailerLoad({ boat, tare, rating }: TrailerLoadInput): TrailerLoad {
+  const total = kilograms(boat + tare);
+  return { total, left: kilograms(rating - total) };
+}
 
 const NO_AXLE = 'the axle must be aft of the ball, and there must be something to tow';
 

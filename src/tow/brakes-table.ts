@@ -1,4 +1,4 @@
-import { UNIT_KINDS } from '../units/index.ts';
+import { POUND } from '../units/index.ts';
 import type { Jurisdiction } from './types.ts';
 
 /** What a law asks for up to a mass. */
@@ -20,7 +20,6 @@ export interface BrakeLaw {
   readonly source: string;
 }
 
-const POUND = UNIT_KINDS.mass.lb;
 const NONE = { braked: 'none', overRun: true, breakaway: false } as const;
 
 export const BRAKE_LAWS: Readonly<Record<Jurisdiction, BrakeLaw>> = {

@@ -1,5 +1,4 @@
-import { type Kilograms, kilograms, UNIT_KINDS } from '../units/index.ts';
-import { atMost } from './margin.ts';
+import { atMost, type Kilograms, kilograms, POUND } from '../units/index.ts';
 import { BRAKE_LAWS, type BrakeStep } from './brakes-table.ts';
 import type { Computed, Jurisdiction, Margin } from './types.ts';
 
@@ -32,7 +31,6 @@ export interface TrailerBrakes {
   readonly breakaway: boolean;
 }
 
-const POUND = UNIT_KINDS.mass.lb;
 const STRICTNESS = ['none', 'one axle', 'all wheels'] as const;
 
 /**

@@ -1,4 +1,4 @@
-export { BALL_SHARES, ballLoad, ballShareMargins, winchPostFor } from './ball-load.ts';
+export { BALL_SHARES, ballLoad, ballShareMargins, trailerLoad, winchPostFor } from './ball-load.ts';
 export {
   brakeFaults,
   type BrakeInput,
@@ -17,7 +17,6 @@ export {
   runningGearMargins,
   winchPostMargins,
 } from './running-gear.ts';
-export { trailerLoad } from './trailer-load.ts';
 export type * from './types.ts';
 export {
   couplingForce,

@@ -1,5 +1,4 @@
-import type { Kilograms, Metres } from '../units/index.ts';
-import { atLeast, atMost } from './margin.ts';
+import { atLeast, atMost, type Kilograms, type Metres } from '../units/index.ts';
 import type { Computed, Jurisdiction, Margin } from './types.ts';
 
 export interface RunningGear {

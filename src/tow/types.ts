@@ -1,6 +1,6 @@
 import type { Kilograms, Metres } from '../units/index.ts';
 
-export type { Computed, NotComputed } from '../units/index.ts';
+export type { Computed, Margin, NotComputed } from '../units/index.ts';
 
 export interface TrailerLoadInput {
   readonly boat: Kilograms;
@@ -13,16 +13,6 @@ export interface TrailerLoad {
   readonly total: Kilograms;
   /** What is left of the rating; below zero when it is overloaded. */
   readonly left: Kilograms;
-}
-
-/** A value against a limit: what is left is below zero when the limit is passed. */
-export interface Margin {
-  readonly name: string;
-  readonly value: number;
-  readonly limit: number;
-  readonly left: number;
-  readonly unit: string;
-  readonly holds: boolean;
 }
 
 /** Where a boat is towed: whose law is read. */

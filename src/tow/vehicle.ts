@@ -1,9 +1,8 @@
-import type { Kilograms } from '../units/index.ts';
-import { atMost } from './margin.ts';
+import { atMost, type Kilograms } from '../units/index.ts';
 import type { BallLoad, Computed, Margin } from './types.ts';
 
-/** As UN Regulation 55 has it, m/s². */
-const GRAVITY = 9.81;
+/** UN Regulation 55 defines the D-value with this g, m/s², not with the standard one. */
+const REGULATION_55_GRAVITY = 9.81;
 
 /** What a towing vehicle's maker allows. Left out: not known, not checked. */
 export interface VehicleLimits {
@@ -48,7 +47,7 @@ export function vehicleMargins(
  */
 export function couplingForce(vehicle: Kilograms, trailer: Kilograms): Computed<number> {
   if (!(vehicle > 0 && trailer > 0)) return { notComputed: 'both masses must be above 0' };
-  return (GRAVITY * vehicle * trailer) / (vehicle + trailer) / 1000;
+  return (REGULATION_55_GRAVITY * vehicle * trailer) / (vehicle + trailer) / 1000;
 }
 
 export interface RoofLoadInput {

@@ -1,3 +1,4 @@
+export * from './constants.ts';
 export * from './quantity.ts';
 export * from './decimal.ts';
 export {
@@ -15,4 +16,5 @@ export { QUANTITIES, type QuantityName } from './quantities.ts';
 export type { Basis } from './basis.ts';
 export { type Computed, dataMissing, type NotComputed, searchFailed } from './not-computed.ts';
 export { parseQuantity, type ParsedQuantity, type QuantityProblem } from './parse-quantity.ts';
-export { UNIT_KINDS, type UnitKind, unitsOf } from './unit-table.ts';
+export { atLeast, atMost, type Margin } from './margin.ts';
+export { GRAVITY, NAUTICAL_MILE, UNIT_KINDS, type UnitKind, unitsOf } from './unit-table.ts';

@@ -1,5 +1,5 @@
 import type { Quantity } from './quantity.ts';
-import { UNIT_KINDS, type UnitKind } from './unit-table.ts';
+import { NAUTICAL_MILE, UNIT_KINDS, type UnitKind } from './unit-table.ts';
 
 /** How a number of one unit is written: SI divided by `factor`, to so many decimals ("few": one below 10, else none). */
 export interface Shown {
@@ -23,7 +23,6 @@ const shown = (unit: string, factor: number, decimals: Shown['decimals']): Shown
   decimals,
 });
 const { length, area, volume, mass, power, force, duration, speed, angle, pressure } = UNIT_KINDS;
-const NAUTICAL_MILE = 1852;
 const STATUTE_MILE = 5280 * length.ft;
 const FLUID_OUNCE = volume['US gal'] / 128;
 

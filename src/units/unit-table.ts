@@ -8,7 +8,11 @@
 const FOOT = 0.3048;
 const POUND = 0.45359237;
 const US_GALLON = 0.003785411784;
-const GRAVITY = 9.80665;
+
+/** Standard acceleration of gravity, m/s2 (General Conference on Weights and Measures, 1901; exact). */
+export const GRAVITY = 9.80665;
+/** Metres; exact. */
+export const NAUTICAL_MILE = 1852;
 
 export const UNIT_KINDS = {
   length: { m: 1, mm: 0.001, cm: 0.01, km: 1000, ft: FOOT, in: FOOT / 12 },
@@ -27,7 +31,7 @@ export const UNIT_KINDS = {
   current: { A: 1, mA: 0.001 },
   voltage: { V: 1 },
   angle: { rad: 1, deg: Math.PI / 180, '°': Math.PI / 180 },
-  speed: { 'm/s': 1, kn: 1852 / 3600, 'km/h': 1 / 3.6, mph: (5280 * FOOT) / 3600 },
+  speed: { 'm/s': 1, kn: NAUTICAL_MILE / 3600, 'km/h': 1 / 3.6, mph: (5280 * FOOT) / 3600 },
   density: { 'kg/m3': 1, 'kg/m³': 1, 'lb/ft3': POUND / FOOT ** 3, 'lb/US gal': POUND / US_GALLON },
   force: { N: 1, kN: 1000, lbf: POUND * GRAVITY },
   duration: { s: 1, min: 60, h: 3600, d: 86400 },

@@ -14,18 +14,16 @@ import {
 } from '../limits/index.ts';
 import {
   cubicMetres,
+  FOOT,
   kilograms,
   kilogramsPerCubicMetre,
   metres,
+  POUND,
   radians,
-  UNIT_KINDS,
   watts,
 } from '../units/index.ts';
 import { exactCaseIn } from './case-in.ts';
 import type { PublishedCase } from './types.ts';
-
-const FOOT = UNIT_KINDS.length.ft;
-const POUND = UNIT_KINDS.mass.lb;
 
 const CFR_POWER = '33 CFR 183.53(a) and table 183.53';
 const PUBLISHED_EXAMPLE = '33 CFR 183.53(a): a published example of its use';

@@ -14,9 +14,17 @@ import {
 } from '../performance/index.ts';
 import {
   cubicMetres,
+  DEGREE,
+  HORSEPOWER,
+  HOUR,
+  INCH,
   kilograms,
   kilogramsPerCubicMetre,
+  KNOT,
+  LITRE_AN_HOUR,
   metresPerSecond,
+  NAUTICAL_MILE,
+  POUND,
   radians,
   squareMetres,
   UNIT_KINDS,
@@ -26,14 +34,10 @@ import { SAVITSKY_CASES } from './cases-savitsky.ts';
 import { caseIn } from './case-in.ts';
 import type { PublishedCase } from './types.ts';
 
-const POUND = UNIT_KINDS.mass.lb;
-const KNOT = UNIT_KINDS.speed.kn;
-const LITRE_AN_HOUR = 0.001 / 3600;
-
 const number = (value: Computed<number>): number =>
   typeof value === 'number' ? value : Number.NaN;
 const crouch = (constant: number): number =>
-  crouchSpeed(constant, watts(90 * UNIT_KINDS.power.hp), kilograms(2200 * POUND));
+  crouchSpeed(constant, watts(90 * HORSEPOWER), kilograms(2200 * POUND));
 
 const drive = caseIn('drive');
 
@@ -97,9 +101,7 @@ export const DRIVE_CASES: readonly PublishedCase[] = [
       trim,
       '°',
       2e-3,
-      () =>
-        number(porpoisingTrim(2 * loading ** 2, radians((deadrise * Math.PI) / 180))) *
-        (180 / Math.PI),
+      () => number(porpoisingTrim(2 * loading ** 2, radians(deadrise * DEGREE))) / DEGREE,
     ),
   ),
   drive(
@@ -118,13 +120,13 @@ export const DRIVE_CASES: readonly PublishedCase[] = [
     0.005,
     () =>
       (number(
-        fuelFlow(watts(300 * UNIT_KINDS.power.hp), 1, {
+        fuelFlow(watts(300 * HORSEPOWER), 1, {
           ...FLAT,
-          consumption: (0.5 * POUND) / (UNIT_KINDS.power.hp / 1000),
+          consumption: (0.5 * POUND) / (HORSEPOWER / 1000),
           density: kilogramsPerCubicMetre((6.1 * POUND) / UNIT_KINDS.volume['US gal']),
         }),
       ) *
-        3600) /
+        HOUR) /
       UNIT_KINDS.volume['US gal'],
   ),
   drive(
@@ -135,7 +137,7 @@ export const DRIVE_CASES: readonly PublishedCase[] = [
     0.005,
     () =>
       number(fuelRange(cubicMetres(0.1), 0.1, metresPerSecond(22 * KNOT), 18.378 * LITRE_AN_HOUR)) /
-      1852,
+      NAUTICAL_MILE,
   ),
   drive(
     'Pitch for 39.0625 mph at 5500 rpm, 2:1, no slip',
@@ -146,7 +148,7 @@ export const DRIVE_CASES: readonly PublishedCase[] = [
     () =>
       number(
         pitchFor(metresPerSecond(39.0625 * UNIT_KINDS.speed.mph), 5500, { ratio: 2, slip: 0 }),
-      ) / UNIT_KINDS.length.in,
+      ) / INCH,
   ),
   drive(
     'Wind of 10 m/s on 1 m² with a coefficient of 1',

@@ -11,7 +11,7 @@ import {
   WIRE_SIZES,
   type WiringRules,
 } from '../electrics/index.ts';
-import { amperes, metres } from '../units/index.ts';
+import { amperes, FOOT, metres } from '../units/index.ts';
 import { caseIn } from './case-in.ts';
 import type { PublishedCase } from './types.ts';
 
@@ -21,7 +21,6 @@ const CFR = '33 CFR 183.425, Table 5';
 const CFR_HOT = '33 CFR 183.425, Table 5 note: engine space, 105 C insulation, in whole amperes';
 const PEUKERT = 'Peukert (1897), t = H (C / (I H))^k, worked by hand';
 
-const FOOT = 0.3048;
 const RULES: WiringRules = { nominalVolts: 12, insulation: 105, thinnest: '16' };
 
 const circuitOf = (current: number, roundTripFeet: number, drop: Circuit['drop']): Circuit => ({

@@ -1,6 +1,7 @@
 import { armAt, hydrostatics, type Hydrostatics } from '../float/index.ts';
+import { DEGREE } from '../units/index.ts';
 import { floatCase } from './float-case.ts';
-import { cylinder, DEGREE, loadAt, upright, wigley } from './float-shapes.ts';
+import { cylinder, loadAt, upright, wigley } from './float-shapes.ts';
 import type { PublishedCase } from './types.ts';
 
 const CIRCLE =

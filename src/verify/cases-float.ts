@@ -12,11 +12,11 @@ import {
   tankForm,
   type WaterPlane,
 } from '../float/index.ts';
-import { kilograms, metres } from '../units/index.ts';
+import { DEGREE, kilograms, metres } from '../units/index.ts';
 import { CURVED_CASES } from './cases-float-curved.ts';
 import { TANK_CASES } from './cases-float-tanks.ts';
 import { floatCase } from './float-case.ts';
-import { BARGE, DEGREE, loadAt, upright, wedge } from './float-shapes.ts';
+import { BARGE, loadAt, upright, wedge } from './float-shapes.ts';
 import type { PublishedCase } from './types.ts';
 
 const BOX = 'derived: rectangular barge, KB = T / 2, BMt = B2 / 12 T, BMl = L2 / 12 T';

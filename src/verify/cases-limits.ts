@@ -5,7 +5,7 @@ import {
   offsetHeelAllowed,
   type RatedHull,
 } from '../limits/index.ts';
-import { cubicMetres, kilograms, metres, radians, UNIT_KINDS } from '../units/index.ts';
+import { cubicMetres, kilograms, KNOT, metres, radians } from '../units/index.ts';
 import { CFR_183_CASES } from './cases-cfr-183.ts';
 import { exactCaseIn } from './case-in.ts';
 import type { PublishedCase } from './types.ts';
@@ -67,7 +67,7 @@ export const LIMITS_CASES: readonly PublishedCase[] = [
     ISO_POWER,
     16.416,
     'kn',
-    () => (power(5.5, 2, 'remote', 0.3)?.testAbove ?? Number.NaN) / UNIT_KINDS.speed.kn,
+    () => (power(5.5, 2, 'remote', 0.3)?.testAbove ?? Number.NaN) / KNOT,
     1e-3,
   ),
   ...(

@@ -8,21 +8,22 @@ import {
   type Water,
 } from '../performance/index.ts';
 import {
+  DEGREE,
+  FOOT,
+  HORSEPOWER,
   kilograms,
   kilogramsPerCubicMetre,
+  KNOT,
   metres,
   metresPerSecond,
-  radians,
+  POUND,
   UNIT_KINDS,
+  radians,
 } from '../units/index.ts';
 import { caseIn } from './case-in.ts';
 import type { PublishedCase } from './types.ts';
 
-const FOOT = UNIT_KINDS.length.ft;
-const POUND = UNIT_KINDS.mass.lb;
-const POUND_FORCE = POUND * 9.80665;
-const KNOT = UNIT_KINDS.speed.kn;
-const DEGREE = Math.PI / 180;
+const POUND_FORCE = UNIT_KINDS.force.lbf;
 
 const PAPER =
   'Savitsky, Marine Technology 1(1), 1964, worked example: 60,000 lb, 40 kn, beam 14 ft, deadrise 10° (printed value, as quoted by others)';
@@ -47,7 +48,7 @@ const EXAMPLE: PlaningHull = {
   },
 };
 const SLUGS: Water = {
-  density: kilogramsPerCubicMetre((1.99 * POUND * 9.80665) / FOOT ** 4),
+  density: kilogramsPerCubicMetre((1.99 * POUND_FORCE) / FOOT ** 4),
   viscosity: 1e-5 * FOOT ** 2,
 };
 const SMALL_HULL: PlaningHull = {
@@ -203,7 +204,7 @@ const EXAMPLE_CASES: readonly PublishedCase[] = [
     1102,
     'hp',
     0.5,
-    balanced((one) => one.effectivePower / UNIT_KINDS.power.hp),
+    balanced((one) => one.effectivePower / HORSEPOWER),
   ),
 ];
 

@@ -1,7 +1,5 @@
 import { buildHull, type FloatingBody, type HullLines, type Load } from '../float/index.ts';
-import { kilograms, kilogramsPerCubicMetre, metres, radians } from '../units/index.ts';
-
-const SEA_WATER = kilogramsPerCubicMetre(1025);
+import { kilograms, metres, radians, SEA_WATER_DENSITY } from '../units/index.ts';
 
 /** Half of a section as pairs of half-breadth and height, at a share from 0 to 1 of the length. */
 type Section = (share: number) => readonly (readonly [number, number])[];
@@ -23,7 +21,7 @@ export function shapeOf(
     }),
   });
   const none = { xs: new Float64Array(0), ring: 0, y: new Float64Array(0), z: new Float64Array(0) };
-  return { hull: form ?? none, flooded: [], water: SEA_WATER };
+  return { hull: form ?? none, flooded: [], water: SEA_WATER_DENSITY };
 }
 
 /** The barge of the textbooks: 5 m long, 2 m wide, 0.8 m deep. */
@@ -78,5 +76,3 @@ export const upright = (level: number) => ({
   trim: radians(0),
   heel: radians(0),
 });
-
-export const DEGREE = Math.PI / 180;

@@ -196,8 +196,9 @@ describe('a cable run', () => {
 
 describe('the main fuse and the starter cable', () => {
   it('sits within 7 inches, or within 72 in a sheath', () => {
-    expect(mainFuse(amperes(45), amperes(80), false)).toEqual({ rating: 50, within: 7 * 0.0254 });
-    expect(mainFuse(amperes(45), amperes(80), true)).toEqual({ rating: 50, within: 72 * 0.0254 });
+    const inches = (count: number) => ({ rating: 50, within: expect.closeTo(count * 0.0254, 12) });
+    expect(mainFuse(amperes(45), amperes(80), false)).toEqual(inches(7));
+    expect(mainFuse(amperes(45), amperes(80), true)).toEqual(inches(72));
     expect(mainFuse(amperes(76), amperes(78), false)).toHaveProperty('notComputed');
   });
 

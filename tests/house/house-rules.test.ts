@@ -6,6 +6,7 @@ import { projectFiles } from './project-files.ts';
 import {
   importsWithoutExtension,
   silencedWithoutReason,
+  tooFull,
   tooLong,
   tooManyThrow,
   withoutDocstring,
@@ -34,6 +35,10 @@ describe('the house', () => {
 
   it('keeps its files short', () => {
     expect(code.flatMap(tooLong)).toEqual([]);
+  });
+
+  it('keeps its folders small', () => {
+    expect(tooFull(matching(/^(?:src|tests)\//))).toEqual([]);
   });
 
   it('throws in few places and collects findings in all others', () => {

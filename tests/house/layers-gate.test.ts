@@ -13,6 +13,7 @@ const PLANTS: readonly Plant[] = [
   ['src/plan/deep.ts', "import '../figures/figures.ts';", 'one-face'],
   ['src/attic/attic.ts', "import '../units/index.ts';", 'every-folder-has-a-level'],
   ['src/units/bad.ts', "import '../findings/index.ts';", 'ground-stands-alone'],
+  ['src/maths/bad.ts', "import '../units/index.ts';", 'ground-stands-alone'],
   ['src/findings/bad.ts', "import '../money/index.ts';", 'ground-stands-alone'],
   ['src/money/bad.ts', "import '../findings/index.ts';", 'money-imports-units-only'],
   ['src/schema/bad.ts', "import '../read/index.ts';", 'schema-looks-down'],

@@ -7,8 +7,10 @@ import {
   exportedFunctions,
   importsWithoutExtension,
   LONGEST_FILE,
+  MAX_FILES_SIDE_BY_SIDE,
   MAX_FILES_THAT_THROW,
   silencedWithoutReason,
+  tooFull,
   tooLong,
   tooManyThrow,
   withoutDocstring,
@@ -79,6 +81,24 @@ describe('the length rule', () => {
 
   it('leaves tables of data alone', () => {
     expect(tooLong(file('src/electrics/wire-table.ts', lines(900)))).toEqual([]);
+  });
+});
+
+describe('the folder rule', () => {
+  const inOne = (folder: string, count: number): readonly ProjectFile[] =>
+    Array.from({ length: count }, (_, index) => file(`${folder}/f${index}.ts`, ''));
+
+  it('finds a folder with one file too many, and counts no folder inside it', () => {
+    const full = inOne('src/float', MAX_FILES_SIDE_BY_SIDE);
+    expect(tooFull([...full, ...inOne('src/float/hull', 5)])).toEqual([]);
+    const [found] = tooFull([...full, file('src/float/one-more.ts', '')]);
+    expect(found).toContain(`src/float: ${MAX_FILES_SIDE_BY_SIDE + 1} files`);
+  });
+
+  it('leaves golden values and fixtures alone', () => {
+    const many = MAX_FILES_SIDE_BY_SIDE + 1;
+    expect(tooFull(inOne('tests/figures/golden', many))).toEqual([]);
+    expect(tooFull(inOne('tests/fixtures/wrong-order/orders', many))).toEqual([]);
   });
 });
 

@@ -3,6 +3,7 @@ import type { Files } from './gate-tree.ts';
 /** Each folder of src/ and the faces that its one file imports: the layers, as they should be. */
 const IMPORTS: Readonly<Record<string, readonly string[]>> = {
   units: [],
+  maths: [],
   findings: [],
   money: ['units'],
   schema: ['units', 'money', 'findings'],
@@ -10,7 +11,7 @@ const IMPORTS: Readonly<Record<string, readonly string[]>> = {
   resolve: ['schema', 'units'],
   price: ['money'],
   mass: ['units'],
-  float: ['units', 'findings'],
+  float: ['units', 'maths', 'findings'],
   performance: ['units'],
   limits: ['units'],
   electrics: ['units'],

@@ -3,6 +3,8 @@ import type { ProjectFile } from './project-files.ts';
 
 /** The longest a file of ours may be, in lines; tables of data apart. */
 export const LONGEST_FILE = 300;
+/** How many files of src/ and tests/ may lie side by side in one folder. */
+export const MAX_FILES_SIDE_BY_SIDE = 30;
 /** In how many files of src/ a `throw` may stand: our own bugs, and the shell. */
 export const MAX_FILES_THAT_THROW = 8;
 
@@ -96,6 +98,19 @@ export function tooLong({ path, text }: ProjectFile): readonly string[] {
   if (/-tables?\.ts$/.test(path)) return [];
   const count = text.replace(/\n$/, '').split('\n').length;
   return count > LONGEST_FILE ? [`${path}: ${count} lines; split it by notion`] : [];
+}
+
+/** Folders with more files side by side than can be looked over; golden values and fixtures are data. */
+export function tooFull(files: readonly Pick<ProjectFile, 'path'>[]): readonly string[] {
+  const counts = new Map<string, number>();
+  for (const { path } of files) {
+    if (/(^|\/)(golden|fixtures)\//.test(path)) continue;
+    const folder = path.slice(0, path.lastIndexOf('/'));
+    counts.set(folder, (counts.get(folder) ?? 0) + 1);
+  }
+  return [...counts]
+    .filter(([, count]) => count > MAX_FILES_SIDE_BY_SIDE)
+    .map(([folder, count]) => `${folder}: ${count} files side by side; give a notion its folder`);
 }
 
 /** The lines on which a file throws. */

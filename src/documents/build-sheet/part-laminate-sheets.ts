@@ -1,4 +1,5 @@
 import { type Figures, LAMINATE_BASIS, type PartLayUp } from '../../figures/index.ts';
+import { wholeUp } from '../../maths/index.ts';
 import type { Stage } from '../../schema/index.ts';
 import { createFormatter, type Formatter, kilograms } from '../../units/index.ts';
 import { figure, row, stageTable, type StageTable, text } from './stage-table.ts';
@@ -93,7 +94,7 @@ function mixWords(
   const amount = `Resin ${line.part}: ${format.mass(kilograms(line.inBoat))}`;
   const table = mixing.find(({ part }) => part === resin)?.table;
   if (!table || 'notComputed' in table) return [`${amount}.`];
-  const batches = Math.ceil(line.inBoat / table.largestBatch - 1e-9);
+  const batches = wholeUp(line.inBoat / table.largestBatch);
   return [
     `${amount}, in at least ${batches} ${batches === 1 ? 'batch' : 'batches'} of at most ${format.mass(table.largestBatch)}.`,
   ];

@@ -1,5 +1,5 @@
 import type { Afloat, Figures } from '../../figures/index.ts';
-import { createFormatter, type Formatter, UNIT_KINDS } from '../../units/index.ts';
+import { createFormatter, DEGREE, type Formatter, UNIT_KINDS } from '../../units/index.ts';
 import {
   flagRow,
   figureColumn,
@@ -11,8 +11,6 @@ import { capital, signedSize } from '../sections/words.ts';
 import { NO_BREAK } from '../../units/index.ts';
 
 type Growth = Afloat['growth'];
-
-const DEGREE = Math.PI / 180;
 
 /** What ten kilograms more of the boat change, and how much she may put on; nothing when she does not float. */
 export function growthSentences(
@@ -57,6 +55,7 @@ export function growthTable(
       if (margin.outcome === 'not met') {
         return plainRow(capital(name), `more than ${format.mass(boat)}`, '–');
       }
+      if (margin.outcome === 'not found') return flagRow(capital(name), 'not computed', '–');
       const { growth } = margin;
       const isShort = name === first?.name && growth < allowed;
       return (isShort ? flagRow : plainRow)(

@@ -1,5 +1,5 @@
 import { type Afloat, conditionOf, type Figures } from '../../figures/index.ts';
-import { createFormatter, type Formatter, kilograms } from '../../units/index.ts';
+import { createFormatter, DEGREE, type Formatter, kilograms } from '../../units/index.ts';
 import { BALLAST_METHOD, ballastSentences } from '../sections/float-ballast-words.ts';
 import { growthSentences, growthTable } from './float-growth.ts';
 import { heeledPicture, rightingPicture, waterlinesPicture } from '../sections/float-pictures.ts';
@@ -29,7 +29,7 @@ import { present } from '../sections/words.ts';
 type Condition = Afloat['conditions'][number];
 type State = NonNullable<Condition['state']>;
 /** Moves less than this print as nothing: a twentieth of a degree. */
-const PRINTS = Math.PI / 3600;
+const PRINTS = DEGREE / 20;
 
 /** How she floats, for the yard: every condition, stability, trim, ballast and what is left when swamped. */
 export function floatSection(figures: Figures, fontCss: string): Section {

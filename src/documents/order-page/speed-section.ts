@@ -1,14 +1,12 @@
 import { drawPowerCurve, type PowerLine } from '../../draw/index.ts';
 import type { DriveLoading, EngineRow, Figures } from '../../figures/index.ts';
-import { UNIT_KINDS } from '../../units/index.ts';
+import { KNOT } from '../../units/index.ts';
 import { type PerformancePrinter, performancePrinter } from '../sections/performance-words.ts';
 import { pictureOf } from '../sections/picture.ts';
 import { type Section, section } from '../sections/section.ts';
 import { speedNotes } from './speed-notes.ts';
 import { speedTables } from './speed-tables.ts';
 import { speedWords } from './speed-words.ts';
-
-const KNOT = UNIT_KINDS.speed.kn;
 
 /** Speed by every outboard that she may carry, fuel, range, propeller and bow motor. */
 export function speedSection(figures: Figures, fontCss: string): Section {

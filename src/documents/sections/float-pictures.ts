@@ -1,14 +1,12 @@
 import { type CrossWater, drawBodyPlan, drawRighting, drawWaterlines } from '../../draw/index.ts';
 import { type Afloat, conditionOf, type Figures } from '../../figures/index.ts';
-import { createFormatter, metres } from '../../units/index.ts';
+import { createFormatter, DEGREE, metres } from '../../units/index.ts';
 import { hullShape, outboardShape } from './drawing-input.ts';
 import { conditionName, surfaceAt } from './float-words.ts';
 import { pictureOf } from './picture.ts';
 import type { Section } from './section.ts';
 
 type Captioned = Section['pictures'][number];
-
-const DEGREE = Math.PI / 180;
 
 /** The surface of the water on her profile: nobody aboard, fully loaded, everyone aft. */
 export function waterlinesPicture(figures: Figures, afloat: Afloat, fontCss: string): Captioned {

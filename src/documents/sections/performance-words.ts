@@ -1,10 +1,13 @@
 import type { SpeedBand } from '../../figures/index.ts';
 import type { Build } from '../../resolve/index.ts';
-import { createFormatter, type Formatter, UNIT_KINDS } from '../../units/index.ts';
-import { NO_BREAK } from '../../units/index.ts';
-
-const NAUTICAL_MILE = 1852;
-const LITRE_AN_HOUR = UNIT_KINDS.volume.L / UNIT_KINDS.duration.h;
+import {
+  createFormatter,
+  type Formatter,
+  LITRE_AN_HOUR,
+  NAUTICAL_MILE,
+  NO_BREAK,
+  UNIT_KINDS,
+} from '../../units/index.ts';
 
 type Maybe<Value> = Value | { readonly notComputed: string };
 

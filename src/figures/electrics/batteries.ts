@@ -9,9 +9,7 @@ import {
 } from '../../electrics/index.ts';
 import type { Build, BuildItem } from '../../resolve/index.ts';
 import type { BatteryFacts } from '../../schema/index.ts';
-import { type Amperes, amperes, decimalToNumber } from '../../units/index.ts';
-
-const SECONDS_AN_HOUR = 3600;
+import { amperes, type Amperes, decimalToNumber, HOUR } from '../../units/index.ts';
 
 /** The batteries that the circuits live on. */
 export interface BankFigures {
@@ -79,14 +77,13 @@ export function bankFigures(
   }
   const facts = CHEMISTRIES[chemistry];
   const rated =
-    batteries.reduce((sum, one) => sum + (one.facts.capacity / SECONDS_AN_HOUR) * one.count, 0) /
-    series;
+    batteries.reduce((sum, one) => sum + (one.facts.capacity / HOUR) * one.count, 0) / series;
   const usable = rated * facts.usable;
   const size = sizeBank({
     dailyAmpereHours: budget.ampereHours,
     days: decimalToNumber(build.yard.wiring.days),
     usable: facts.usable,
-    batteryAmpereHours: capacity / SECONDS_AN_HOUR,
+    batteryAmpereHours: capacity / HOUR,
   });
   const bank = {
     ratedAmpereHours: rated,

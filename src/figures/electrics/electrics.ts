@@ -11,7 +11,7 @@ import {
   type WiringRow,
 } from '../../electrics/index.ts';
 import type { Build, BuildItem } from '../../resolve/index.ts';
-import { type Amperes, decimalToNumber, type Metres } from '../../units/index.ts';
+import { type Amperes, decimalToNumber, LITRE_AN_HOUR, type Metres } from '../../units/index.ts';
 import {
   type BankFigures,
   bankFigures,
@@ -175,8 +175,6 @@ function starterOf(build: Build, battery: BuildItem): StarterFigures | undefined
   };
 }
 
-const LITRES_AN_HOUR = 3_600_000;
-
 function pumpsOf({ items }: Build): readonly PumpFigures[] {
   return items.flatMap((item) => {
     const facts = item.electrics?.pump;
@@ -184,8 +182,8 @@ function pumpsOf({ items }: Build): readonly PumpFigures[] {
     return [
       {
         item,
-        delivers: bilgeFlow(facts.flow * LITRES_AN_HOUR, facts.highest, facts.head),
-        ...(facts.wanted !== undefined && { wanted: facts.wanted * LITRES_AN_HOUR }),
+        delivers: bilgeFlow(facts.flow / LITRE_AN_HOUR, facts.highest, facts.head),
+        ...(facts.wanted !== undefined && { wanted: facts.wanted / LITRE_AN_HOUR }),
       },
     ];
   });

@@ -1,4 +1,4 @@
-import { type Computed, UNIT_KINDS } from '../../units/index.ts';
+import { type Computed, HOUR, UNIT_KINDS } from '../../units/index.ts';
 import { type Fact, factsOf, valueOf } from '../facts/fact.ts';
 import type { Figures } from '../types.ts';
 import type { BankFigures } from './batteries.ts';
@@ -6,7 +6,7 @@ import type { ElectricsFigures } from './electrics.ts';
 
 const AMPERE_HOUR = UNIT_KINDS.charge.Ah;
 const MM2 = UNIT_KINDS.area.mm2;
-const { h: HOUR, d: DAY } = UNIT_KINDS.duration;
+const DAY = UNIT_KINDS.duration.d;
 
 const wire = factsOf('wire');
 const WIRE = {

@@ -9,6 +9,7 @@ import {
   type Opening,
   surfaceAreas,
 } from '../../float/index.ts';
+import { areaUnder } from '../../maths/index.ts';
 import type { Build, BuildItem } from '../../resolve/index.ts';
 import { metres, type Metres } from '../../units/index.ts';
 import type { Ballast } from './types.ts';
@@ -63,7 +64,7 @@ function flows(
       to: metres(bottom + NEARLY * (full - bottom)),
       outside: sea,
     }),
-    leftShare: volumeBelow(areas, empty) / volumeBelow(areas, full),
+    leftShare: areaUnder(areas, bottom, empty) / areaUnder(areas, bottom, full),
   };
 }
 
@@ -77,15 +78,4 @@ function seaLevel(
   const { level, trim } = equilibrium.plane;
   const middle = (tank.from + tank.to) / 2;
   return metres((level - middle * Math.sin(trim)) / Math.cos(trim));
-}
-
-/** By trapezia between the heights that the areas are given at. */
-function volumeBelow(areas: ReturnType<typeof surfaceAreas>, top: number): number {
-  return areas.slice(1).reduce((sum, [height, area], index) => {
-    const [low, lowArea] = areas[index] ?? [height, area];
-    if (low >= top) return sum;
-    const share = Math.min(1, (top - low) / (height - low));
-    const reached = lowArea + share * (area - lowArea);
-    return sum + (share * (height - low) * (lowArea + reached)) / 2;
-  }, 0);
 }

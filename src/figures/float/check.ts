@@ -1,6 +1,6 @@
 import { type Finding, finding, type FindingCode } from '../../findings/index.ts';
 import type { Condition, LinesProblem } from '../../float/index.ts';
-import { createFormatter, cubicMetres, type Formatter } from '../../units/index.ts';
+import { createFormatter, cubicMetres, DEGREE, type Formatter } from '../../units/index.ts';
 import { conditionOf } from './conditions.ts';
 import { checkGrowth } from './check-growth.ts';
 import type { Afloat, Ballast } from './types.ts';
@@ -9,7 +9,7 @@ import type { Figures } from '../types.ts';
 type Computed = Omit<Figures, 'findings'>;
 
 /** A lean that everyone aboard notices: a degree. Common practice, no source. */
-const LIST = Math.PI / 180;
+const LIST = DEGREE;
 /** Water left in a tank that still counts as drained. Common practice, no source. */
 const DRAINED = 0.05;
 /** Conditions in which people sit where they are meant to. */

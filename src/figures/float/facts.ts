@@ -1,5 +1,5 @@
 import type { Condition } from '../../float/index.ts';
-import { UNIT_KINDS } from '../../units/index.ts';
+import { DEGREE } from '../../units/index.ts';
 import { type Fact, factsOf, isNotComputed, valueOf } from '../facts/fact.ts';
 import type { Figures } from '../types.ts';
 import { conditionOf } from './conditions.ts';
@@ -136,9 +136,7 @@ function curveFacts({ curve }: Afloat): readonly Fact[] {
   if (!curve) return [];
   const { greatest, vanishing, downflooding, area, arms } = curve;
   return [
-    ...arms.map(({ heel, arm }) =>
-      GZ(arm, { of: String(Math.round(heel / UNIT_KINDS.angle.deg)) }),
-    ),
+    ...arms.map(({ heel, arm }) => GZ(arm, { of: String(Math.round(heel / DEGREE)) })),
     GZ(greatest.arm, { of: 'greatest' }),
     GZ_ANGLE(greatest.heel, { of: 'greatest-at' }),
     ...(vanishing === undefined ? [] : [GZ_ANGLE(vanishing, { of: 'vanishing' })]),
@@ -208,8 +206,9 @@ function growthFacts({ allowed, effect, limits, first }: GrowthFigures): readonl
     ...(effect ? [GROWTH.trim(effect.trim)] : []),
     ...limits.map(({ name, margin }, index) => {
       const [of, label] = [`${index + 1}`, `Growth until ${name}`];
-      return margin.outcome === 'met'
-        ? GROWTH.limit(margin.growth, { of, label })
+      if (margin.outcome === 'met') return GROWTH.limit(margin.growth, { of, label });
+      return 'notComputed' in margin
+        ? GROWTH.limit(margin, { of, label })
         : GROWTH.noLimit(margin.outcome, { of, label });
     }),
     ...(first ? [GROWTH.first(first.growth, { label: `Growth until ${first.name}` })] : []),

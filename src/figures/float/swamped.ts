@@ -8,11 +8,12 @@ import {
 import type { MassResult } from '../../mass/index.ts';
 import type { Build, BuildItem } from '../../resolve/index.ts';
 import {
+  HORSEPOWER,
+  INCH,
   kilograms,
   type Kilograms,
   kilogramsPerCubicMetre,
   metres,
-  UNIT_KINDS,
 } from '../../units/index.ts';
 import type { Swamped } from './types.ts';
 import { fuelOf } from '../mass/input.ts';
@@ -23,7 +24,7 @@ const LAMINATE = kilogramsPerCubicMetre(1500);
 /** Of a person, half under water: common practice, no source. */
 const PERSON = kilogramsPerCubicMetre(1000);
 /** Transoms up to this take a lighter motor in the rule's table: 20 in. */
-const LOW_TRANSOM = metres(20 * UNIT_KINDS.length.in);
+const LOW_TRANSOM = metres(20 * INCH);
 
 /**
  * Whether foam carries her when she is swamped; undefined when the hull does not say what foam she has.
@@ -62,7 +63,7 @@ function ruleFor(
       const under = moulded ? SUBMERGED_SHARE.fibreglass : submergedShare(density / HANDBOOK_WATER);
       return { name, mass, share: submerged ? under : 1 };
     }),
-    horsepower: ratings.power / UNIT_KINDS.power.hp,
+    horsepower: ratings.power / HORSEPOWER,
     lowTransom: dimensions.transomHeight <= LOW_TRANSOM,
     personsCapacity: kilograms(ratings.people * yard.personMass),
     weightCapacity: kilograms(ratings.load + ratings.engineMass),

@@ -10,7 +10,7 @@ import {
 } from '../../laminate/index.ts';
 import type { Build } from '../../resolve/index.ts';
 import type { Hull } from '../../schema/index.ts';
-import { type Kilograms, kilograms, metres, UNIT_KINDS } from '../../units/index.ts';
+import { kilograms, type Kilograms, KNOT, metres } from '../../units/index.ts';
 import { type InfusionFigures, infusionOf } from './infusion.ts';
 import { type KitFigures, kitFigures } from './kit.ts';
 import { breadthAt, type LaidItem, panelsOf, type ResolvedPanel, shellWetting } from './input.ts';
@@ -73,7 +73,7 @@ function screeningOf(
       waterline: bottom.waterline,
       chineBeam: metres(breadthAt(hull, strip[1])),
       loadedMass: mostMass(hull),
-      speedKnots: bottom.speed / UNIT_KINDS.speed.kn,
+      speedKnots: bottom.speed / KNOT,
       deadrise: hull.dimensions.deadrise,
       category: bottom.category,
     },

@@ -1,3 +1,4 @@
+import { clamp } from '../../maths/index.ts';
 import type { Figures } from '../types.ts';
 
 /**
@@ -9,5 +10,5 @@ export function peopleByLoad({ build, mass }: Pick<Figures, 'build' | 'mass'>): 
   const { hull, yard, order } = build;
   const each = yard.personMass + yard.gearPerPerson;
   const rest = hull.ratings.load - (mass.load - order.boat.people * each);
-  return Math.max(0, Math.min(hull.ratings.people, Math.floor(rest / each)));
+  return clamp(Math.floor(rest / each), 0, hull.ratings.people);
 }

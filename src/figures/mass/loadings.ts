@@ -1,6 +1,6 @@
 import { centreOf, type MassResult, type WeightedCentre } from '../../mass/index.ts';
-import type { Build, BuildItem } from '../../resolve/index.ts';
-import { kilograms, metres } from '../../units/index.ts';
+import { type Build, type BuildItem, outboardCentre } from '../../resolve/index.ts';
+import { kilograms } from '../../units/index.ts';
 import { seatsFor } from '../float/input.ts';
 import { looseGear } from './input.ts';
 import type { FloatFigures } from '../float/types.ts';
@@ -48,11 +48,8 @@ export function withOutboard(
   { items, hull, outboard }: Build,
   mass: number,
 ): WeightedCentre {
-  const hung = items.find(({ kind }) => kind === 'outboard')?.at ?? {
-    x: metres(-0.25),
-    y: metres(0),
-    z: metres(hull.dimensions.transomHeight + 0.1),
-  };
-  const other = { mass: kilograms(mass - (outboard?.mass ?? 0)), at: hung };
+  const hung = items.find(({ kind }) => kind === 'outboard')?.at;
+  const at = hung ?? outboardCentre(hull.dimensions);
+  const other = { mass: kilograms(mass - (outboard?.mass ?? 0)), at };
   return centreOf([{ mass: loading.mass, at: loading.centre }, other]);
 }

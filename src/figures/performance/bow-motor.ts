@@ -1,3 +1,4 @@
+import { areaUnder } from '../../maths/index.ts';
 import {
   type Computed,
   FRESH_WATER,
@@ -118,12 +119,6 @@ function neededFor(build: Build, { mass, centre, people }: Loading): Computed<Ho
 /** Area of the aftmost station below a level, both sides, m². */
 function transomUnder(lines: Build['hull']['lines'], level: number): number {
   const points = lines[0]?.points ?? [];
-  return points.reduce((sum, [half, height], index) => {
-    const before = points[index - 1];
-    if (!before || before[1] >= level || height <= before[1]) return sum;
-    const top = Math.min(height, level);
-    const share = (top - before[1]) / (height - before[1]);
-    const upper = before[0] + share * (half - before[0]);
-    return sum + (before[0] + upper) * (top - before[1]);
-  }, 0);
+  const byHeight = points.map(([half, height]) => [height, half] as const);
+  return 2 * areaUnder(byHeight, Number.NEGATIVE_INFINITY, level);
 }

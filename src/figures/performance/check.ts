@@ -1,10 +1,8 @@
 import { type Finding, finding } from '../../findings/index.ts';
-import { createFormatter, UNIT_KINDS } from '../../units/index.ts';
+import { createFormatter, DEGREE, KNOT } from '../../units/index.ts';
 import type { DriveLoading } from './speed.ts';
 import type { Figures } from '../types.ts';
 
-const KNOT = UNIT_KINDS.speed.kn;
-const DEGREE = UNIT_KINDS.angle.deg;
 /** The room computes these on the wetted beam, so that the answer stands. */
 const ANSWERED = 'chines dry';
 

@@ -1,3 +1,4 @@
+import { HOUR } from '../../units/index.ts';
 import { type Fact, factsOf, valueOf } from '../facts/fact.ts';
 import type { Figures } from '../types.ts';
 import { reserveOf } from './fuel-use.ts';
@@ -69,7 +70,7 @@ export function performanceFacts({
       ...(all.bowMotor
         ? [
             HOLDING(valueOf(all.bowMotor.needed, ({ needed }) => needed)),
-            HOURS(valueOf(all.bowMotor.time, ({ hours }) => hours * 3600)),
+            HOURS(valueOf(all.bowMotor.time, ({ hours }) => hours * HOUR)),
           ]
         : []),
     ],

@@ -20,10 +20,10 @@ import type { Outboard } from '../../schema/index.ts';
 import {
   decimalToNumber,
   type Kilograms,
+  KNOT,
   metresPerSecond,
   type NotComputed,
   type Radians,
-  UNIT_KINDS,
 } from '../../units/index.ts';
 import type { ElectricsFigures } from '../electrics/electrics.ts';
 import { type BowMotorFigures, bowMotorFigures } from './bow-motor.ts';
@@ -32,7 +32,6 @@ import { type FuelUse, fuelUse } from './fuel-use.ts';
 import { type Loading, loadingsOf, withOutboard } from '../mass/loadings.ts';
 import { dragsOf, runningOf } from './running.ts';
 
-const KNOT = UNIT_KINDS.speed.kn;
 /** Speeds that the curve of power is drawn through. */
 const CURVE_SPEEDS = Array.from({ length: 20 }, (_, index) =>
   metresPerSecond((8 + 2 * index) * KNOT),

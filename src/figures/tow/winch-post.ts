@@ -1,3 +1,4 @@
+import { clamp } from '../../maths/index.ts';
 import type { Build } from '../../resolve/index.ts';
 import type { Trailer } from '../../schema/index.ts';
 import {
@@ -43,7 +44,7 @@ export function winchPostOf(
   const from = winchPost?.from ?? usual;
   const to = winchPost?.to ?? usual;
   const set = build.order.tow?.winchPost;
-  const at = set ?? metres(Math.min(Math.max(usual, from), to));
+  const at = set ?? metres(clamp(usual, from, to));
   return {
     at,
     usual,

@@ -1,4 +1,5 @@
-import type { HullForm } from './types.ts';
+import { lerp } from '../../maths/index.ts';
+import type { HullForm } from '../types.ts';
 
 /** The starboard half of a section, from the keel to where it is closed across. */
 export interface HalfSection {
@@ -40,8 +41,7 @@ export function halfSectionAt(form: HullForm, x: number): HalfSection | undefine
   const [from = 0, to = 0] = [xs[ahead - 1], xs[ahead]];
   const share = (x - from) / (to - from);
   const blend = (values: Float64Array, index: number): number =>
-    (values[(ahead - 1) * ring + index] ?? 0) * (1 - share) +
-    (values[ahead * ring + index] ?? 0) * share;
+    lerp(values[(ahead - 1) * ring + index] ?? 0, values[ahead * ring + index] ?? 0, share);
   const points = Array.from(
     { length: ring / 2 },
     (_, index) => [blend(y, index), blend(z, index)] as const,

@@ -1,5 +1,4 @@
-import { type MetresPerSecond, type Newtons, newtons } from '../units/index.ts';
-import { AIR_DENSITY } from './constants.ts';
+import { AIR_DENSITY, type MetresPerSecond, type Newtons, newtons } from '../units/index.ts';
 import type { AddedDrag, Water } from './types.ts';
 
 /**
@@ -22,4 +21,17 @@ export function addedDragAt(
     return sum + 0.5 * density * speed ** 2 * area * coefficient;
   }, 0);
   return newtons(total);
+}
+
+/**
+ * Frictional resistance coefficient of the ITTC-57 model-ship correlation line,
+ * Cf = 0.075 / (log10 Re - 2)².
+ *
+ * @param reynolds - Re = V L / ν
+ * @returns Cf on the wetted area
+ * @validity Re above 1e5; the line has a pole at Re 100
+ * @source ITTC 1957, Proceedings of the 8th International Towing Tank Conference
+ */
+export function ittc57(reynolds: number): number {
+  return 0.075 / (Math.log10(reynolds) - 2) ** 2;
 }

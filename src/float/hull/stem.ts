@@ -1,8 +1,7 @@
-import { TOUCHES } from './constants.ts';
+import { interpolate, lerp, type Points } from '../../maths/index.ts';
+import { LENGTH_TOLERANCE } from '../constants.ts';
+import type { HullLines } from '../types.ts';
 import type { HalfSection } from './form.ts';
-import type { HullLines } from './types.ts';
-
-type Profile = readonly (readonly [x: number, height: number])[];
 
 /** Sections that the stem is built of; it is short and mostly above the water. */
 const SECTIONS = 8;
@@ -25,11 +24,13 @@ export function stemSections(
   if (!last) return [];
   const profile = bow ?? straightStem(stations, last, length, keel, sheer);
   const [head, headHeight] = profile.at(-1) ?? [last.x, sheer];
-  if (head <= last.x + TOUCHES) return [];
+  if (head <= last.x + LENGTH_TOLERANCE) return [];
   const [, foot] = profile[0] ?? [0, keel];
+  const byHeight = profile.map(([x, height]) => [height, x] as const);
   const ends = last.points.map(([, height]) => {
     const share = sheer > keel ? (height - keel) / (sheer - keel) : 1;
-    return onStem(profile, foot + share * (headHeight - foot));
+    const meets = lerp(foot, headHeight, share);
+    return [interpolate(byHeight, meets, 'straight on'), meets] as const;
   });
   return Array.from({ length: SECTIONS }, (_, index) => {
     const x = last.x + ((head - last.x) * (index + 1)) / SECTIONS;
@@ -43,7 +44,7 @@ function straightStem(
   length: number | undefined,
   keel: number,
   sheer: number,
-): Profile {
+): Points {
   if (length === undefined) return [];
   const before = stations.at(-2);
   const [, sheerBefore] = before?.points.at(-1) ?? [0, sheer];
@@ -54,36 +55,13 @@ function straightStem(
   ];
 }
 
-/** Where the stem has a height. */
-function onStem(profile: Profile, height: number): readonly [x: number, height: number] {
-  const above = profile.findIndex(([, top], index) => index > 0 && top >= height);
-  const end = above === -1 ? profile.length - 1 : above;
-  const [fromX, fromHeight] = profile[end - 1] ?? [0, 0];
-  const [toX, toHeight] = profile[end] ?? [0, 0];
-  const share = (height - fromHeight) / (toHeight - fromHeight);
-  return [fromX + share * (toX - fromX), height];
-}
-
-function sectionWithin(
-  last: HalfSection,
-  ends: readonly (readonly [x: number, height: number])[],
-  x: number,
-): HalfSection['points'] {
-  const lowest = stemHeight(ends, x);
+/** Each line as far forward as x; those that end before it follow the stem up. */
+function sectionWithin(last: HalfSection, ends: Points, x: number): HalfSection['points'] {
+  const lowest = interpolate(ends, x, 'held');
   return last.points.map(([halfBreadth, height], index) => {
     const [endX, endHeight] = ends[index] ?? [x, height];
-    if (endX < x - TOUCHES) return [0, lowest] as const;
+    if (endX < x - LENGTH_TOLERANCE) return [0, lowest] as const;
     const share = Math.min(1, (x - last.x) / (endX - last.x));
-    return [halfBreadth * (1 - share), height + (endHeight - height) * share] as const;
+    return [halfBreadth * (1 - share), lerp(height, endHeight, share)] as const;
   });
-}
-
-/** Height of the stem at x, along the ends of the lines. */
-function stemHeight(ends: readonly (readonly [x: number, height: number])[], x: number): number {
-  const ahead = ends.findIndex(([place]) => place >= x);
-  const [toX, toHeight] = ends[ahead === -1 ? ends.length - 1 : ahead] ?? [x, 0];
-  const [fromX, fromHeight] = ends[ahead - 1] ?? [toX, toHeight];
-  return toX > fromX
-    ? fromHeight + ((toHeight - fromHeight) * (x - fromX)) / (toX - fromX)
-    : toHeight;
 }

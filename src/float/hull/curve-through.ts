@@ -1,3 +1,5 @@
+import { clamp } from '../../maths/index.ts';
+
 /** A value along the boat. */
 export type Lengthwise = (x: number) => number;
 
@@ -28,7 +30,7 @@ export function curveThrough(xs: readonly number[], values: readonly number[]): 
 
 function slopeAt(xs: readonly number[], values: readonly number[], index: number): number {
   if (xs.length < 3) return secant(xs, values, 0);
-  const middle = Math.min(Math.max(index, 1), xs.length - 2);
+  const middle = clamp(index, 1, xs.length - 2);
   const [before, after] = [secant(xs, values, middle - 1), secant(xs, values, middle)];
   const [back = 0, here = 0, ahead = 0] = xs.slice(middle - 1, middle + 2);
   const bend = (after - before) / (ahead - back);

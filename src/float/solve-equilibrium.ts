@@ -1,7 +1,7 @@
+import { solveSpd, type Triple } from '../maths/index.ts';
 import { metres, radians } from '../units/index.ts';
-import { boundsOf } from './form.ts';
-import { energyOf, type Energy, type Triple } from './energy.ts';
-import { solveSpd } from './solve-spd.ts';
+import { boundsOf } from './hull/form.ts';
+import { energyOf, type Energy } from './energy.ts';
 import type { FloatingBody, Load, WaterPlane } from './types.ts';
 
 /** Steps this small, m and rad, end the search; the step that is left is far smaller. */
@@ -22,7 +22,7 @@ const MIN_DAMPING = 1e-6;
 const MAX_TRIM = 1.4;
 const MAX_HEEL = 4;
 
-export interface Settled {
+export interface Solved {
   readonly plane: WaterPlane;
   readonly energy: Energy;
 }
@@ -41,12 +41,12 @@ export interface Settled {
  * @source derived: equilibrium is a minimum of potential energy; Levenberg-Marquardt damping and Armijo
  * halving as in Nocedal and Wright, Numerical Optimization, 2nd ed., sections 3.1 and 3.4 (from memory)
  */
-export function settle(
+export function solveEquilibrium(
   body: FloatingBody,
   load: Load,
   start: WaterPlane,
   heelIsHeld: boolean,
-): Settled | undefined {
+): Solved | undefined {
   const scale = scaleOf(body);
   const rounding = roundingOf(body, load);
   let plane = start;
@@ -82,7 +82,8 @@ export function settle(
  * The plane under a trim and heel in which she displaces her mass, to a thousandth of it; undefined when she
  * cannot.
  *
- * @source derived: Newton's method with bisection where it leaves the bracket
+ * @source derived: Newton's method with bisection where it leaves the bracket; not `findRoot`, for the area of the
+ * waterplane is the slope, and this takes half the steps
  */
 export function levelFor(
   body: FloatingBody,
@@ -166,9 +167,9 @@ function limited(step: Triple): Triple {
 function descend(
   body: FloatingBody,
   load: Load,
-  { plane, energy }: Settled,
+  { plane, energy }: Solved,
   step: Triple,
-): Settled | undefined {
+): Solved | undefined {
   const { value, gradient } = energy;
   const slope = gradient.reduce((sum, part, index) => sum + part * (step[index] ?? 0), 0);
   const rounding = 1e-13 * load.mass;

@@ -1,5 +1,5 @@
-import { DECLARED_TOLERANCE, TOUCHES } from './constants.ts';
-import type { DeclaredHull, HullLines, LinesProblem, SectionPoint, Station } from './types.ts';
+import { DECLARED_TOLERANCE, LENGTH_TOLERANCE } from '../constants.ts';
+import type { DeclaredHull, HullLines, LinesProblem, SectionPoint, Station } from '../types.ts';
 
 /**
  * What is wrong with the lines of a hull, as data; the fatal ones leave nothing to compute with.
@@ -19,7 +19,7 @@ export function checkLines(lines: HullLines): readonly LinesProblem[] {
       problems.push({ kind: 'unequal points', fatal: false, station: index + 1 });
     }
   });
-  const forward = stations.findIndex(({ x }) => !(x <= (lines.length ?? x) + TOUCHES));
+  const forward = stations.findIndex(({ x }) => !(x <= (lines.length ?? x) + LENGTH_TOLERANCE));
   if (forward >= 0) problems.push({ kind: 'beyond the length', fatal: true, station: forward });
   if (!bowRises(lines)) problems.push({ kind: 'bow does not rise', fatal: true });
   return problems;

@@ -1,7 +1,8 @@
-import { kilogramsPerCubicMetre, metres, type Metres, radians } from '../units/index.ts';
+import { clamp, lerp, type Points } from '../../maths/index.ts';
+import { FRESH_WATER_DENSITY, metres, type Metres, radians } from '../../units/index.ts';
 import { formOf, halfSectionAt, type HalfSection } from './form.ts';
-import { immerse } from './immerse.ts';
-import type { HullForm } from './types.ts';
+import { immerse } from '../immerse.ts';
+import type { HullForm } from '../types.ts';
 
 /** A space against the bottom of the hull, under a flat top. */
 export interface TankSpace {
@@ -40,21 +41,17 @@ export function tankForm(
  *
  * @source derived: waterplane of the form
  */
-export function surfaceAreas(
-  form: HullForm,
-  permeability: number,
-  count = 12,
-): readonly (readonly [height: number, area: number])[] {
+export function surfaceAreas(form: HullForm, permeability: number, count = 12): Points {
   const bottom = form.z.reduce(
     (least, height) => Math.min(least, height),
     Number.POSITIVE_INFINITY,
   );
   const top = form.z.reduce((most, height) => Math.max(most, height), bottom);
   return Array.from({ length: count + 1 }, (_, index) => {
-    const height = bottom + ((top - bottom) * index) / count;
-    const level = metres(Math.min(Math.max(height, bottom + 1e-9), top - 1e-9));
+    const height = lerp(bottom, top, index / count);
+    const level = metres(clamp(height, bottom + 1e-9, top - 1e-9));
     const { area } = immerse(
-      { hull: form, flooded: [], water: kilogramsPerCubicMetre(1000) },
+      { hull: form, flooded: [], water: FRESH_WATER_DENSITY },
       { level, trim: radians(0), heel: radians(0) },
     );
     return [height, area * permeability] as const;
@@ -76,7 +73,7 @@ function cutHalf(
     const sideways = y > halfBreadth ? (halfBreadth - fromY) / (y - fromY) : 1;
     const upwards = z > top ? (top - fromZ) / (z - fromZ) : 1;
     const share = Math.max(0, Math.min(sideways, upwards));
-    const reached = [fromY + share * (y - fromY), fromZ + share * (z - fromZ)] as const;
+    const reached = [lerp(fromY, y, share), lerp(fromZ, z, share)] as const;
     const point = stopped ?? reached;
     if (share < 1) stopped = point;
     kept.push(point);
