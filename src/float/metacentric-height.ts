@@ -1,4 +1,4 @@
-import { metres, type Metres } from '../units/index.ts';
+import { DEGREE, metres, type Metres } from '../units/index.ts';
 import { immerse, type Immersed } from './immerse.ts';
 import { armAt } from './righting-curve.ts';
 import { levelFor, solveEquilibrium } from './solve-equilibrium.ts';
@@ -6,7 +6,7 @@ import type { FloatingBody, Load } from './types.ts';
 import { inWaterAxes } from './water-plane.ts';
 
 /** A tenth of a degree to either side: small enough for the slope, large enough for the arms' last digits. */
-const SMALL_HEEL = Math.PI / 1800;
+const SMALL_HEEL = DEGREE / 10;
 
 export interface MetacentricHeight {
   /** KB + BM - KG. */

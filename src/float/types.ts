@@ -5,16 +5,8 @@ import type {
   Metres,
   Point3,
   Radians,
+  Station,
 } from '../units/index.ts';
-
-/** A point of a section: half-breadth, and height above the baseline. */
-export type SectionPoint = readonly [halfBreadth: Metres, height: Metres];
-
-/** One cross-section, keel to sheer. Points of the same number in neighbouring stations lie on one line of the hull. */
-export interface Station {
-  readonly x: Metres;
-  readonly points: readonly SectionPoint[];
-}
 
 export interface HullLines {
   /** From the transom forward, at least three. */

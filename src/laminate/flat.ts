@@ -1,6 +1,5 @@
 import { areaUnder, lerp } from '../maths/index.ts';
-import { type Metres, type SquareMetres, squareMetres } from '../units/index.ts';
-import type { HullSection } from './surface.ts';
+import { type Metres, type SquareMetres, squareMetres, type Station } from '../units/index.ts';
 import type { NotComputed } from './types.ts';
 
 /** A level deck or floor from side to side. */
@@ -20,7 +19,7 @@ export interface Flat {
  * @validity straight between sections; a floor ends where the keel rises through it
  * @source derived: half-breadths by straight lines, trapezia between sections
  */
-export function flatArea(sections: readonly HullSection[], flat: Flat): SquareMetres | NotComputed {
+export function flatArea(sections: readonly Station[], flat: Flat): SquareMetres | NotComputed {
   const { height, from, to } = flat;
   const along = sections.toSorted((a, b) => a.x - b.x);
   const [first, last] = [along[0]?.x ?? 0, along.at(-1)?.x ?? 0];
@@ -39,7 +38,7 @@ export function flatArea(sections: readonly HullSection[], flat: Flat): SquareMe
 }
 
 /** Half-breadth at a height: 0 below the keel, undefined above the sheer, that of the sheer without a height. */
-function halfAt(points: HullSection['points'], height: Metres | undefined): number | undefined {
+function halfAt(points: Station['points'], height: Metres | undefined): number | undefined {
   const sheer = points.at(-1);
   if (!sheer) return undefined;
   if (height === undefined) return sheer[0];

@@ -65,7 +65,7 @@ export {
   wrinklingStress,
 } from './section.ts';
 export { flatArea } from './flat.ts';
-export { type HullSection, stripArea, transomArea } from './surface.ts';
+export { stripArea, transomArea } from './surface.ts';
 export { atTemperature, type DataPoint } from './temperature.ts';
 export type {
   CoreLayer,

@@ -1,11 +1,5 @@
 import { areaUnder } from '../maths/index.ts';
-import { type Metres, type SquareMetres, squareMetres } from '../units/index.ts';
-
-/** One cross-section: distance forward of the transom, and pairs of half-breadth and height from keel to sheer. */
-export interface HullSection {
-  readonly x: Metres;
-  readonly points: readonly (readonly [halfBreadth: Metres, height: Metres])[];
-}
+import { type SquareMetres, squareMetres, type Station } from '../units/index.ts';
 
 type Point = readonly [number, number, number];
 
@@ -17,11 +11,7 @@ type Point = readonly [number, number, number];
  * @validity straight lines between sections: a hull with few sections measures a little small
  * @source derived: each four-sided piece as two triangles, the mean of the two ways to halve it
  */
-export function stripArea(
-  sections: readonly HullSection[],
-  from: number,
-  to: number,
-): SquareMetres {
+export function stripArea(sections: readonly Station[], from: number, to: number): SquareMetres {
   const along = sections.toSorted((a, b) => a.x - b.x);
   let area = 0;
   for (let band = from; band < to; band += 1) {
@@ -44,13 +34,13 @@ export function stripArea(
  * @returns m2; 0 without sections
  * @source derived: trapezia between the heights of the points
  */
-export function transomArea(sections: readonly HullSection[]): SquareMetres {
+export function transomArea(sections: readonly Station[]): SquareMetres {
   const aft = sections.toSorted((a, b) => a.x - b.x)[0];
   const points = aft?.points ?? [];
   return squareMetres(2 * areaUnder(points.map(([breadth, height]) => [height, breadth])));
 }
 
-function pointOf({ x, points }: HullSection, index: number): Point | undefined {
+function pointOf({ x, points }: Station, index: number): Point | undefined {
   const point = points[index];
   return point && [x, point[0], point[1]];
 }

@@ -1,12 +1,6 @@
 import { sum } from '../maths/index.ts';
-import { type Metres, metres, type Radians, radians } from '../units/index.ts';
+import { metres, type Radians, radians, type Station } from '../units/index.ts';
 import type { Computed, PlaningHull } from './types.ts';
-
-/** One cross-section: half-breadths and heights from the keel to the sheer. */
-export interface Station {
-  readonly x: Metres;
-  readonly points: readonly (readonly [halfBreadth: Metres, height: Metres])[];
-}
 
 /**
  * Chine beam, deadrise and length of the bottom, from the hull's lines.

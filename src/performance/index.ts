@@ -1,4 +1,4 @@
-export { bottomFrom, type Station } from './bottom.ts';
+export { bottomFrom } from './bottom.ts';
 export {
   type ElectricMotor,
   type Holding,

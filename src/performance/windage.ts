@@ -1,6 +1,5 @@
 import { areaUnder, interpolate, sum } from '../maths/index.ts';
-import { type Metres, type SquareMetres, squareMetres } from '../units/index.ts';
-import type { Station } from './bottom.ts';
+import { type Metres, type SquareMetres, squareMetres, type Station } from '../units/index.ts';
 
 /** Strips that the view from ahead is summed over: a thousandth of the area at the worst. */
 const STRIPS = 200;

@@ -1,8 +1,16 @@
-import { roundToMinorUnit, sumMoney, zeroMoney } from '../money/index.ts';
+import {
+  addMoney,
+  type Money,
+  moneyOf,
+  roundToMinorUnit,
+  sumMoney,
+  timesDecimal,
+  zeroMoney,
+} from '../money/index.ts';
+import { type Decimal, ZERO } from '../units/index.ts';
 import { freightByItem } from './freight.ts';
 import { labourOf } from './labour.ts';
 import { usedMaterials } from './materials.ts';
-import { overheadOf } from './overhead.ts';
 import { buyParts } from './packs.ts';
 import type { CostLine, OrderCost } from './result-types.ts';
 import { sumOfKey } from './share-by-key.ts';
@@ -51,4 +59,21 @@ export function costOrder(items: readonly PriceItem[], rules: PriceRules): Order
       currency,
     ),
   };
+}
+
+/**
+ * Overhead, whole minor units: so much an hour, and a share of materials and labour; a shop that uses one sets the other
+ * to zero.
+ */
+function overheadOf(
+  hours: Decimal,
+  materialsAndLabour: Money,
+  { overhead, overheadShare, currency }: PriceRules,
+): Money {
+  return roundToMinorUnit(
+    addMoney(
+      timesDecimal(moneyOf(overhead, currency), hours),
+      timesDecimal(materialsAndLabour, overheadShare ?? ZERO),
+    ),
+  );
 }

@@ -24,6 +24,16 @@ export interface Point3 {
   readonly z: Metres;
 }
 
+/** A point of a section: half-breadth, and height above the baseline. */
+export type SectionPoint = readonly [halfBreadth: Metres, height: Metres];
+
+/** One cross-section, keel to sheer. Points of the same number in neighbouring stations lie on one line of the hull. */
+export interface Station {
+  /** Forward of the transom. */
+  readonly x: Metres;
+  readonly points: readonly SectionPoint[];
+}
+
 /** Takes a number as metres. */
 export const metres = (value: number): Metres => value as Metres;
 /** Takes a number as seconds. */

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { flatArea, type HullSection } from '../../src/laminate/index.ts';
-import { metres } from '../../src/units/index.ts';
+import { flatArea } from '../../src/laminate/index.ts';
+import { metres, type Station } from '../../src/units/index.ts';
 
 /** A wedge 4 m long: a V of 45 degrees to 1 m of half-breadth, drawn in evenly to a point at the bow. */
-const wedge = (stations: number): readonly HullSection[] =>
+const wedge = (stations: number): readonly Station[] =>
   Array.from({ length: stations + 1 }, (_, index) => {
     const half = 1 - index / stations;
     return {

@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
-import { type HullSection, stripArea, transomArea } from '../../src/laminate/index.ts';
+import { stripArea, transomArea } from '../../src/laminate/index.ts';
 import { hullSchema } from '../../src/schema/index.ts';
-import { metres } from '../../src/units/index.ts';
+import { metres, type Station } from '../../src/units/index.ts';
 
 /** A half-cylinder of radius 1 lying along x, its keel down, in so many straight strips. */
-const cylinder = (strips: number): readonly HullSection[] =>
+const cylinder = (strips: number): readonly Station[] =>
   [2, 0, 1].map((x) => ({
     x: metres(x),
     points: Array.from({ length: strips + 1 }, (_, index) => {

@@ -12,7 +12,6 @@ import {
   SEA_WATER,
   type SpeedEstimate,
   speedFor,
-  type Station,
 } from '../../src/performance/index.ts';
 import {
   kilograms,
@@ -20,6 +19,7 @@ import {
   metresPerSecond,
   radians,
   squareMetres,
+  type Station,
   watts,
 } from '../../src/units/index.ts';
 import { catalogueHulls } from './catalogue-hulls.ts';

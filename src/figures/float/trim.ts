@@ -10,7 +10,7 @@ import {
   withMasses,
 } from '../../float/index.ts';
 import type { Build, BuildItem } from '../../resolve/index.ts';
-import { kilograms, type Kilograms, radians } from '../../units/index.ts';
+import { DEGREE, kilograms, type Kilograms, radians } from '../../units/index.ts';
 import { inTheWay, roomAt } from './spaces.ts';
 import { fuelOf } from '../mass/input.ts';
 import type { Movable, Move, TrimAdvice } from './types.ts';
@@ -19,7 +19,7 @@ import type { Movable, Move, TrimAdvice } from './types.ts';
 const TRIED = 8;
 const SHOWN = 5;
 /** Less than this nobody would move a thing for: a tenth of a degree. Common practice, no source. */
-const WORTH_IT = Math.PI / 1800;
+const WORTH_IT = DEGREE / 10;
 
 /** The five things that move trim most, fully loaded. */
 export function effectsOnTrim(

@@ -1,10 +1,4 @@
-import {
-  type HullSection,
-  type Layer,
-  type Panel,
-  stripArea,
-  transomArea,
-} from '../../laminate/index.ts';
+import { type Layer, type Panel, stripArea, transomArea } from '../../laminate/index.ts';
 import type { Build, BuildItem } from '../../resolve/index.ts';
 import type { Hull, LayUpProcess, Material, MaterialKind, MaterialOf } from '../../schema/index.ts';
 import {
@@ -12,6 +6,7 @@ import {
   type Metres,
   type SquareMetres,
   squareMetres,
+  type Station,
 } from '../../units/index.ts';
 
 type Laminate = NonNullable<Hull['laminate']>;
@@ -97,7 +92,7 @@ const isOf = <Kind extends MaterialKind>(
 ): material is MaterialOf<Kind> => material.kind === kind;
 
 function areaOf({ lines }: Hull, { strip, transom, area }: Laminate['panels'][number]): number {
-  const sections: readonly HullSection[] = lines;
+  const sections: readonly Station[] = lines;
   if (strip) return stripArea(sections, strip[0], strip[1]);
   if (transom === true) return transomArea(sections);
   return area ?? 0;

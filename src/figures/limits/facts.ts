@@ -1,3 +1,4 @@
+import { DEGREE } from '../../units/index.ts';
 import { type Fact, factsOf, valueOf } from '../facts/fact.ts';
 import { dashedName } from '../facts/names.ts';
 import type { Figures } from '../types.ts';
@@ -74,9 +75,7 @@ export function limitsFacts({ limits: all }: Pick<Figures, 'limits'>): LimitsFac
       ...('notComputed' in categories ? [] : categories).flatMap(({ category, checks }) =>
         checks.map(({ name, left, unit }) => {
           const of = `${category}.${dashedName(name)}`;
-          return unit === 'm'
-            ? LENGTH_LEFT(left, { of })
-            : ANGLE_LEFT((left * Math.PI) / 180, { of });
+          return unit === 'm' ? LENGTH_LEFT(left, { of }) : ANGLE_LEFT(left * DEGREE, { of });
         }),
       ),
       ...(engine ? [TRIM(engine.trim), STERN(valueOf(engine.stern, ({ value }) => value))] : []),

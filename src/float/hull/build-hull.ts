@@ -1,9 +1,10 @@
+import type { SectionPoint } from '../../units/index.ts';
 import { checkLines } from './check-lines.ts';
 import { MIN_INTERVALS } from '../constants.ts';
 import { curveThrough, type Lengthwise } from './curve-through.ts';
 import { formOf, type HalfSection } from './form.ts';
 import { stemSections } from './stem.ts';
-import type { HullForm, HullLines, LinesProblem, SectionPoint } from '../types.ts';
+import type { HullForm, HullLines, LinesProblem } from '../types.ts';
 
 /** The form, unless a problem is fatal, and what is wrong with the lines. */
 export interface BuiltHull {

@@ -1,5 +1,6 @@
+import type { SectionPoint, Station } from '../../units/index.ts';
 import { DECLARED_TOLERANCE, LENGTH_TOLERANCE } from '../constants.ts';
-import type { DeclaredHull, HullLines, LinesProblem, SectionPoint, Station } from '../types.ts';
+import type { DeclaredHull, HullLines, LinesProblem } from '../types.ts';
 
 /**
  * What is wrong with the lines of a hull, as data; the fatal ones leave nothing to compute with.
