@@ -1,7 +1,7 @@
 import { type FloatingBody, immerse } from '../../float/index.ts';
 import type { Build } from '../../resolve/index.ts';
 import {
-  kilogramsPerCubicMetre,
+  FRESH_WATER_DENSITY,
   type Kilograms,
   kilograms,
   type Metres,
@@ -10,13 +10,15 @@ import {
 } from '../../units/index.ts';
 import { openingsOf } from './input.ts';
 
-/** Fresh water, the lighter: what she displaces in it is the least that she carries. */
-const FRESH = kilogramsPerCubicMetre(1000);
-
-/** Mass of fresh water that she displaces, level and upright, when it stands at a height above the baseline. */
+/**
+ * Mass of fresh water that she displaces, level and upright, when it stands at a height above the baseline: the lighter
+ * water, so the least that she carries.
+ */
 export function displacedTo(body: FloatingBody, level: Metres): Kilograms {
-  const fresh = { ...body, water: FRESH };
-  return kilograms(immerse(fresh, { level, trim: radians(0), heel: radians(0) }).volume * FRESH);
+  const fresh = { ...body, water: FRESH_WATER_DENSITY };
+  return kilograms(
+    immerse(fresh, { level, trim: radians(0), heel: radians(0) }).volume * FRESH_WATER_DENSITY,
+  );
 }
 
 /** Height above the baseline at which water first comes aboard: the lowest opening, or the sheer. */
