@@ -18,12 +18,12 @@ import type {
   Sourced,
   Trailer,
 } from '../schema/index.ts';
-import { amperes, type Decimal, kilograms, metres, type Point3, ZERO } from '../units/index.ts';
+import { amperes, type Decimal, kilograms, type Point3, ZERO } from '../units/index.ts';
 import type { BuildItem, ElectricFacts } from './build.ts';
 import { floatFacts, optionKey } from './float-facts.ts';
 import { layUpOfItem } from './layup-of-item.ts';
 import { massOfParts, resolveHours, resolveParts } from './parts.ts';
-import { middleOf, placeInHull } from './scale.ts';
+import { middleOf, outboardAt, placeInHull } from './scale.ts';
 
 /** What every item is resolved against. */
 export interface Workshop {
@@ -44,13 +44,6 @@ export const GROUPS = {
   outboard: 'Outboard',
   trailer: 'Trailer',
 } as const;
-
-/**
- * Where an outboard's mass is, behind the transom and above the height that it clamps at.
- *
- * @source common practice, no source
- */
-const OUTBOARD_CENTRE = { behind: 0.25, above: 0.1 };
 
 /** The moulded shell and what every boat of the hull is fitted with. */
 export function hullItems({ hull, hullPlace, parts, currency }: Workshop): readonly BuildItem[] {
@@ -171,7 +164,6 @@ export function outboardItem(
 ): BuildItem | undefined {
   const bought = value.shafts[shaft];
   if (!bought) return undefined;
-  const transom = hull.dimensions.transomHeight;
   return {
     key: 'outboard',
     kind: 'outboard',
@@ -188,11 +180,7 @@ export function outboardItem(
     ),
     hours: resolveHours(value.hours, 1, hull),
     mass: bought.mass,
-    at: {
-      x: metres(-OUTBOARD_CENTRE.behind),
-      y: metres(0),
-      z: metres(transom + OUTBOARD_CENTRE.above),
-    },
+    at: outboardAt(hull.dimensions),
     placed: true,
     current: amperes(0),
     serial: true,

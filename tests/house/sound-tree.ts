@@ -8,6 +8,7 @@ const IMPORTS: Readonly<Record<string, readonly string[]>> = {
   schema: ['units', 'money', 'findings'],
   read: ['schema', 'findings'],
   resolve: ['schema', 'units'],
+  derive: ['resolve', 'units'],
   price: ['money'],
   mass: ['units'],
   float: ['units', 'findings'],
@@ -18,6 +19,7 @@ const IMPORTS: Readonly<Record<string, readonly string[]>> = {
   tow: ['units'],
   figures: [
     'resolve',
+    'derive',
     'price',
     'mass',
     'float',

@@ -1,3 +1,4 @@
+import { type DerivedBuild, instancesOf } from '../../derive/index.ts';
 import type { Build, BuildItem } from '../../resolve/index.ts';
 import { createFormatter } from '../../units/index.ts';
 import type { FittedGroup, HandoverField, HandoverView } from './types.ts';
@@ -13,7 +14,7 @@ type Recorded = NonNullable<Build['order']['record']>['serials'];
  * @param numbers - the number of an item in the drawing, by its key
  */
 export function fittedItems(
-  build: Build,
+  build: DerivedBuild,
   numbers: ReadonlyMap<string, string>,
 ): Pick<HandoverView, 'fitted' | 'otherSerials'> {
   const { hull, items, order } = build;
@@ -39,10 +40,11 @@ export function fittedItems(
 function serialsOf(
   item: BuildItem,
   recorded: Recorded,
-  { items, yard }: Build,
+  build: DerivedBuild,
 ): readonly HandoverField[] {
+  const { items, yard } = build;
   const own = recorded.filter((one) => ownerOf(one, items) === item).map(({ serial }) => serial);
-  const count = Math.max(own.length, item.serial ? item.quantity : 0);
+  const count = Math.max(own.length, item.serial ? instancesOf(build, item).length : 0);
   const format = createFormatter(yard.locale, yard.units);
   return Array.from({ length: count }, (_, index) => ({
     label: count === 1 ? 'Serial number' : `Serial number ${format.number(index + 1, 0)}`,

@@ -9,10 +9,11 @@ import {
   trimEffects,
   withMasses,
 } from '../../float/index.ts';
+import { type DerivedBuild, type Instance, instancesOf } from '../../derive/index.ts';
+import type { MassResult } from '../../mass/index.ts';
 import type { Build, BuildItem } from '../../resolve/index.ts';
-import { kilograms, type Kilograms, radians } from '../../units/index.ts';
+import { kilograms, radians } from '../../units/index.ts';
 import { inTheWay, roomAt } from './spaces.ts';
-import { fuelOf } from '../mass/input.ts';
 import type { Movable, Move, TrimAdvice } from './types.ts';
 
 /** Items that are tried in full; the others have less moment about her centre than these. */
@@ -26,11 +27,11 @@ export function effectsOnTrim(
   build: Build,
   body: FloatingBody,
   { load }: Condition,
+  { loadings }: Pick<MassResult, 'loadings'>,
 ): readonly TrimEffect[] {
-  const fuel = fuelOf(build);
   const things: readonly NamedMass[] = [
     ...build.items.filter(({ kind }) => kind !== 'shell' && kind !== 'trailer'),
-    ...(fuel ? [{ name: 'Fuel', ...fuel }] : []),
+    ...loadings.ready.masses.filter(({ kind }) => kind === 'fuel'),
   ];
   const moment = ({ mass, at }: NamedMass): number => Math.abs(mass * (at.x - load.centre.x));
   const tried = things.toSorted((a, b) => moment(b) - moment(a)).slice(0, TRIED);
@@ -39,7 +40,7 @@ export function effectsOnTrim(
 
 /** How her trim lies in the band that the hull likes, and what moving one thing would gain. */
 export function trimAdvice(
-  build: Build,
+  build: DerivedBuild,
   body: FloatingBody,
   { load, state }: Condition,
   openings: readonly Opening[],
@@ -47,7 +48,7 @@ export function trimAdvice(
   const { hull, items } = build;
   const { trimBand: band } = hull;
   const things = items.filter(({ float, mass }) => (float?.places.length ?? 0) > 0 && mass > 0);
-  const movable = things.map((item) => movableOf(item, hull.dimensions.length));
+  const movable = things.map((item) => movableOf(item, build));
   if (!state) return { band, moves: [], movable, taken: [] };
   const outside = Math.max(0, band.least - state.trim, state.trim - band.most);
   const searched = things.map((item) => search(build, item, { body, load, band, openings }));
@@ -55,7 +56,7 @@ export function trimAdvice(
     band,
     outside: radians(outside),
     moves: withoutClashes(searched.map(({ tries }) => tries)).map(({ item, to, gain }) => ({
-      item: movableOf(item, hull.dimensions.length),
+      item: movableOf(item, build),
       to,
       gain,
     })),
@@ -67,33 +68,34 @@ export function trimAdvice(
 /** A place that is worth moving one of an item to. */
 interface Try {
   readonly item: BuildItem;
+  readonly one: Instance;
   readonly to: Move['to'];
   readonly gain: Move['gain'];
 }
 
 /** The free places of an item that are worth it, best first, and those that something stands in. */
 function search(
-  build: Build,
+  build: DerivedBuild,
   item: BuildItem,
   boat: Pick<Parameters<typeof bestPlace>[0], 'body' | 'band' | 'openings'> & {
     readonly load: Condition['load'];
   },
 ): { readonly tries: readonly Try[]; readonly taken: TrimAdvice['taken'] } {
   const { load, ...rest } = boat;
-  const one = { name: item.name, mass: eachOf(item), at: item.at };
+  const [one] = instancesOf(build, item);
   const places = (item.float?.places ?? []).map((place) => ({
     ...place,
     by: inTheWay(build, item, place.at),
   }));
   const { now, tried } = bestPlace({
     ...rest,
-    others: withMasses(load, [{ mass: kilograms(0 - one.mass), at: item.at }]),
-    item: one,
+    others: withMasses(load, [{ mass: kilograms(0 - one.mass), at: one.at }]),
+    item: { name: item.name, mass: one.mass, at: one.at },
     places: places.filter(({ by }) => by === undefined),
   });
   const tries = tried.flatMap((to): readonly Try[] => {
     const gain = now ? now.outside - to.outside : 0;
-    return gain >= WORTH_IT ? [{ item, to, gain: radians(gain) }] : [];
+    return gain >= WORTH_IT ? [{ item, one, to, gain: radians(gain) }] : [];
   });
   const taken = places.flatMap(({ name, by }) =>
     by === undefined || by === item.name ? [] : [{ item: item.name, place: name, by }],
@@ -105,17 +107,17 @@ function search(
 function withoutClashes(all: readonly (readonly Try[])[]): readonly Try[] {
   const chosen: Try[] = [];
   for (const tries of all.toSorted((a, b) => (b[0]?.gain ?? 0) - (a[0]?.gain ?? 0))) {
-    const free = tries.find(({ item, to }) =>
-      chosen.every((other) => !clash(roomAt(item, to.at), roomAt(other.item, other.to.at))),
+    const free = tries.find(({ one, to }) =>
+      chosen.every((other) => !clash(roomAt(one, to.at), roomAt(other.one, other.to.at))),
     );
     if (free) chosen.push(free);
   }
   return chosen.toSorted((a, b) => b.gain - a.gain);
 }
 
-function movableOf(item: BuildItem, length: number): Movable {
-  const { key, name, quantity, at } = item;
-  return { key, name, count: quantity, each: eachOf(item), along: at.x / length };
+function movableOf(item: BuildItem, build: DerivedBuild): Movable {
+  const all = instancesOf(build, item);
+  const [{ mass: each, at }] = all;
+  const along = at.x / build.hull.dimensions.length;
+  return { key: item.key, name: item.name, count: all.length, each, along };
 }
-
-const eachOf = ({ mass, quantity }: BuildItem): Kilograms => kilograms(mass / quantity);

@@ -22,7 +22,7 @@ import {
   trimByEngine,
 } from '../../limits/index.ts';
 import type { MassResult, WeightedCentre } from '../../mass/index.ts';
-import type { Build } from '../../resolve/index.ts';
+import type { Build, BuildItem } from '../../resolve/index.ts';
 import {
   kilograms,
   metres,
@@ -35,7 +35,6 @@ import { floatingHull, openingsOf } from '../float/input.ts';
 import type { Afloat, FloatFigures } from '../float/types.ts';
 import { displacedTo, downfloodingHeight } from '../float/hull-form.ts';
 import { fixedVolume, type LoadAsOrdered, loadAsOrdered } from './load-as-ordered.ts';
-import { hasHelm } from '../mass/loadings.ts';
 import { methodsOf } from './jurisdiction.ts';
 
 /** Freeboard of the transom's cut-out with the engine on, m; common practice, no source. */
@@ -74,7 +73,7 @@ export function limitsFigures(
   const { body } = floatingHull(build);
   const engine = engineFigures(build, mass, body);
   const ratings = body ? rateBoat(ratedBoat(build, mass, body), methodsOf(build.yard)) : NO_HULL;
-  const asOrdered = loadAsOrdered(build, ratings, afloat);
+  const asOrdered = loadAsOrdered(build, ratings, mass);
   return {
     ratings,
     ...(asOrdered && { asOrdered }),
@@ -118,6 +117,10 @@ function ratedHull({ hull, items, outboard }: Build): RatedBoat['hull'] {
     steering: isRemote ? 'remote' : 'tiller',
   };
 }
+
+/** True when it is steered by a wheel, or has a remote control. */
+const hasHelm = (items: readonly BuildItem[], what: 'wheel' | 'remote-control'): boolean =>
+  items.some(({ performance }) => performance?.helm === what);
 
 /** Fuel that is no portable tank's. */
 function fixedFuel(build: Build): RatedBoat['fixedFuel'] {

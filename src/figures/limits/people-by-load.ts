@@ -1,3 +1,4 @@
+import { massOf } from '../../mass/index.ts';
 import type { Figures } from '../types.ts';
 
 /**
@@ -6,8 +7,9 @@ import type { Figures } from '../types.ts';
  * @source derived: (rated load - load without people) / (person + gear), whole people
  */
 export function peopleByLoad({ build, mass }: Pick<Figures, 'build' | 'mass'>): number {
-  const { hull, yard, order } = build;
+  const { hull, yard } = build;
   const each = yard.personMass + yard.gearPerPerson;
-  const rest = hull.ratings.load - (mass.load - order.boat.people * each);
+  const rest =
+    hull.ratings.load - (mass.load - massOf(mass.loadings['as ordered'], 'person', 'gear'));
   return Math.max(0, Math.min(hull.ratings.people, Math.floor(rest / each)));
 }

@@ -1,0 +1,1 @@
+export { derive, type DerivedBuild, type Instance, instancesOf } from './derive.ts';
