@@ -5,8 +5,6 @@ import { type Amperes, amperes, type Kilograms, kilograms, type Point3 } from '.
 export interface Instance {
   /** Unique within the Build: the item's own, with `#1`, `#2` and so on where there are several. */
   readonly key: string;
-  /** Key of its item. */
-  readonly item: string;
   readonly at: Point3;
   readonly mass: Kilograms;
   readonly current: Amperes;
@@ -14,33 +12,37 @@ export interface Instance {
   readonly size?: NonNullable<BuildItem['float']>['size'];
 }
 
+export interface DerivedItem extends BuildItem {
+  /** One for each that is ordered, all where the item is. */
+  readonly instances: readonly [Instance, ...Instance[]];
+}
+
 /** A Build with what follows from what was typed: complete for every room. */
 export interface DerivedBuild extends Build {
-  /** Every thing in it, in the order of its items; those of one item all where the item is. */
-  readonly instances: readonly Instance[];
+  readonly items: readonly DerivedItem[];
 }
 
 /** Completes a Build; what was derived of it before is derived anew. */
-export const derive = (build: Build): DerivedBuild => ({ ...build, instances: instancesIn(build) });
+export const derive = (build: Build): DerivedBuild => ({
+  ...build,
+  items: build.items.map((item) => {
+    const others = Array.from({ length: item.quantity - 1 }, (_, index) => index + 2);
+    return {
+      ...item,
+      instances: [instanceOf(item, 1), ...others.map((one) => instanceOf(item, one))],
+    };
+  }),
+});
 
-const instancesIn = ({ items }: Build): readonly Instance[] =>
-  items.flatMap(({ key, quantity, at, mass, current, float }) =>
-    Array.from({ length: quantity }, (_, index) => ({
-      key: quantity > 1 ? `${key}#${index + 1}` : key,
-      item: key,
-      at,
-      mass: kilograms(mass / quantity),
-      current: amperes(current / quantity),
-      ...(float?.size && { size: float.size }),
-    })),
-  );
-
-/** The things that an item is, one for each that is ordered. */
-export function instancesOf(
-  { instances }: Pick<DerivedBuild, 'instances'>,
-  { key }: BuildItem,
-): readonly [Instance, ...Instance[]] {
-  const [first, ...others] = instances.filter(({ item }) => item === key);
-  if (!first) throw new Error(`${key} is no item of the Build that was derived`);
-  return [first, ...others];
+function instanceOf(
+  { key, quantity, at, mass, current, float }: BuildItem,
+  number: number,
+): Instance {
+  return {
+    key: quantity > 1 ? `${key}#${number}` : key,
+    at,
+    mass: kilograms(mass / quantity),
+    current: amperes(current / quantity),
+    ...(float?.size && { size: float.size }),
+  };
 }

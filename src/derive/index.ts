@@ -1,1 +1,1 @@
-export { derive, type DerivedBuild, type Instance, instancesOf } from './derive.ts';
+export { derive, type DerivedBuild, type DerivedItem, type Instance } from './derive.ts';

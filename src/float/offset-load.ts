@@ -11,8 +11,8 @@ export interface OffsetLoadInput {
   /** What the chosen method allows; where it comes from is part of it. */
   readonly limits: {
     readonly basis: string;
-    readonly heel?: Radians;
-    readonly freeboard?: Metres;
+    readonly heel?: Radians | undefined;
+    readonly freeboard?: Metres | undefined;
   };
 }
 

@@ -1,4 +1,4 @@
-export { centreOf } from './centre.ts';
+export { centreOf, sumMass } from './centre.ts';
 export { growthOf } from './growth.ts';
 export { FULL_TANK, massOf } from './loadings.ts';
 export type * from './types.ts';

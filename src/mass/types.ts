@@ -82,43 +82,39 @@ export interface Loading extends WeightedCentre {
   readonly flooded: boolean;
 }
 
-/** Loadings of every order. */
-type Always =
+/** The loadings of an order, by name. */
+export type Loadings = {
   /** The completed boat. */
-  | 'light'
-  | 'with engine'
+  readonly light: Loading;
+  readonly 'with engine': Loading;
   /** With engine and the fuel that is ordered. */
-  | 'ready'
+  readonly ready: Loading;
   /** Ready, one person at the helm. */
-  | 'one aboard'
+  readonly 'one aboard': Loading;
   /** Ready, everyone in their seats, with their gear. */
-  | 'as ordered'
+  readonly 'as ordered': Loading;
   /** As ordered, with full live-wells and what the ballast tank holds. */
-  | 'tanks full'
+  readonly 'tanks full': Loading;
   /** Ready, with everyone's gear and nobody aboard. */
-  | 'stowed for the road'
-  | 'performance test'
+  readonly 'stowed for the road': Loading;
+  readonly 'performance test': Loading;
   /** As ordered, tanks and live-wells filled to the share of the standard. */
-  | 'fully loaded'
+  readonly 'fully loaded': Loading;
   /** Fully loaded, everyone in one place. */
-  | 'people to one side'
-  | 'people aft';
-
-/** Loadings of an order that allows for growth, has a ballast tank, or a condition of its own. */
-type Sometimes =
-  /** Fully loaded, with what the boat puts on over its life. */
-  | 'grown'
-  /** As for the performance test. */
-  | 'ballast flooded at rest'
-  | 'ballast drained'
-  | 'one aboard with ballast'
-  | 'as ordered with ballast'
-  | 'custom';
-
-export type LoadingName = Always | Sometimes;
-
-export type Loadings = Readonly<Record<Always, Loading>> &
-  Readonly<Partial<Record<Sometimes, Loading>>>;
+  readonly 'people to one side': Loading;
+  readonly 'people aft': Loading;
+  /** Fully loaded, with what the boat puts on over its life, where that is allowed for. */
+  readonly grown?: Loading;
+  /** As for the performance test, of a boat with a ballast tank. */
+  readonly 'ballast flooded at rest'?: Loading;
+  readonly 'ballast drained'?: Loading;
+  /** With the water that the tank holds, once that is known. */
+  readonly 'one aboard with ballast'?: Loading;
+  readonly 'as ordered with ballast'?: Loading;
+  /** The order's own condition. */
+  readonly custom?: Loading;
+};
+export type LoadingName = keyof Loadings;
 
 export interface MassInput {
   readonly items: readonly MassItem[];

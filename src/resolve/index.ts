@@ -20,5 +20,5 @@ export { checkCatalogue } from './check-catalogue.ts';
 export type { FloatFacts } from './float-facts.ts';
 export { GROUPS } from './items.ts';
 export { type Resolved, resolveOrder } from './resolve-order.ts';
-export { driverFactor, outboardAt, placeInHull } from './scale.ts';
+export { driverFactor, outboardCentre, placeInHull } from './scale.ts';
 export { stageOfPart, stagesOf } from './stage-of-part.ts';

@@ -23,7 +23,7 @@ import type { BuildItem, ElectricFacts } from './build.ts';
 import { floatFacts, optionKey } from './float-facts.ts';
 import { layUpOfItem } from './layup-of-item.ts';
 import { massOfParts, resolveHours, resolveParts } from './parts.ts';
-import { middleOf, outboardAt, placeInHull } from './scale.ts';
+import { middleOf, outboardCentre, placeInHull } from './scale.ts';
 
 /** What every item is resolved against. */
 export interface Workshop {
@@ -180,7 +180,7 @@ export function outboardItem(
     ),
     hours: resolveHours(value.hours, 1, hull),
     mass: bought.mass,
-    at: outboardAt(hull.dimensions),
+    at: outboardCentre(hull.dimensions),
     placed: true,
     current: amperes(0),
     serial: true,

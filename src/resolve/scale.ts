@@ -39,16 +39,16 @@ export function placeInHull(position: Position, dimensions: Dimensions): Point3 
   return { x: along(position.x), y: along(position.y), z: along(position.z) };
 }
 
-/**
- * Where an outboard's mass is: behind the transom and above the height that it clamps at, m.
- *
- * @source common practice, no source
- */
-export function outboardAt({ transomHeight }: Dimensions): Point3 {
-  return { x: metres(-0.25), y: metres(0), z: metres(transomHeight + 0.1) };
-}
-
 /** The middle of the hull, m: it stands in for a position that nobody gave. */
 export function middleOf({ length, depth }: Dimensions): Point3 {
   return { x: metres(length / 2), y: metres(0), z: metres(depth / 2) };
+}
+
+/**
+ * Where the mass of an outboard on the transom is, m: behind it, and above the height that it clamps at.
+ *
+ * @source common practice, no source
+ */
+export function outboardCentre({ transomHeight }: Dimensions): Point3 {
+  return { x: metres(-0.25), y: metres(0), z: metres(transomHeight + 0.1) };
 }

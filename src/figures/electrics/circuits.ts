@@ -5,7 +5,7 @@ import {
   type WiringRow,
   type WiringRules,
 } from '../../electrics/index.ts';
-import { type DerivedBuild, instancesOf } from '../../derive/index.ts';
+import type { DerivedBuild, DerivedItem } from '../../derive/index.ts';
 import type { Build, BuildItem } from '../../resolve/index.ts';
 import { type CircuitFacts, circuitSchema } from '../../schema/index.ts';
 import { amperes, decimalToNumber, type Metres, metres, type Point3 } from '../../units/index.ts';
@@ -126,14 +126,14 @@ export function runOf(from: Point3, to: Point3, routing: number): Metres {
 export const voltsOf = ({ electrics }: BuildItem, { yard }: Build): number =>
   electrics?.circuit?.volts ?? yard.wiring.volts;
 
-function circuitsOf(item: BuildItem, build: DerivedBuild, sources: Sources): readonly Planned[] {
+function circuitsOf(item: DerivedItem, build: Build, sources: Sources): readonly Planned[] {
   const { yard } = build;
   const facts = item.electrics?.circuit ?? UNSAID;
   const from = sources.panel ? facts.from : 'battery';
   const volts = voltsOf(item, build);
   const battery = sources.rows.get(volts) ?? sources.battery;
   const origin = from === 'panel' && sources.panel ? sources.panel : battery;
-  const fed = facts.each ? instancesOf(build, item) : [item];
+  const fed = facts.each ? item.instances : [item];
   return fed.map(({ at, current }, index) => ({
     item,
     circuit: {

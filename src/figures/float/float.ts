@@ -47,8 +47,7 @@ function afloat(build: DerivedBuild, mass: MassResult, body: FloatingBody): Aflo
     ...(tank?.space && { ballast: tank.space }),
   });
   const full = conditionOf({ conditions }, 'fully loaded');
-  const test = conditionOf({ conditions }, 'performance test');
-  if (!full || !test) throw new Error('every order is loaded fully, and for the trial');
+  if (!full) throw new Error('every order is loaded fully');
   const side = (full.state?.heel ?? 0) < 0 ? 'port' : 'starboard';
   const curve = full.state && rightingCurve(body, full.load, side, openings);
   const deepest = full.state && hydrostatics(body, full.state.plane);
@@ -59,7 +58,9 @@ function afloat(build: DerivedBuild, mass: MassResult, body: FloatingBody): Aflo
     ...(curve && { curve: { ...curve, side } }),
     offset: offset(build, body, loadings['people to one side'], openings),
     growth: growthFigures(build, mass, { body, openings }, conditions),
-    ...(tank && { ballast: ballastFigures(build, body, tank, test, openings) }),
+    ...(tank && {
+      ballast: ballastFigures(build, body, tank, loadings['performance test'], openings),
+    }),
     ...(swamped && { swamped }),
     trimEffects: effectsOnTrim(build, body, full, mass),
     trim: trimAdvice(build, body, full, openings),
@@ -88,13 +89,7 @@ function offset(
   { mass, centre, people }: Loading,
   openings: readonly Opening[],
 ): Afloat['offset'] {
-  const limits = screen
-    ? {
-        basis: screen.basis,
-        ...(screen.heel !== undefined && { heel: screen.heel }),
-        ...(screen.freeboard !== undefined && { freeboard: screen.freeboard }),
-      }
-    : { basis: 'no limits chosen' };
+  const limits = screen ?? { basis: 'no limits chosen' };
   const result = offsetLoad({ body, load: { mass, centre }, openings, limits });
   return { ...result, people, ...(screen?.heel !== undefined && { heelLimit: screen.heel }) };
 }

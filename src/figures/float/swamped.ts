@@ -5,7 +5,7 @@ import {
   SUBMERGED_SHARE,
   submergedShare,
 } from '../../limits/index.ts';
-import { type Loading, massOf, type MassResult } from '../../mass/index.ts';
+import { type Loading, massOf, type MassResult, sumMass } from '../../mass/index.ts';
 import type { Build, BuildItem } from '../../resolve/index.ts';
 import {
   kilograms,
@@ -129,9 +129,6 @@ function coreOf(build: Build): readonly SwampedPart[] {
     return [{ name: `the shell’s core, ${name}`, mass: kilograms(mass), density, submerged: true }];
   });
 }
-
-const sumMass = (parts: readonly SwampedPart[]): Kilograms =>
-  kilograms(parts.reduce((sum, { mass }) => sum + mass, 0));
 
 /** What it weighs in the water counts whole; 0.85 x 1.05 of the dry mass when its maker gives none (ABYC S-30, note 1, second hand). */
 function outboardOf({ outboard }: Build): readonly SwampedPart[] {

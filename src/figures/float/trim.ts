@@ -9,9 +9,9 @@ import {
   trimEffects,
   withMasses,
 } from '../../float/index.ts';
-import { type DerivedBuild, type Instance, instancesOf } from '../../derive/index.ts';
+import type { DerivedBuild, DerivedItem } from '../../derive/index.ts';
 import type { MassResult } from '../../mass/index.ts';
-import type { Build, BuildItem } from '../../resolve/index.ts';
+import type { Build } from '../../resolve/index.ts';
 import { kilograms, radians } from '../../units/index.ts';
 import { inTheWay, roomAt } from './spaces.ts';
 import type { Movable, Move, TrimAdvice } from './types.ts';
@@ -48,7 +48,7 @@ export function trimAdvice(
   const { hull, items } = build;
   const { trimBand: band } = hull;
   const things = items.filter(({ float, mass }) => (float?.places.length ?? 0) > 0 && mass > 0);
-  const movable = things.map((item) => movableOf(item, build));
+  const movable = things.map((item) => movableOf(item, hull.dimensions.length));
   if (!state) return { band, moves: [], movable, taken: [] };
   const outside = Math.max(0, band.least - state.trim, state.trim - band.most);
   const searched = things.map((item) => search(build, item, { body, load, band, openings }));
@@ -56,7 +56,7 @@ export function trimAdvice(
     band,
     outside: radians(outside),
     moves: withoutClashes(searched.map(({ tries }) => tries)).map(({ item, to, gain }) => ({
-      item: movableOf(item, build),
+      item: movableOf(item, hull.dimensions.length),
       to,
       gain,
     })),
@@ -67,8 +67,7 @@ export function trimAdvice(
 
 /** A place that is worth moving one of an item to. */
 interface Try {
-  readonly item: BuildItem;
-  readonly one: Instance;
+  readonly item: DerivedItem;
   readonly to: Move['to'];
   readonly gain: Move['gain'];
 }
@@ -76,26 +75,26 @@ interface Try {
 /** The free places of an item that are worth it, best first, and those that something stands in. */
 function search(
   build: DerivedBuild,
-  item: BuildItem,
+  item: DerivedItem,
   boat: Pick<Parameters<typeof bestPlace>[0], 'body' | 'band' | 'openings'> & {
     readonly load: Condition['load'];
   },
 ): { readonly tries: readonly Try[]; readonly taken: TrimAdvice['taken'] } {
   const { load, ...rest } = boat;
-  const [one] = instancesOf(build, item);
+  const [{ mass, at }] = item.instances;
   const places = (item.float?.places ?? []).map((place) => ({
     ...place,
     by: inTheWay(build, item, place.at),
   }));
   const { now, tried } = bestPlace({
     ...rest,
-    others: withMasses(load, [{ mass: kilograms(0 - one.mass), at: one.at }]),
-    item: { name: item.name, mass: one.mass, at: one.at },
+    others: withMasses(load, [{ mass: kilograms(0 - mass), at }]),
+    item: { name: item.name, mass, at },
     places: places.filter(({ by }) => by === undefined),
   });
   const tries = tried.flatMap((to): readonly Try[] => {
     const gain = now ? now.outside - to.outside : 0;
-    return gain >= WORTH_IT ? [{ item, one, to, gain: radians(gain) }] : [];
+    return gain >= WORTH_IT ? [{ item, to, gain: radians(gain) }] : [];
   });
   const taken = places.flatMap(({ name, by }) =>
     by === undefined || by === item.name ? [] : [{ item: item.name, place: name, by }],
@@ -107,17 +106,15 @@ function search(
 function withoutClashes(all: readonly (readonly Try[])[]): readonly Try[] {
   const chosen: Try[] = [];
   for (const tries of all.toSorted((a, b) => (b[0]?.gain ?? 0) - (a[0]?.gain ?? 0))) {
-    const free = tries.find(({ one, to }) =>
-      chosen.every((other) => !clash(roomAt(one, to.at), roomAt(other.one, other.to.at))),
+    const free = tries.find(({ item, to }) =>
+      chosen.every((other) => !clash(roomAt(item, to.at), roomAt(other.item, other.to.at))),
     );
     if (free) chosen.push(free);
   }
   return chosen.toSorted((a, b) => b.gain - a.gain);
 }
 
-function movableOf(item: BuildItem, build: DerivedBuild): Movable {
-  const all = instancesOf(build, item);
-  const [{ mass: each, at }] = all;
-  const along = at.x / build.hull.dimensions.length;
-  return { key: item.key, name: item.name, count: all.length, each, along };
+function movableOf({ key, name, instances }: DerivedItem, length: number): Movable {
+  const [{ mass: each, at }] = instances;
+  return { key, name, count: instances.length, each, along: at.x / length };
 }

@@ -1,5 +1,5 @@
 import { type StageMass, type WeighGate, weighGates } from '../../laminate/index.ts';
-import { massOf, type MassResult } from '../../mass/index.ts';
+import { massOf, type MassResult, sumMass } from '../../mass/index.ts';
 import type { Build, BuildItem } from '../../resolve/index.ts';
 import { decimalToNumber, type Kilograms, kilograms } from '../../units/index.ts';
 
@@ -22,10 +22,8 @@ export function stageMasses(
   { loadings }: MassResult,
 ): readonly (StageMass & { stage: WeighedStage })[] {
   const inBoat = items.filter(({ kind }) => kind !== 'outboard' && kind !== 'trailer');
-  const sum = (some: readonly BuildItem[]): number =>
-    some.reduce((total, { mass }) => total + mass, 0);
-  const contingency = sum(inBoat) * decimalToNumber(yard.massContingency);
-  const later = sum(inBoat.filter(({ kind }) => kind !== 'shell'));
+  const contingency = sumMass(inBoat) * decimalToNumber(yard.massContingency);
+  const later = sumMass(inBoat.filter(({ kind }) => kind !== 'shell'));
   // With nothing fitted to spread it over, the contingency is the fit-out's.
   const allowance = (stage: WeighedStage, fitted: number): number => {
     if (stage !== 'fit-out' && stage !== 'wiring') return 0;
@@ -33,7 +31,7 @@ export function stageMasses(
     return stage === 'fit-out' ? contingency : 0;
   };
   return WEIGHED.flatMap((stage) => {
-    const fitted = sum(items.filter((item) => weighedAfter(item) === stage));
+    const fitted = sumMass(items.filter((item) => weighedAfter(item) === stage));
     const fuel = stage === 'engine' ? massOf(loadings.ready, 'fuel') : 0;
     const mass = fitted + allowance(stage, fitted) + fuel;
     const spread = decimalToNumber(yard.workshop.weighSpread[stage]);

@@ -60,13 +60,13 @@ function fluidsOf({ order, yard, tank, hull, items }: Build): readonly PlacedMas
   const { fuel = 0 } = order;
   const mass = kilograms(fuel * yard.fuelDensity);
   const surface = hull.tankSurface && { ...hull.tankSurface, density: yard.fuelDensity };
-  const inTank: PlacedMass = {
+  const inTank = {
     name: 'Fuel',
     kind: 'fuel',
     mass,
     at: tank,
     ...(surface && { surface }),
-  };
+  } as const;
   const wells = items.flatMap(({ name, float, at }): readonly PlacedMass[] => {
     const well = float?.liveWell;
     if (!well) return [];
@@ -77,8 +77,5 @@ function fluidsOf({ order, yard, tank, hull, items }: Build): readonly PlacedMas
 }
 
 /** The seats of the hull, that of whoever steers first. */
-function seatsOf({ hull, outboard }: Build): readonly Position[] {
-  const [helm, ...others] = hull.seats;
-  if (outboard?.model.steering === 'tiller') return [hull.tillerSeat, ...others];
-  return helm ? [helm, ...others] : [];
-}
+const seatsOf = ({ hull: { seats, tillerSeat }, outboard }: Build): readonly Position[] =>
+  outboard?.model.steering === 'tiller' ? [tillerSeat, ...seats.slice(1)] : seats;

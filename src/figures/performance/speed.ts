@@ -21,7 +21,7 @@ import {
   type MassResult,
   type WeightedCentre,
 } from '../../mass/index.ts';
-import { type Build, outboardAt } from '../../resolve/index.ts';
+import { type Build, outboardCentre } from '../../resolve/index.ts';
 import type { Outboard } from '../../schema/index.ts';
 import {
   decimalToNumber,
@@ -177,7 +177,7 @@ function engineRow(
 /** The same with another outboard, or one where there was none. */
 function withOutboard({ masses }: Loading, { hull }: Build, mass: Kilograms): WeightedCentre {
   const others = masses.filter(({ kind }) => kind !== 'outboard');
-  return centreOf([...others, { mass, at: outboardAt(hull.dimensions) }]);
+  return centreOf([...others, { mass, at: outboardCentre(hull.dimensions) }]);
 }
 
 function speedOf(build: Build, running: Running, model: Outboard): Computed<SpeedEstimate> {
