@@ -5,7 +5,7 @@
 const GROUND = 'units|maths|money|findings';
 const ROOMS = 'price|mass|float|performance|limits|electrics|laminate|tow';
 const SHELL = 'site|print|cli';
-const EVERY_FOLDER = `${GROUND}|schema|read|resolve|${ROOMS}|figures|verify|issued|plan|draw|documents|${SHELL}`;
+const EVERY_FOLDER = `${GROUND}|schema|read|resolve|derive|${ROOMS}|figures|verify|issued|plan|draw|documents|${SHELL}`;
 
 /** An import that leaves nothing behind when the types are erased. */
 const TYPES_ONLY = 'type-only';
@@ -33,7 +33,7 @@ const looksDown = (name, folders, allowed, comment) => ({
 });
 
 const BELOW_RESOLVE = `${GROUND}|schema|read`;
-const BELOW_FIGURES = `${BELOW_RESOLVE}|resolve|${ROOMS}`;
+const BELOW_FIGURES = `${BELOW_RESOLVE}|resolve|derive|${ROOMS}`;
 const BELOW_PLAN = `${BELOW_FIGURES}|figures`;
 const BELOW_DRAW = `${BELOW_PLAN}|issued|plan|verify`;
 const BELOW_DOCUMENTS = `${BELOW_DRAW}|draw`;
@@ -70,6 +70,12 @@ const levels = [
     'resolve',
     BELOW_RESOLVE,
     `One order meets the catalogue before anything is computed. ${DOWN}`,
+  ),
+  looksDown(
+    'derive-looks-down',
+    'derive',
+    `${GROUND}|schema|resolve`,
+    `What follows from what was typed stands on the Build alone, before any room is called. ${DOWN}`,
   ),
   looksDown(
     'rooms-import-ground-only',

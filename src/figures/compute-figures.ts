@@ -1,3 +1,4 @@
+import { derive } from '../derive/index.ts';
 import type { Finding } from '../findings/index.ts';
 import { weighBoat } from '../mass/index.ts';
 import { priceOrder, sensitivity } from '../price/index.ts';
@@ -11,7 +12,7 @@ import { driveFigures } from './performance/speed.ts';
 import { electricsFigures } from './electrics/electrics.ts';
 import { floatFigures } from './float/float.ts';
 import { gateFigures } from './mass/gates.ts';
-import { fuelOf, massInput } from './mass/input.ts';
+import { massInput, withBallast } from './mass/input.ts';
 import { laminateFigures } from './laminate/shell.ts';
 import { limitsFigures } from './limits/limits.ts';
 import { mixingOf } from './laminate/mixing.ts';
@@ -23,17 +24,23 @@ import type { Figures } from './types.ts';
 /**
  * Calls the rooms in order, each on its own narrow input, and hands the results on.
  *
- * @param build - a resolved order without errors
+ * @param resolved - a resolved order without errors
  * @param findings - what resolving it found, to stand with what the figures find
  */
-export function computeFigures(build: Build, findings: readonly Finding[]): Figures {
+export function computeFigures(resolved: Build, findings: readonly Finding[]): Figures {
+  const build = derive(resolved);
   const priced = priceInput(build);
   const price = priceOrder(priced);
-  const mass = weighBoat(massInput(build, fuelOf(build)));
-  const float = floatFigures(build, mass);
+  const weighed = massInput(build);
+  const float = floatFigures(build, weighBoat(weighed));
+  const mass = weighBoat(withBallast(weighed, float));
   const load =
     build.trailer &&
-    trailerLoad({ boat: mass.towedBoat, tare: build.trailer.tare, rating: build.trailer.rating });
+    trailerLoad({
+      boat: mass.loadings['stowed for the road'].mass,
+      tare: build.trailer.tare,
+      rating: build.trailer.rating,
+    });
   const electrics = electricsFigures(build);
   const laminate = laminateFigures(build);
   const parts = partLayUps(build);
@@ -45,7 +52,7 @@ export function computeFigures(build: Build, findings: readonly Finding[]): Figu
     mass,
     ...(load && { trailerLoad: load }),
     float,
-    drive: driveFigures(build, mass, float, electrics),
+    drive: driveFigures(build, mass, electrics),
     limits: limitsFigures(build, mass, float),
     tow: towFigures(build, mass),
     laminate,
@@ -56,7 +63,7 @@ export function computeFigures(build: Build, findings: readonly Finding[]): Figu
     ),
     mixing: shell.length + parts.length > 0 ? mixingOf(build) : [],
     electrics,
-    gates: gateFigures(build),
+    gates: gateFigures(build, mass),
     stageHours: hoursByStage(build),
   };
   return { ...figures, findings: [...findings, ...checkFigures(figures)] };

@@ -87,7 +87,7 @@ export function differencesOf(figures: Figures, base: Figures): Differences {
 }
 
 function likelySpeed({ drive }: Figures): MetresPerSecond | undefined {
-  const loaded = drive.loadings.find(({ loading }) => loading.name === 'loaded');
+  const loaded = drive.loadings.find(({ name }) => name === 'loaded');
   return loaded && 'speed' in loaded.speed ? loaded.speed.speed.likely : undefined;
 }
 

@@ -11,7 +11,7 @@ export { type Audience, type Fact, type FactKey, factsOf, isNotComputed } from '
 export { type Method, type MethodId, METHODS } from './facts/methods.ts';
 export { type FigureDatum, toData } from './facts/to-data.ts';
 export { conditionOf } from './float/conditions.ts';
-export { FULL_TANK } from '../float/index.ts';
+export { FULL_TANK } from '../mass/index.ts';
 export type { Figures } from './types.ts';
 export type { Afloat, Ballast, FloatFigures, Move, Swamped } from './float/types.ts';
 export { type Priced, priceOn } from './price/price-on.ts';

@@ -1,7 +1,7 @@
 import type { Finding } from '../findings/index.ts';
 import type { MassResult } from '../mass/index.ts';
 import type { Price, Sensitivity } from '../price/index.ts';
-import type { Build } from '../resolve/index.ts';
+import type { DerivedBuild } from '../derive/index.ts';
 import type { TrailerLoad } from '../tow/index.ts';
 import type { Decimal, NotComputed } from '../units/index.ts';
 import type { DriveFigures } from './performance/speed.ts';
@@ -17,7 +17,7 @@ import type { FloatFigures } from './float/types.ts';
 
 /** Everything computed for one order. */
 export interface Figures {
-  readonly build: Build;
+  readonly build: DerivedBuild;
   readonly price: Price;
   /** The margin when hours, materials or rates move. The yard's side only. */
   readonly sensitivity: Sensitivity;

@@ -13,9 +13,6 @@ export const MAX_TRIM_UPRIGHT = 30 * DEGREE;
 /** By how much the lines may differ from what is declared. Common practice, no source. */
 export const DECLARED_TOLERANCE = 0.02;
 
-/** How full tanks are in the fully loaded condition. ISO 14946:2021 cl. 4 to 6, public preview: 95 %. */
-export const FULL_TANK = 0.95;
-
 /** Trim and heel that nobody notices, rad: a quarter and half a degree. Common practice, no source. */
 export const LEVEL_TRIM = DEGREE / 4;
 export const UPRIGHT_HEEL = DEGREE / 2;

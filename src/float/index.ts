@@ -7,9 +7,7 @@ export {
   CONDITIONS,
   type ConditionsInput,
   floatConditions,
-  type Fluid,
 } from './conditions.ts';
-export { FULL_TANK } from './constants.ts';
 export {
   type DrainInput,
   drainTime,

@@ -1,30 +1,18 @@
-import {
-  kilograms,
-  type Kilograms,
-  metres,
-  type Metres,
-  type Point3,
-  type Radians,
-} from '../units/index.ts';
+import { metres, type Metres, type Radians } from '../units/index.ts';
 import { type Equilibrium, findEquilibrium } from './equilibrium.ts';
 import { type Freeboard, lowestOpening, sheerOf } from './freeboard.ts';
 import type { FloatingBody, Load, Opening } from './types.ts';
-import { withMasses } from './with-masses.ts';
 
 export interface OffsetLoadInput {
   readonly body: FloatingBody;
-  /** The boat with everything but the people who move. */
-  readonly boat: Load;
-  readonly people: number;
-  readonly personMass: Kilograms;
-  /** Where their centres of mass come to be. */
-  readonly at: Point3;
+  /** The boat with everyone at one side. */
+  readonly load: Load;
   readonly openings: readonly Opening[];
   /** What the chosen method allows; where it comes from is part of it. */
   readonly limits: {
     readonly basis: string;
-    readonly heel?: Radians;
-    readonly freeboard?: Metres;
+    readonly heel?: Radians | undefined;
+    readonly freeboard?: Metres | undefined;
   };
 }
 
@@ -47,9 +35,8 @@ export interface OffsetLoad {
  * @source derived: full equilibrium; the limits are the caller's, with their source in `basis`
  */
 export function offsetLoad(input: OffsetLoadInput): OffsetLoad {
-  const { body, boat, people, personMass, at, openings, limits } = input;
-  const crowd = { mass: kilograms(people * personMass), at };
-  const result = findEquilibrium(body, withMasses(boat, [crowd]), openings);
+  const { body, load, openings, limits } = input;
+  const result = findEquilibrium(body, load, openings);
   const { basis } = limits;
   if (result.outcome !== 'floats') {
     return {

@@ -1,13 +1,5 @@
-import { kilograms, type Kilograms, metres, type Metres, type Point3 } from '../units/index.ts';
-import type { WeightedCentre } from './types.ts';
-
-/** What is allowed for what a boat puts on over her life. */
-export interface GrowthAllowance {
-  /** Share of the light boat's mass, 0 or above. */
-  readonly share: number;
-  /** How far her centre of mass rises with it. */
-  readonly rise: Metres;
-}
+import { kilograms, metres } from '../units/index.ts';
+import type { GrowthAllowance, PointMass, WeightedCentre } from './types.ts';
 
 /**
  * Mass that a boat puts on over her life, and where it lies: her own centre comes to lie higher by the rise.
@@ -21,7 +13,7 @@ export interface GrowthAllowance {
 export function growthOf(
   { mass, centre }: WeightedCentre,
   { share, rise }: GrowthAllowance,
-): { readonly mass: Kilograms; readonly at: Point3 } {
+): PointMass {
   if (!(share > 0)) return { mass: kilograms(0), at: centre };
   const above = rise * (1 + 1 / share);
   return { mass: kilograms(share * mass), at: { ...centre, z: metres(centre.z + above) } };

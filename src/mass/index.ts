@@ -1,3 +1,5 @@
-export { type GrowthAllowance, growthOf } from './growth.ts';
-export type { MassGroup, MassInput, MassItem, MassResult, WeightedCentre } from './types.ts';
-export { centreOf, weighBoat } from './weigh.ts';
+export { centreOf, sumMass } from './centre.ts';
+export { growthOf } from './growth.ts';
+export { FULL_TANK, massOf } from './loadings.ts';
+export type * from './types.ts';
+export { weighBoat } from './weigh.ts';

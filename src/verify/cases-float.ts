@@ -11,6 +11,7 @@ import {
   offsetLoad,
   tankForm,
   type WaterPlane,
+  withMasses,
 } from '../float/index.ts';
 import { DEGREE, kilograms, metres } from '../units/index.ts';
 import { CURVED_CASES } from './cases-float-curved.ts';
@@ -229,10 +230,9 @@ const BARGE_CASES: readonly PublishedCase[] = [
       degrees(
         offsetLoad({
           body: BARGE,
-          boat: loadAt(2700, 2.5, 0, 0.6),
-          people: 5,
-          personMass: kilograms(75),
-          at: loadAt(0, 2.5, 0.8, 0.6).centre,
+          load: withMasses(loadAt(2700, 2.5, 0, 0.6), [
+            { mass: kilograms(5 * 75), at: loadAt(0, 2.5, 0.8, 0.6).centre },
+          ]),
           openings: [],
           limits: { basis: 'none' },
         }).heel,

@@ -26,8 +26,19 @@ const weighed = (contingency: number, people: number, fuel: number) =>
       { group: 'Trailer', kind: 'trailer', ...point(200, 2, 0, 0) },
     ],
     contingency,
-    fuel: point(fuel, 1, 0, 0.2),
-    people: { count: people, mass: kilograms(75), gear: kilograms(12) },
+    aboard: {
+      fluids: [{ name: 'Fuel', kind: 'fuel', ...point(fuel, 1, 0, 0.2) }],
+      people: {
+        count: people,
+        mass: kilograms(75),
+        seats: [],
+        beyond: { length: metres(4), height: metres(0.6) },
+      },
+      gear: point(12, 1.8, 0, 0.2),
+      crowd: { side: at(1.6, 0.5, 0.6), aft: at(0.6, 0, 0.6) },
+      trial: { people: 2, fluidShare: 0.5 },
+      growth: { share: 0, rise: metres(0) },
+    },
   });
 
 const mass = (

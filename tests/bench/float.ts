@@ -3,10 +3,10 @@
  * up. Beside each stands its ratio to a peer of the same run: the equilibrium, which all the others are made of.
  */
 import { loadWorkspace } from '../../src/cli/load.ts';
-import { ballastTank, conditionsInput, floatingHull } from '../../src/figures/float/input.ts';
+import { ballastTank, floatingHull, openingsOf } from '../../src/figures/float/input.ts';
 import { floatConditions, findEquilibrium, rightingCurve } from '../../src/float/index.ts';
 import { weighBoat } from '../../src/mass/index.ts';
-import { fuelOf, massInput } from '../../src/figures/mass/input.ts';
+import { massInput } from '../../src/figures/mass/input.ts';
 
 /** Milliseconds that each may take, as the design wants it. */
 const WANTED = { equilibrium: 2, 'righting curve': 40, 'all conditions': 150 } as const;
@@ -29,8 +29,14 @@ for (const { figures } of orders) {
   const { body } = build ? floatingHull(build) : {};
   if (!build || !body || seen.has(build.hull.id)) continue;
   seen.add(build.hull.id);
-  const mass = weighBoat(massInput(build, fuelOf(build)));
-  const input = conditionsInput(build, mass, body, ballastTank(build, body)?.space);
+  const mass = weighBoat(massInput(build));
+  const { space } = ballastTank(build, body) ?? {};
+  const input = {
+    body,
+    openings: openingsOf(build),
+    loadings: mass.loadings,
+    ...(space && { ballast: space }),
+  };
   const load = { mass: mass.ready.mass, centre: mass.ready.centre };
   const times = {
     equilibrium: median(() => findEquilibrium(body, load, input.openings)),

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { derive } from '../../src/derive/index.ts';
 import { computeFigures } from '../../src/figures/index.ts';
 import { boatKit } from '../../src/figures/laminate/boat-kit.ts';
 import { checkLaminate } from '../../src/figures/laminate/check.ts';
@@ -107,7 +108,7 @@ function changed(build: Build, key: string, more: Partial<BuildItem>): Build {
 }
 const told = (build: Build): readonly string[] =>
   checkLaminate({
-    build,
+    build: derive(build),
     laminate: laminateFigures(build),
     partLayUps: partLayUps(build),
     mixing: mixingOf(build),

@@ -191,7 +191,7 @@ describe('MAY_PORPOISE', () => {
   // The limit falls faster with speed than the trim does: at 10 kW she runs below it, at 12 kW above.
   const loaded = (kilowatts: string) => {
     const figures = figuresOf({ ...power(kilowatts), ...four });
-    const one = figures.drive.loadings.find(({ loading }) => loading.name === 'loaded');
+    const one = figures.drive.loadings.find(({ name }) => name === 'loaded');
     if (!one || 'notComputed' in one.speed || typeof one.porpoisingAbove === 'object')
       throw new Error('she planes, and the limit is computed');
     const told = figures.findings.filter(
@@ -208,9 +208,7 @@ describe('MAY_PORPOISE', () => {
 
 describe('what drags beside the bottom', () => {
   const likely = (change: Change): number => {
-    const loaded = figuresOf(change).drive.loadings.find(
-      ({ loading }) => loading.name === 'loaded',
-    );
+    const loaded = figuresOf(change).drive.loadings.find(({ name }) => name === 'loaded');
     if (!loaded || 'notComputed' in loaded.speed) throw new Error('she planes');
     return loaded.speed.speed.likely;
   };

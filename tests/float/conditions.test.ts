@@ -11,6 +11,7 @@ import {
   trimEffects,
   withMasses,
 } from '../../src/float/index.ts';
+import { type Aboard, weighBoat } from '../../src/mass/index.ts';
 import { kilograms, kilogramsPerCubicMetre, metres, radians } from '../../src/units/index.ts';
 import { at, DEGREE, type DemonstrationHull, demonstrationHulls, loadAt } from './boats.ts';
 
@@ -23,7 +24,49 @@ const named = (id: string): DemonstrationHull => {
 const DUNLIN = named('dunlin-430');
 
 /** Invented: a boat of about the shell's weight and half again, three people, an outboard and a tank. */
-function orderOf(hull: DemonstrationHull): ConditionsInput {
+function aboard({ length, beam, depth }: DemonstrationHull): Aboard {
+  const surface = {
+    length: metres(0.5),
+    breadth: metres(0.4),
+    density: kilogramsPerCubicMetre(740),
+    compartments: 1,
+  };
+  return {
+    fluids: [
+      {
+        name: 'Fuel',
+        kind: 'fuel',
+        mass: kilograms(30),
+        at: at(0.25 * length, 0, 0.3 * depth),
+        surface,
+      },
+    ],
+    people: {
+      count: 3,
+      mass: kilograms(80),
+      seats: [
+        at(0.35 * length, 0.2, depth),
+        at(0.5 * length, -0.2, depth),
+        at(0.55 * length, 0, depth),
+      ],
+      beyond: { length: metres(length), height: metres(depth) },
+    },
+    gear: { mass: kilograms(10), at: at(0.5 * length, 0, 0.4 * depth) },
+    crowd: { side: at(0.45 * length, 0.3 * beam, depth), aft: at(0.15 * length, 0, depth) },
+    trial: { people: 2, fluidShare: 0.5 },
+    growth: { share: 0.03, rise: metres(0) },
+    ballast: {},
+    custom: {
+      masses: [
+        { name: 'Crates', kind: 'other', mass: kilograms(60), at: at(0.8 * length, 0, depth) },
+      ],
+      fluidShare: 1,
+      ballastFlooded: false,
+    },
+  };
+}
+
+function orderOf(hull: DemonstrationHull, mass = kilograms(1.5 * hull.shell)): ConditionsInput {
   const { length, beam, depth } = hull;
   const form = tankForm(hull.body.hull, {
     from: metres(0.15 * length),
@@ -31,39 +74,24 @@ function orderOf(hull: DemonstrationHull): ConditionsInput {
     top: metres(0.22 * depth),
     halfBreadth: metres(0.22 * beam),
   });
+  const { loadings } = weighBoat({
+    items: [
+      { group: 'Hull', kind: 'shell', mass, at: at(0.43 * length, 0, 0.5 * depth) },
+      {
+        group: 'Outboard',
+        kind: 'outboard',
+        mass: kilograms(0.5 * hull.shell),
+        at: at(-0.2, 0, 0.9 * depth),
+      },
+    ],
+    contingency: 0,
+    aboard: aboard(hull),
+  });
   return {
     body: hull.body,
     openings: [hull.transom],
-    boat: loadAt(1.5 * hull.shell, 0.43 * length, 0, 0.5 * depth),
-    outboard: { mass: kilograms(0.5 * hull.shell), at: at(-0.2, 0, 0.9 * depth) },
-    fluids: [
-      {
-        mass: kilograms(30),
-        at: at(0.25 * length, 0, 0.3 * depth),
-        surface: {
-          length: metres(0.5),
-          breadth: metres(0.4),
-          density: kilogramsPerCubicMetre(740),
-          compartments: 1,
-        },
-      },
-    ],
-    personMass: kilograms(80),
-    seats: [
-      at(0.35 * length, 0.2, depth),
-      at(0.5 * length, -0.2, depth),
-      at(0.55 * length, 0, depth),
-    ],
-    gear: { mass: kilograms(30), at: at(0.5 * length, 0, 0.4 * depth) },
-    crowd: { side: at(0.45 * length, 0.3 * beam, depth), aft: at(0.15 * length, 0, depth) },
-    performanceTest: { people: 2, fluidShare: 0.5 },
-    growth: { mass: kilograms(6), at: at(0.43 * length, 0, 0.5 * depth) },
+    loadings,
     ...(form && { ballast: { form, permeability: 0.9 } }),
-    custom: {
-      masses: [{ mass: kilograms(60), at: at(0.8 * length, 0, depth) }],
-      fluidShare: 1,
-      ballastFlooded: false,
-    },
   };
 }
 
@@ -102,8 +130,8 @@ describe('the conditions of an order', () => {
   it('take tanks at 95 % when full, with their free surface', () => {
     const all = floatConditions(orderOf(DUNLIN));
     const { load, state } = find(all, 'fully loaded');
-    const { boat, outboard } = orderOf(DUNLIN);
-    expect(load.mass).toBeCloseTo(boat.mass + (outboard?.mass ?? 0) + 30 * 0.95 + 3 * 80 + 30, 9);
+    const boat = 2 * DUNLIN.shell;
+    expect(load.mass).toBeCloseTo(boat + 30 * 0.95 + 3 * 80 + 30, 9);
     const moment = (740 * 0.5 * 0.4 ** 3) / 12;
     expect(state?.metacentricHeight?.freeSurfaceLoss).toBeCloseTo(moment / load.mass, 12);
     expect(find(all, 'with engine').state?.metacentricHeight?.freeSurfaceLoss).toBe(0);
@@ -117,12 +145,10 @@ describe('the conditions of an order', () => {
   });
 
   it('leave out what the order has not, and say that she is swamped instead of where she lies', () => {
-    const { body, openings, boat, fluids, personMass, seats, crowd, performanceTest } =
-      orderOf(DUNLIN);
-    const bare = { body, openings, fluids, personMass, seats, crowd, performanceTest };
-    const all = floatConditions({ ...bare, boat });
-    expect(all.length).toBe(6);
-    const heavy = floatConditions({ ...bare, boat: { ...boat, mass: kilograms(9000) } });
+    const { ballast: _, ...noTank } = orderOf(DUNLIN);
+    const { grown: __, custom: ___, ...loadings } = noTank.loadings;
+    expect(floatConditions({ ...noTank, loadings }).length).toBe(6);
+    const heavy = floatConditions(orderOf(DUNLIN, kilograms(9000)));
     expect(
       heavy.every(({ equilibrium, state }) => equilibrium.outcome === 'swamped' && !state),
     ).toBe(true);

@@ -9,6 +9,7 @@ import {
   metacentricHeight,
   offsetLoad,
   rightingCurve,
+  withMasses,
 } from '../../src/float/index.ts';
 import { kilograms, kilogramsPerCubicMetre, metres, radians } from '../../src/units/index.ts';
 import { at, box, DEGREE, demonstrationHulls, loadAt, plane } from './boats.ts';
@@ -142,10 +143,9 @@ describe('an offset load', () => {
   const crowd = (people: number, heel: number, freeboard: number) =>
     offsetLoad({
       body: BARGE,
-      boat: loadAt(3075 - people * 75, 2.5, 0, 0.6),
-      people,
-      personMass: kilograms(75),
-      at: at(2.5, 0.8, 0.6),
+      load: withMasses(loadAt(3075 - people * 75, 2.5, 0, 0.6), [
+        { mass: kilograms(people * 75), at: at(2.5, 0.8, 0.6) },
+      ]),
       openings: [],
       limits: { basis: 'for a test', heel: radians(heel * DEGREE), freeboard: metres(freeboard) },
     });

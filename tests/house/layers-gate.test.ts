@@ -19,6 +19,7 @@ const PLANTS: readonly Plant[] = [
   ['src/schema/bad.ts', "import '../read/index.ts';", 'schema-looks-down'],
   ['src/read/bad.ts', "import '../resolve/index.ts';", 'read-looks-down'],
   ['src/resolve/bad.ts', "import '../figures/index.ts';", 'resolve-looks-down'],
+  ['src/derive/bad.ts', "import '../mass/index.ts';", 'derive-looks-down'],
   ['src/float/bad.ts', "import '../mass/index.ts';", 'rooms-import-ground-only'],
   ['src/price/bad.ts', "import '../schema/index.ts';", 'rooms-import-ground-only'],
   [

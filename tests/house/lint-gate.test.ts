@@ -41,6 +41,7 @@ const PLANTS: readonly Plant[] = [
   },
   { file: 'src/tow/file.ts', text: readsFile, rule: 'no-restricted-imports' },
   { file: 'src/resolve/file.ts', text: readsFile, rule: 'no-restricted-imports' },
+  { file: 'src/derive/file.ts', text: readsFile, rule: 'no-restricted-imports' },
   {
     file: 'src/price/said.ts',
     text: "export const say = (): void => console.log('a room is silent');\n",

@@ -9,6 +9,7 @@ const IMPORTS: Readonly<Record<string, readonly string[]>> = {
   schema: ['units', 'money', 'findings'],
   read: ['schema', 'findings'],
   resolve: ['schema', 'units'],
+  derive: ['resolve', 'units'],
   price: ['money'],
   mass: ['units'],
   float: ['units', 'maths', 'findings'],
@@ -19,6 +20,7 @@ const IMPORTS: Readonly<Record<string, readonly string[]>> = {
   tow: ['units'],
   figures: [
     'resolve',
+    'derive',
     'price',
     'mass',
     'float',

@@ -1,44 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { centreOf, type MassItem, weighBoat } from '../../src/mass/index.ts';
-import { kilograms, metres, type Point3 } from '../../src/units/index.ts';
+import { centreOf, weighBoat } from '../../src/mass/index.ts';
+import { kilograms } from '../../src/units/index.ts';
 import { byNumber, catalogue, figuresOf, footprintOf } from '../demonstration/workspace.ts';
-
-const at = (x: number, y: number, z: number): Point3 => ({
-  x: metres(x),
-  y: metres(y),
-  z: metres(z),
-});
-const item = (
-  kind: MassItem['kind'],
-  mass: number,
-  place: Point3,
-  group: string = kind,
-): MassItem => ({
-  group,
-  kind,
-  mass: kilograms(mass),
-  at: place,
-});
-
-const people = { count: 2, mass: kilograms(80), gear: kilograms(10) };
-const BOAT = [
-  item('shell', 80, at(2, 0, 0.3)),
-  item('structure', 40, at(2, 0, 0.4)),
-  item('option', 20, at(3, 0.2, 0.5)),
-  item('outboard', 60, at(-0.25, 0, 0.6)),
-  item('trailer', 200, at(2, 0, 0)),
-];
-const fuel = { mass: kilograms(18), at: at(0.8, 0, 0.2) };
+import { ABOARD, at, BOAT } from './boat.ts';
 
 describe('weighing a boat', () => {
-  const weighed = weighBoat({ items: BOAT, contingency: 0.05, fuel, people });
+  const weighed = weighBoat({ items: BOAT, contingency: 0.05, aboard: ABOARD });
 
   it('counts in each condition what belongs to it', () => {
     expect(weighed.bareHull.mass).toBe(80);
     expect(weighed.completed.mass).toBeCloseTo(147, 9);
     expect(weighed.ready.mass).toBeCloseTo(147 + 60 + 18, 9);
-    expect(weighed.towedBoat).toBeCloseTo(225 + 20, 9);
+    expect(weighed.loadings['stowed for the road'].mass).toBeCloseTo(225 + 20, 9);
     expect(weighed.onTrailer).toBeCloseTo(245 + 200, 9);
   });
 

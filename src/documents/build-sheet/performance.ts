@@ -49,8 +49,8 @@ function propellerFact({ build, drive }: Figures): Facts {
 /** The speeds that the trial is to confirm. */
 function trialFact({ build, drive }: Figures): Facts {
   const { band } = performancePrinter(build);
-  const speeds = drive.loadings.flatMap(({ loading, speed }) =>
-    'notComputed' in speed || loading.name.endsWith('ballast')
+  const speeds = drive.loadings.flatMap(({ name, loading, speed }) =>
+    'notComputed' in speed || name.endsWith('ballast')
       ? []
       : [`${band(speed.speed)} with ${loading.people} aboard`],
   );

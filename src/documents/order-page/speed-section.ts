@@ -26,7 +26,7 @@ function speedPictures(
   print: PerformancePrinter,
 ): Section['pictures'] {
   const dryFirst = (['light', 'loaded', 'light with ballast', 'loaded with ballast'] as const)
-    .map((name) => drive.loadings.find(({ loading }) => loading.name === name))
+    .map((wanted) => drive.loadings.find(({ name }) => name === wanted))
     .filter((one) => one !== undefined);
   const lines = dryFirst.map((one) => powerLine(one, drive.engines, print));
   if (lines.every(({ marks }) => marks.length === 0)) return [];
@@ -42,12 +42,12 @@ function speedPictures(
 }
 
 function powerLine(
-  { loading, curve }: DriveLoading,
+  { name, loading, curve }: DriveLoading,
   engines: readonly EngineRow[],
   print: PerformancePrinter,
 ): PowerLine {
   const marks = engines.flatMap(({ model, ordered, speeds }) => {
-    const speed = speeds.find(({ name }) => name === loading.name)?.speed;
+    const speed = speeds.find((one) => one.name === name)?.speed;
     if (!speed || 'notComputed' in speed) return [];
     return [{ speed: speed.speed.likely / KNOT, power: model.power / 1000, ordered }];
   });
@@ -58,5 +58,5 @@ function powerLine(
       : [{ speed: speed / KNOT, power: power.likely / 1000 }],
   );
   const people = `${loading.people} aboard`;
-  return { name: `${loading.name}: ${print.format.mass(loading.mass)}, ${people}`, points, marks };
+  return { name: `${name}: ${print.format.mass(loading.mass)}, ${people}`, points, marks };
 }

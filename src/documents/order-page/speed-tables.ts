@@ -36,19 +36,19 @@ function loadingTable(loadings: readonly DriveLoading[], print: PerformancePrint
 }
 
 function loadingRow(
-  { loading, speed, porpoisingAbove, hump }: DriveLoading,
+  { name, loading, speed, porpoisingAbove, hump }: DriveLoading,
   print: PerformancePrinter,
 ): SectionTable['rows'][number] {
   const mass = print.format.mass(loading.mass);
   const highest = humpText(hump, print);
   if ('notComputed' in speed) {
-    return flagRow(loading.name, mass, 'not computed', '', '', '', '', highest, speed.notComputed);
+    return flagRow(name, mass, 'not computed', '', '', '', '', highest, speed.notComputed);
   }
   const limit = typeof porpoisingAbove === 'number' ? porpoisingAbove : undefined;
   const row = limit !== undefined && speed.state.trim > limit ? flagRow : plainRow;
   const { outside, trim } = speed.state;
   return row(
-    loading.name,
+    name,
     mass,
     print.band(speed.speed),
     print.knots(speed.speed.likely),

@@ -1,5 +1,6 @@
 import type { Figures } from '../../figures/index.ts';
 import { formatMoney, isZero, type Money, sumMoney } from '../../money/index.ts';
+import type { DerivedItem } from '../../derive/index.ts';
 import type { Build, BuildItem } from '../../resolve/index.ts';
 import { createFormatter } from '../../units/index.ts';
 import type { QuoteGroup, QuoteItem } from './types.ts';
@@ -41,12 +42,12 @@ export function quoteGroups(
 export interface ItemGroup {
   readonly name: string;
   readonly isHull: boolean;
-  readonly items: readonly BuildItem[];
+  readonly items: readonly DerivedItem[];
 }
 
 /** Items by group, groups in the order in which they first appear. */
-export function groupItems(items: readonly BuildItem[]): readonly ItemGroup[] {
-  const groups = new Map<string, { name: string; isHull: boolean; items: BuildItem[] }>();
+export function groupItems(items: readonly DerivedItem[]): readonly ItemGroup[] {
+  const groups = new Map<string, { name: string; isHull: boolean; items: DerivedItem[] }>();
   for (const item of items) {
     const isHull = item.kind === 'shell' || item.kind === 'structure';
     const id = isHull ? 'hull' : `${item.kind}: ${item.group}`;

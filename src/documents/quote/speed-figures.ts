@@ -12,7 +12,7 @@ function speedFigure({ build, drive }: Figures): readonly KeyFigure[] {
   const { outboard, order } = build;
   if (!outboard) return [];
   const print = performancePrinter(build);
-  const of = (name: string) => drive.loadings.find(({ loading }) => loading.name === name);
+  const of = (name: DriveLoading['name']) => drive.loadings.find((one) => one.name === name);
   const [light, loaded] = [of('light'), of('loaded')];
   const people = order.boat.people === 1 ? 'one person' : `${order.boat.people} people`;
   if (!loaded?.applies) return [];

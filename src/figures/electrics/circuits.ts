@@ -5,6 +5,7 @@ import {
   type WiringRow,
   type WiringRules,
 } from '../../electrics/index.ts';
+import type { DerivedBuild, DerivedItem } from '../../derive/index.ts';
 import type { Build, BuildItem } from '../../resolve/index.ts';
 import { type CircuitFacts, circuitSchema } from '../../schema/index.ts';
 import { amperes, decimalToNumber, type Metres, metres, type Point3 } from '../../units/index.ts';
@@ -73,7 +74,7 @@ const INSULATION = {
  * those that are wired to the battery. An item without circuit facts is taken as a plain accessory.
  */
 export function wireItems(
-  build: Build,
+  build: DerivedBuild,
   sources: Sources,
 ): { readonly wired: readonly WiredCircuit[]; readonly refused: readonly RefusedCircuit[] } {
   const planned = build.items
@@ -125,28 +126,28 @@ export function runOf(from: Point3, to: Point3, routing: number): Metres {
 export const voltsOf = ({ electrics }: BuildItem, { yard }: Build): number =>
   electrics?.circuit?.volts ?? yard.wiring.volts;
 
-function circuitsOf(item: BuildItem, build: Build, sources: Sources): readonly Planned[] {
+function circuitsOf(item: DerivedItem, build: Build, sources: Sources): readonly Planned[] {
   const { yard } = build;
   const facts = item.electrics?.circuit ?? DEFAULT_CIRCUIT;
   const from = sources.panel ? facts.from : 'battery';
   const volts = voltsOf(item, build);
   const battery = sources.rows.get(volts) ?? sources.battery;
   const origin = from === 'panel' && sources.panel ? sources.panel : battery;
-  const count = facts.each ? item.quantity : 1;
-  const circuit = {
-    purpose: facts.purpose,
-    current: amperes(item.current / count),
-    run: runOf(origin, item.at, decimalToNumber(yard.wiring.routing)),
-    drop: facts.drop,
-    hoursADay: decimalToNumber(facts.hoursADay),
-    continuous: facts.continuous,
-    engineSpace: facts.engineSpace,
-    bundled: facts.bundled,
-    ...(facts.largestFuse !== undefined && { largestFuse: facts.largestFuse }),
-  };
-  return Array.from({ length: count }, (_, index) => ({
+  const fed = facts.each ? item.instances : [item];
+  return fed.map(({ at, current }, index) => ({
     item,
-    circuit: { ...circuit, name: count > 1 ? `${item.name} ${index + 1}` : item.name },
+    circuit: {
+      name: fed.length > 1 ? `${item.name} ${index + 1}` : item.name,
+      purpose: facts.purpose,
+      current,
+      run: runOf(origin, at, decimalToNumber(yard.wiring.routing)),
+      drop: facts.drop,
+      hoursADay: decimalToNumber(facts.hoursADay),
+      continuous: facts.continuous,
+      engineSpace: facts.engineSpace,
+      bundled: facts.bundled,
+      ...(facts.largestFuse !== undefined && { largestFuse: facts.largestFuse }),
+    },
     from,
     volts,
   }));

@@ -10,6 +10,7 @@ import {
   type StarterCable,
   type WiringRow,
 } from '../../electrics/index.ts';
+import type { DerivedBuild } from '../../derive/index.ts';
 import type { Build, BuildItem } from '../../resolve/index.ts';
 import { type Amperes, decimalToNumber, LITRE_AN_HOUR, type Metres } from '../../units/index.ts';
 import {
@@ -75,7 +76,7 @@ export interface ElectricsFigures {
 }
 
 /** The wiring of an order, or why there is none. */
-export function electricsFigures(build: Build): ElectricsFigures | NotComputed {
+export function electricsFigures(build: DerivedBuild): ElectricsFigures | NotComputed {
   const { house, start } = batteriesOf(build);
   const [battery] = house;
   const drawing = build.items.filter(({ current }) => current > 0);

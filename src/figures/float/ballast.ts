@@ -1,11 +1,11 @@
 import {
   ballastEffect,
   type BallastEffect,
-  type Condition,
   drainTime,
   fillTime,
   type FloatingBody,
   type FloodedSpace,
+  type Load,
   type Opening,
   surfaceAreas,
 } from '../../float/index.ts';
@@ -25,7 +25,7 @@ export function ballastFigures(
   build: Build,
   body: FloatingBody,
   { item, space }: { readonly item: BuildItem; readonly space?: FloodedSpace },
-  { load }: Condition,
+  load: Load,
   openings: readonly Opening[],
 ): Ballast {
   const named = { item: item.name, itemKey: item.key };

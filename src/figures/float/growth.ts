@@ -1,49 +1,42 @@
 import {
   type Condition,
-  type ConditionsInput,
   findEquilibrium,
   type FloatingState,
   type GrowthLimit,
   type GrowthMargin,
+  type GrowthInput,
   growthUntil,
   stateOf,
   withMasses,
 } from '../../float/index.ts';
-import { growthOf, type MassResult } from '../../mass/index.ts';
+import type { MassResult } from '../../mass/index.ts';
 import type { Build } from '../../resolve/index.ts';
-import { decimalToNumber, kilograms, type Kilograms, type Point3 } from '../../units/index.ts';
+import { kilograms, type Point3 } from '../../units/index.ts';
 import { conditionOf } from './conditions.ts';
 import type { GrowthEffect, GrowthFigures, GrowthRow } from './types.ts';
 
+type Floating = Pick<GrowthInput, 'body' | 'openings'>;
+
 /** What sensitivity is told for. */
 const STEP = kilograms(10);
-
-/** What the yard allows for: how much its boats put on over their lives, and where. */
-export function growthAllowed(
-  { yard: { massGrowth } }: Build,
-  { completed }: MassResult,
-): { readonly mass: Kilograms; readonly at: Point3 } {
-  return growthOf(completed, { share: decimalToNumber(massGrowth.share), rise: massGrowth.rise });
-}
 
 /** What growth does to her fully loaded, and how much of it there is until the first limit is met. */
 export function growthFigures(
   build: Build,
   mass: MassResult,
-  input: ConditionsInput,
+  floating: Floating,
   conditions: readonly Condition[],
 ): GrowthFigures {
-  const allowed = growthAllowed(build, mass);
+  const { growth: allowed } = mass;
   const full = conditionOf({ conditions }, 'fully loaded');
-  const effect = full?.state && effectOf(input, full, full.state, allowed.at);
+  const effect = full?.state && effectOf(floating, full, full.state, allowed.at);
   const limits = [
     ratedLoad(build, mass),
     ...limitsOf(build).flatMap(({ name, of, limit }): readonly GrowthRow[] => {
       const load = conditionOf({ conditions }, of)?.load;
       if (!load) return [];
-      const { body, openings } = input;
-      const { at } = allowed;
-      const margin = growthUntil({ body, load, at, openings, most: mass.completed.mass }, limit);
+      const most = mass.completed.mass;
+      const margin = growthUntil({ ...floating, load, at: allowed.at, most }, limit);
       return [{ name, margin }];
     }),
   ];
@@ -110,7 +103,7 @@ function limitsOf({ hull, yard }: Build): readonly {
 
 /** What ten kilograms more of the boat change; undefined when she does not float with them. */
 function effectOf(
-  { body, openings }: ConditionsInput,
+  { body, openings }: Floating,
   { load }: Condition,
   now: FloatingState,
   at: Point3,

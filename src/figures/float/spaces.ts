@@ -1,5 +1,5 @@
 import { clash, sideBySide, type Size, type Space, standsIn } from '../../float/index.ts';
-import type { Build, BuildItem } from '../../resolve/index.ts';
+import type { DerivedBuild, DerivedItem } from '../../derive/index.ts';
 import { type Metres, metres, type Point3 } from '../../units/index.ts';
 
 /** Room that a movable thing is given when nobody said how large it is, m: common practice, no source. */
@@ -7,19 +7,24 @@ const UNKNOWN = metres(0.1);
 const SMALL: Size = { length: UNKNOWN, breadth: UNKNOWN, height: UNKNOWN };
 
 /** The room that one of an item takes up at a place. */
-export const roomAt = ({ float }: BuildItem, at: Point3): Space => ({
+export const roomAt = ({ instances: [{ size = SMALL }] }: DerivedItem, at: Point3): Space => ({
   at,
-  size: float?.size ?? SMALL,
+  size,
 });
 
 /**
  * What stands in the way of one of an item at a place: the name of the first thing found, undefined when it is free.
  * Only things whose size is known, and the rest of the same bank, can stand in the way.
  */
-export function inTheWay({ items, hull }: Build, moved: BuildItem, at: Point3): string | undefined {
+export function inTheWay(
+  { items, hull }: DerivedBuild,
+  moved: DerivedItem,
+  at: Point3,
+): string | undefined {
+  const [one, ...others] = moved.instances;
   const room = roomAt(moved, at);
-  const stays = moved.quantity - 1;
-  if (stays > 0 && clash(room, sideBySide(roomAt(moved, moved.at), stays))) return moved.name;
+  if (others.length > 0 && clash(room, sideBySide(roomAt(moved, one.at), others.length)))
+    return moved.name;
   const found = items.find((item) => {
     if (item.key === moved.key || mayHold(item, moved)) return false;
     const space = spaceOf(item, hull.dimensions.beam);
@@ -30,13 +35,13 @@ export function inTheWay({ items, hull }: Build, moved: BuildItem, at: Point3): 
 
 /** Two things as placed, and how far one stands in the other. */
 export interface Overlap {
-  readonly one: BuildItem;
-  readonly other: BuildItem;
+  readonly one: DerivedItem;
+  readonly other: DerivedItem;
   readonly by: Metres;
 }
 
 /** Every two things of known size that stand in one another as placed, those meant to left out. */
-export function overlaps({ items, hull }: Build): readonly Overlap[] {
+export function overlaps({ items, hull }: DerivedBuild): readonly Overlap[] {
   const placed = items.flatMap((item) => {
     const space = spaceOf(item, hull.dimensions.beam);
     return space ? [{ item, space }] : [];
@@ -50,12 +55,13 @@ export function overlaps({ items, hull }: Build): readonly Overlap[] {
 }
 
 /** True when one of the two is meant to stand in the other. */
-const mayHold = (one: BuildItem, other: BuildItem): boolean =>
+const mayHold = (one: DerivedItem, other: DerivedItem): boolean =>
   [one.float?.within.includes(other.key), other.float?.within.includes(one.key)].includes(true);
 
 /** The room that all of an item take up; undefined when nobody said. */
-function spaceOf({ float, at, quantity }: BuildItem, beam: number): Space | undefined {
-  if (float?.size) return sideBySide({ at, size: float.size }, quantity);
+function spaceOf({ float, instances }: DerivedItem, beam: number): Space | undefined {
+  const [{ at, size }] = instances;
+  if (size) return sideBySide({ at, size }, instances.length);
   if (!float?.tank) return undefined;
   const { from, to, top, halfBreadth = beam / 2 } = float.tank;
   return {

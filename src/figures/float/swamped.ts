@@ -5,7 +5,7 @@ import {
   SUBMERGED_SHARE,
   submergedShare,
 } from '../../limits/index.ts';
-import type { MassResult } from '../../mass/index.ts';
+import { type Loading, massOf, type MassResult, sumMass } from '../../mass/index.ts';
 import type { Build, BuildItem } from '../../resolve/index.ts';
 import {
   HORSEPOWER,
@@ -16,7 +16,6 @@ import {
   metres,
 } from '../../units/index.ts';
 import type { Swamped } from './types.ts';
-import { fuelOf } from '../mass/input.ts';
 import { panelsOf } from '../laminate/input.ts';
 
 /** Of glassfibre laminate, and of whatever nobody gave a density: common practice, no source. */
@@ -40,8 +39,9 @@ export function swampedFigures(build: Build, mass: MassResult): Swamped | undefi
   const fitted = { density: foam.density, fitted: foam.volume };
   const core = coreOf(build);
   const boat = boatParts(build, mass, sumMass(core));
-  const counted = [...core, ...contentsOf(build)];
-  const aboard = [...boat, ...counted, ...outboardOf(build), ...peopleOf(build)];
+  const loading = mass.loadings['as ordered'];
+  const counted = [...core, ...contentsOf(build, loading)];
+  const aboard = [...boat, ...counted, ...outboardOf(build), ...peopleOf(loading)];
   return {
     foam: foam.volume,
     rule: ruleFor(build, boatParts(build, mass), fitted),
@@ -105,20 +105,12 @@ function partOf({ name, mass, kind, float }: BuildItem, core: Kilograms): BoatPa
 }
 
 /** Fuel, which lifts, and the loose gear. */
-function contentsOf(build: Build): readonly SwampedPart[] {
-  const { yard, order } = build;
-  const fuel = fuelOf(build);
-  const gear = kilograms(order.boat.people * yard.gearPerPerson);
-  const part = (name: string, mass: Kilograms, density: SwampedPart['density']): SwampedPart => ({
-    name,
-    mass,
-    density,
-    submerged: true,
-  });
-  return [
-    ...(fuel ? [part('fuel, in its closed tank', fuel.mass, yard.fuelDensity)] : []),
-    ...(gear > 0 ? [part('loose gear', gear, yard.gearDensity)] : []),
+function contentsOf({ yard }: Build, loading: Loading): readonly SwampedPart[] {
+  const parts = [
+    { name: 'fuel, in its closed tank', mass: massOf(loading, 'fuel'), density: yard.fuelDensity },
+    { name: 'loose gear', mass: massOf(loading, 'gear'), density: yard.gearDensity },
   ];
+  return parts.filter(({ mass }) => mass > 0).map((part) => ({ ...part, submerged: true }));
 }
 
 /** The cores in the lay-up of the shell, one part for each of their names in the parts list. */
@@ -139,9 +131,6 @@ function coreOf(build: Build): readonly SwampedPart[] {
   });
 }
 
-const sumMass = (parts: readonly SwampedPart[]): Kilograms =>
-  kilograms(parts.reduce((sum, { mass }) => sum + mass, 0));
-
 /** What it weighs in the water counts whole; 0.85 x 1.05 of the dry mass when its maker gives none (ABYC S-30, note 1, second hand). */
 function outboardOf({ outboard }: Build): readonly SwampedPart[] {
   if (!outboard) return [];
@@ -150,8 +139,8 @@ function outboardOf({ outboard }: Build): readonly SwampedPart[] {
   return [{ name: 'outboard', mass: hangs, density: LAMINATE, submerged: false }];
 }
 
-function peopleOf({ order, yard }: Build): readonly SwampedPart[] {
-  const half = kilograms((order.boat.people * yard.personMass) / 2);
+function peopleOf(loading: Loading): readonly SwampedPart[] {
+  const half = kilograms(massOf(loading, 'person') / 2);
   return [
     { name: 'people, above the water', mass: half, density: PERSON, submerged: false },
     { name: 'people, under the water', mass: half, density: PERSON, submerged: true },

@@ -9,10 +9,11 @@ import {
   trimEffects,
   withMasses,
 } from '../../float/index.ts';
-import type { Build, BuildItem } from '../../resolve/index.ts';
-import { DEGREE, kilograms, type Kilograms, radians } from '../../units/index.ts';
+import type { DerivedBuild, DerivedItem } from '../../derive/index.ts';
+import type { MassResult } from '../../mass/index.ts';
+import type { Build } from '../../resolve/index.ts';
+import { DEGREE, kilograms, radians } from '../../units/index.ts';
 import { inTheWay, roomAt } from './spaces.ts';
-import { fuelOf } from '../mass/input.ts';
 import type { Movable, Move, TrimAdvice } from './types.ts';
 
 /** Items that are tried in full; the others have less moment about her centre than these. */
@@ -26,11 +27,11 @@ export function effectsOnTrim(
   build: Build,
   body: FloatingBody,
   { load }: Condition,
+  { loadings }: Pick<MassResult, 'loadings'>,
 ): readonly TrimEffect[] {
-  const fuel = fuelOf(build);
   const things: readonly NamedMass[] = [
     ...build.items.filter(({ kind }) => kind !== 'shell' && kind !== 'trailer'),
-    ...(fuel ? [{ name: 'Fuel', ...fuel }] : []),
+    ...loadings.ready.masses.filter(({ kind }) => kind === 'fuel'),
   ];
   const moment = ({ mass, at }: NamedMass): number => Math.abs(mass * (at.x - load.centre.x));
   const tried = things.toSorted((a, b) => moment(b) - moment(a)).slice(0, TRIED);
@@ -39,7 +40,7 @@ export function effectsOnTrim(
 
 /** How her trim lies in the band that the hull likes, and what moving one thing would gain. */
 export function trimAdvice(
-  build: Build,
+  build: DerivedBuild,
   body: FloatingBody,
   { load, state }: Condition,
   openings: readonly Opening[],
@@ -66,29 +67,29 @@ export function trimAdvice(
 
 /** A place that is worth moving one of an item to. */
 interface Try {
-  readonly item: BuildItem;
+  readonly item: DerivedItem;
   readonly to: Move['to'];
   readonly gain: Move['gain'];
 }
 
 /** The free places of an item that are worth it, best first, and those that something stands in. */
 function search(
-  build: Build,
-  item: BuildItem,
+  build: DerivedBuild,
+  item: DerivedItem,
   boat: Pick<Parameters<typeof bestPlace>[0], 'body' | 'band' | 'openings'> & {
     readonly load: Condition['load'];
   },
 ): { readonly tries: readonly Try[]; readonly taken: TrimAdvice['taken'] } {
   const { load, ...rest } = boat;
-  const one = { name: item.name, mass: eachOf(item), at: item.at };
+  const [{ mass, at }] = item.instances;
   const places = (item.float?.places ?? []).map((place) => ({
     ...place,
     by: inTheWay(build, item, place.at),
   }));
   const { now, tried } = bestPlace({
     ...rest,
-    others: withMasses(load, [{ mass: kilograms(0 - one.mass), at: item.at }]),
-    item: one,
+    others: withMasses(load, [{ mass: kilograms(0 - mass), at }]),
+    item: { name: item.name, mass, at },
     places: places.filter(({ by }) => by === undefined),
   });
   const tries = tried.flatMap((to): readonly Try[] => {
@@ -113,9 +114,7 @@ function withoutClashes(all: readonly (readonly Try[])[]): readonly Try[] {
   return chosen.toSorted((a, b) => b.gain - a.gain);
 }
 
-function movableOf(item: BuildItem, length: number): Movable {
-  const { key, name, quantity, at } = item;
-  return { key, name, count: quantity, each: eachOf(item), along: at.x / length };
+function movableOf({ key, name, instances }: DerivedItem, length: number): Movable {
+  const [{ mass: each, at }] = instances;
+  return { key, name, count: instances.length, each, along: at.x / length };
 }
-
-const eachOf = ({ mass, quantity }: BuildItem): Kilograms => kilograms(mass / quantity);

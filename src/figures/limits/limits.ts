@@ -3,6 +3,7 @@ import {
   type FloatingBody,
   heightAbove,
   hydrostatics,
+  immerse,
 } from '../../float/index.ts';
 import {
   type Computed,
@@ -22,9 +23,12 @@ import {
   trimByEngine,
 } from '../../limits/index.ts';
 import type { MassResult, WeightedCentre } from '../../mass/index.ts';
-import type { Build } from '../../resolve/index.ts';
+import type { Build, BuildItem } from '../../resolve/index.ts';
 import {
+  type Kilograms,
   kilograms,
+  kilogramsPerCubicMetre,
+  type Metres,
   metres,
   type MetresPerSecond,
   type Radians,
@@ -33,13 +37,14 @@ import {
 import { conditionOf } from '../float/conditions.ts';
 import { floatingHull, openingsOf } from '../float/input.ts';
 import type { Afloat, FloatFigures } from '../float/types.ts';
-import { displacedTo, downfloodingHeight } from '../float/hull-form.ts';
 import { fixedVolume, type LoadAsOrdered, loadAsOrdered } from './load-as-ordered.ts';
-import { hasHelm } from '../mass/loadings.ts';
 import { methodsOf } from './jurisdiction.ts';
 
 /** Freeboard of the transom's cut-out with the engine on, m; common practice, no source. */
 const STERN_FREEBOARD = metres(0.15);
+
+/** Fresh water, the lighter: what she displaces in it is the least that she carries. */
+const FRESH = kilogramsPerCubicMetre(1000);
 
 /** What the boat may carry, estimated by the yard's methods to stand beside its own ratings. */
 export interface LimitsFigures {
@@ -74,7 +79,7 @@ export function limitsFigures(
   const { body } = floatingHull(build);
   const engine = engineFigures(build, mass, body);
   const ratings = body ? rateBoat(ratedBoat(build, mass, body), methodsOf(build.yard)) : NO_HULL;
-  const asOrdered = loadAsOrdered(build, ratings, afloat);
+  const asOrdered = loadAsOrdered(build, ratings, mass);
   return {
     ratings,
     ...(asOrdered && { asOrdered }),
@@ -96,7 +101,7 @@ function ratedBoat(build: Build, { completed }: MassResult, body: FloatingBody):
   return {
     hull: ratedHull(build),
     light: completed.mass,
-    fixedFuel: fixedFuel(build),
+    fixedFuel: kilograms(fixedVolume(build) * build.yard.fuelDensity),
     greatestDisplacement: displacedTo(body, flooding),
     loadedDisplacement: displacedTo(body, metres(flooding - hull.performance.leastFreeboard)),
     seats: hull.performance.seats ?? hull.ratings.people,
@@ -119,9 +124,21 @@ function ratedHull({ hull, items, outboard }: Build): RatedBoat['hull'] {
   };
 }
 
-/** Fuel that is no portable tank's. */
-function fixedFuel(build: Build): RatedBoat['fixedFuel'] {
-  return kilograms(fixedVolume(build) * build.yard.fuelDensity);
+/** True when it is steered by a wheel, or has a remote control. */
+const hasHelm = (items: readonly BuildItem[], what: 'wheel' | 'remote-control'): boolean =>
+  items.some(({ performance }) => performance?.helm === what);
+
+/** Mass of fresh water that she displaces, level and upright, when it stands at a height above the baseline. */
+function displacedTo(body: FloatingBody, level: Metres): Kilograms {
+  const fresh = { ...body, water: FRESH };
+  return kilograms(immerse(fresh, { level, trim: radians(0), heel: radians(0) }).volume * FRESH);
+}
+
+/** Height above the baseline at which water first comes aboard: the lowest opening, or the sheer. */
+function downfloodingHeight(build: Build): Metres {
+  const sheer = build.hull.lines.map(({ points }) => points.at(-1)?.[1] ?? 0);
+  const openings = openingsOf(build).map(({ at }) => at.z);
+  return metres(Math.min(...sheer, ...openings));
 }
 
 /** Loaded as ordered: upright, and with everyone at one side. */

@@ -1,7 +1,7 @@
 import { type Computed, EFFECTS, type IsoLoad, isoLoad, type Rating } from '../../limits/index.ts';
+import { type Loading, massOf, type MassResult } from '../../mass/index.ts';
 import type { Build } from '../../resolve/index.ts';
 import { type CubicMetres, cubicMetres, type Kilograms, kilograms } from '../../units/index.ts';
-import type { Afloat } from '../float/types.ts';
 
 /** What she is loaded with as ordered, counted as the ISO-style method counts it. */
 export interface LoadAsOrdered extends IsoLoad {
@@ -13,12 +13,12 @@ export interface LoadAsOrdered extends IsoLoad {
 export function loadAsOrdered(
   build: Build,
   ratings: Computed<readonly Rating[]>,
-  afloat: Afloat | undefined,
+  { loadings }: MassResult,
 ): LoadAsOrdered | undefined {
   if ('notComputed' in ratings) return undefined;
   const allowed = ratings.find(({ method }) => method === 'iso')?.load;
   if (allowed === undefined) return undefined;
-  const load = isoLoad(loadOf(build, afloat));
+  const load = isoLoad(loadOf(build, loadings['tanks full']));
   const left = typeof allowed === 'number' ? kilograms(allowed - load.onPlate) : allowed;
   return { ...load, left };
 }
@@ -30,17 +30,16 @@ export function fixedVolume({ order, outboard, items }: Build): CubicMetres {
   return isBuiltIn || fuel > (outboard?.model.fuel ?? 0) ? fuel : cubicMetres(0);
 }
 
-function loadOf(build: Build, afloat: Afloat | undefined): Parameters<typeof isoLoad>[0] {
-  const { order, yard, items } = build;
-  const { people } = order.boat;
-  const wells = items.reduce((sum, { float }) => sum + (float?.liveWell?.mass ?? 0), 0);
+function loadOf(build: Build, loading: Loading): Parameters<typeof isoLoad>[0] {
+  const { order, yard } = build;
+  const { people } = loading;
   const fixed = fixedVolume(build);
   return {
     people,
-    gear: kilograms(people * Math.max(EFFECTS, yard.gearPerPerson)),
+    gear: kilograms(Math.max(people * EFFECTS, massOf(loading, 'gear'))),
     fixedFuel: fixed,
     portableFuel: cubicMetres((order.fuel ?? 0) - fixed),
     fuelDensity: yard.fuelDensity,
-    ballastWater: kilograms(wells + (afloat?.ballast?.effect?.water?.mass ?? 0)),
+    ballastWater: massOf(loading, 'live-well', 'ballast'),
   };
 }

@@ -1,4 +1,5 @@
 import { clamp } from '../../maths/index.ts';
+import { massOf } from '../../mass/index.ts';
 import type { Figures } from '../types.ts';
 
 /**
@@ -7,8 +8,9 @@ import type { Figures } from '../types.ts';
  * @source derived: (rated load - load without people) / (person + gear), whole people
  */
 export function peopleByLoad({ build, mass }: Pick<Figures, 'build' | 'mass'>): number {
-  const { hull, yard, order } = build;
+  const { hull, yard } = build;
   const each = yard.personMass + yard.gearPerPerson;
-  const rest = hull.ratings.load - (mass.load - order.boat.people * each);
+  const rest =
+    hull.ratings.load - (mass.load - massOf(mass.loadings['as ordered'], 'person', 'gear'));
   return clamp(Math.floor(rest / each), 0, hull.ratings.people);
 }

@@ -1,7 +1,7 @@
 import { type StageMass, type WeighGate, weighGates } from '../../laminate/index.ts';
+import { massOf, type MassResult, sumMass } from '../../mass/index.ts';
 import type { Build, BuildItem } from '../../resolve/index.ts';
 import { decimalToNumber, type Kilograms, kilograms } from '../../units/index.ts';
-import { fuelOf } from './input.ts';
 
 /** Stages after which the boat is weighed. */
 export const WEIGHED = ['release', 'fit-out', 'wiring', 'engine', 'trailer'] as const;
@@ -17,13 +17,13 @@ export type Gate = WeighGate & { readonly stage: WeighedStage };
  * @returns kg by stage: up to the engine they add up to the boat ready to launch, with the trailer to what stands on
  * the weighbridge; stages that add nothing are left out
  */
-export function stageMasses(build: Build): readonly (StageMass & { stage: WeighedStage })[] {
-  const { items, yard } = build;
+export function stageMasses(
+  { items, yard }: Build,
+  { loadings }: MassResult,
+): readonly (StageMass & { stage: WeighedStage })[] {
   const inBoat = items.filter(({ kind }) => kind !== 'outboard' && kind !== 'trailer');
-  const sum = (some: readonly BuildItem[]): number =>
-    some.reduce((total, { mass }) => total + mass, 0);
-  const contingency = sum(inBoat) * decimalToNumber(yard.massContingency);
-  const later = sum(inBoat.filter(({ kind }) => kind !== 'shell'));
+  const contingency = sumMass(inBoat) * decimalToNumber(yard.massContingency);
+  const later = sumMass(inBoat.filter(({ kind }) => kind !== 'shell'));
   // With nothing fitted to spread it over, the contingency is the fit-out's.
   const allowance = (stage: WeighedStage, fitted: number): number => {
     if (stage !== 'fit-out' && stage !== 'wiring') return 0;
@@ -31,8 +31,8 @@ export function stageMasses(build: Build): readonly (StageMass & { stage: Weighe
     return stage === 'fit-out' ? contingency : 0;
   };
   return WEIGHED.flatMap((stage) => {
-    const fitted = sum(items.filter((item) => weighedAfter(item) === stage));
-    const fuel = stage === 'engine' ? (fuelOf(build)?.mass ?? 0) : 0;
+    const fitted = sumMass(items.filter((item) => weighedAfter(item) === stage));
+    const fuel = stage === 'engine' ? massOf(loadings.ready, 'fuel') : 0;
     const mass = fitted + allowance(stage, fitted) + fuel;
     const spread = decimalToNumber(yard.workshop.weighSpread[stage]);
     return mass > 0 ? [{ stage, mass: kilograms(mass), spread }] : [];
@@ -40,8 +40,8 @@ export function stageMasses(build: Build): readonly (StageMass & { stage: Weighe
 }
 
 /** What the boat must weigh after each stage that adds to her. */
-export function gateFigures(build: Build): readonly Gate[] {
-  const stages = stageMasses(build);
+export function gateFigures(build: Build, mass: MassResult): readonly Gate[] {
+  const stages = stageMasses(build, mass);
   return weighGates(stages, build.yard.workshop.scale).flatMap((gate, index) => {
     const stage = stages[index]?.stage;
     return stage ? [{ ...gate, stage }] : [];

@@ -1,30 +1,81 @@
-import type { MassInput } from '../../mass/index.ts';
+import type { Aboard, MassInput, PlacedMass } from '../../mass/index.ts';
 import { type Build, placeInHull } from '../../resolve/index.ts';
-import { decimalToNumber, type Kilograms, kilograms, type Point3 } from '../../units/index.ts';
+import type { Position } from '../../schema/index.ts';
+import { decimalToNumber, kilograms, type Point3 } from '../../units/index.ts';
+import type { FloatFigures } from '../float/types.ts';
 
 /** What the mass room needs of a Build. */
-export function massInput({ items, yard, order }: Build, fuel: MassInput['fuel']): MassInput {
+export function massInput(build: Build): MassInput {
+  const { items, yard } = build;
+  return { items, contingency: decimalToNumber(yard.massContingency), aboard: aboard(build) };
+}
+
+/** The same with the water that the ballast tank holds, once it was floated. */
+export function withBallast(input: MassInput, { afloat }: FloatFigures): MassInput {
+  const water = afloat?.ballast?.effect?.water;
+  if (!water) return input;
+  const { mass, centre } = water;
+  const held: PlacedMass = { name: 'Ballast water', kind: 'ballast', mass, at: centre };
+  return { ...input, aboard: { ...input.aboard, ballast: { water: held } } };
+}
+
+/** Who and what the order takes aboard: the one place where people, gear, fluids and seats are read of a Build. */
+function aboard(build: Build): Aboard {
+  const { hull, yard, order, items } = build;
+  const { condition } = order;
+  const place = (at: Position): Point3 => placeInHull(at, hull.dimensions);
   return {
-    items,
-    contingency: decimalToNumber(yard.massContingency),
-    ...(fuel && { fuel }),
-    people: { count: order.boat.people, mass: yard.personMass, gear: yard.gearPerPerson },
+    fluids: fluidsOf(build),
+    people: {
+      count: order.boat.people,
+      mass: yard.personMass,
+      seats: seatsOf(build).map(place),
+      beyond: { length: hull.dimensions.length, height: hull.dimensions.depth },
+    },
+    gear: { mass: yard.gearPerPerson, at: place(hull.gearAt) },
+    crowd: { side: place(hull.crowd.side), aft: place(hull.crowd.aft) },
+    trial: {
+      people: yard.performanceTest.people,
+      fluidShare: decimalToNumber(yard.performanceTest.fluidShare),
+    },
+    growth: { share: decimalToNumber(yard.massGrowth.share), rise: yard.massGrowth.rise },
+    ...(items.some(({ float }) => float?.tank) && { ballast: {} }),
+    ...(condition && {
+      custom: {
+        masses: condition.masses.map(({ name, mass, at }) => ({
+          name,
+          kind: 'other',
+          mass,
+          at: place(at),
+        })),
+        fluidShare: decimalToNumber(condition.fluidShare),
+        ballastFlooded: condition.ballastFlooded,
+      },
+    }),
   };
 }
 
-/** The fuel that the order is weighed with, at the hull's tank; undefined when there is none. */
-export function fuelOf({ order, yard, tank }: Build): MassInput['fuel'] {
-  if (order.fuel === undefined || order.fuel === 0) return undefined;
-  return { mass: kilograms(order.fuel * yard.fuelDensity), at: tank };
+/** The fuel that is ordered, in the tanks of the Build, and the water of live-wells. */
+function fluidsOf({ order, yard, tank, hull, items }: Build): readonly PlacedMass[] {
+  const { fuel = 0 } = order;
+  const mass = kilograms(fuel * yard.fuelDensity);
+  const surface = hull.tankSurface && { ...hull.tankSurface, density: yard.fuelDensity };
+  const inTank = {
+    name: 'Fuel',
+    kind: 'fuel',
+    mass,
+    at: tank,
+    ...(surface && { surface }),
+  } as const;
+  const wells = items.flatMap(({ name, float, at }): readonly PlacedMass[] => {
+    const well = float?.liveWell;
+    if (!well) return [];
+    const moves = well.surface && { ...well.surface, density: yard.water };
+    return [{ name, kind: 'live-well', mass: well.mass, at, ...(moves && { surface: moves }) }];
+  });
+  return fuel > 0 ? [inTank, ...wells] : wells;
 }
 
-/** Loose gear of so many people, where the hull stows it. */
-export function looseGear(
-  { yard, hull }: Pick<Build, 'yard' | 'hull'>,
-  people: number,
-): { readonly mass: Kilograms; readonly at: Point3 } {
-  return {
-    mass: kilograms(people * yard.gearPerPerson),
-    at: placeInHull(hull.gearAt, hull.dimensions),
-  };
-}
+/** The seats of the hull, that of whoever steers first. */
+const seatsOf = ({ hull: { seats, tillerSeat }, outboard }: Build): readonly Position[] =>
+  outboard?.model.steering === 'tiller' ? [tillerSeat, ...seats.slice(1)] : seats;

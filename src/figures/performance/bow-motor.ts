@@ -10,6 +10,7 @@ import {
   windageFrom,
 } from '../../performance/index.ts';
 import { findEquilibrium, hydrostatics } from '../../float/index.ts';
+import type { Loading } from '../../mass/index.ts';
 import type { Build, BuildItem } from '../../resolve/index.ts';
 import {
   decimalToNumber,
@@ -21,7 +22,6 @@ import {
 } from '../../units/index.ts';
 import type { ElectricsFigures } from '../electrics/electrics.ts';
 import { floatingHull } from '../float/input.ts';
-import type { Loading } from '../mass/loadings.ts';
 
 /** What the wind meets of one person, m²; common practice, no source. */
 const PERSON = { front: 0.35, side: 0.45 };
@@ -41,14 +41,14 @@ export interface BowMotorFigures {
 /** The motor that is ordered; undefined when there is none. */
 export function bowMotorFigures(
   build: Build,
-  loaded: Loading | undefined,
+  loaded: Loading,
   electrics: ElectricsFigures | NotComputed,
 ): BowMotorFigures | undefined {
   const item = build.items.find(({ performance }) => performance?.bowMotor);
   const motor = item?.performance?.bowMotor;
   if (!item || !motor) return undefined;
   const thrust = newtons(motor.thrust);
-  const needed = loaded ? neededFor(build, loaded) : { notComputed: 'she is not weighed loaded' };
+  const needed = neededFor(build, loaded);
   const charge = chargeAt(build, electrics, motor.voltage);
   const time = holdingFor(needed, { thrust, current: item.current }, charge);
   return { name: item.name, place: item.place, thrust, needed, time };

@@ -25,9 +25,12 @@ export function checkDrive(figures: Checked): readonly Finding[] {
 
 const model = ({ build }: Checked) => build.place(['outboard', 'model']);
 
-function doesNotPlane(figures: Checked, { loading, speed }: DriveLoading): readonly Finding[] {
+function doesNotPlane(
+  figures: Checked,
+  { name, loading, speed }: DriveLoading,
+): readonly Finding[] {
   const { build } = figures;
-  if (!build.outboard || loading.name !== 'loaded' || !('notComputed' in speed)) return [];
+  if (!build.outboard || name !== 'loaded' || !('notComputed' in speed)) return [];
   const format = createFormatter(build.yard.locale, build.yard.units);
   return [
     finding('DOES_NOT_PLANE', model(figures), {
@@ -39,7 +42,7 @@ function doesNotPlane(figures: Checked, { loading, speed }: DriveLoading): reado
 
 function mayPorpoise(
   figures: Checked,
-  { loading, speed, porpoisingAbove }: DriveLoading,
+  { name, speed, porpoisingAbove }: DriveLoading,
 ): readonly Finding[] {
   if ('notComputed' in speed || typeof porpoisingAbove === 'object') return [];
   const { trim } = speed.state;
@@ -47,30 +50,30 @@ function mayPorpoise(
   const { format } = printer(figures);
   return [
     finding('MAY_PORPOISE', model(figures), {
-      received: `${loading.name}: runs at ${format.number(trim / DEGREE, 1)}°`,
+      received: `${name}: runs at ${format.number(trim / DEGREE, 1)}°`,
       expected: `at most ${format.number(porpoisingAbove / DEGREE, 1)}°`,
     }),
   ];
 }
 
-function methodsDiffer(figures: Checked, { loading, speed }: DriveLoading): readonly Finding[] {
+function methodsDiffer(figures: Checked, { name, speed }: DriveLoading): readonly Finding[] {
   if ('notComputed' in speed || speed.agree) return [];
   const { knots } = printer(figures);
   return [
     finding('SPEED_METHODS_DIFFER', model(figures), {
-      received: `${loading.name}: ${knots(speed.speed.likely)} by Savitsky’s method, ${knots(speed.crouch)} by Crouch’s formula`,
+      received: `${name}: ${knots(speed.speed.likely)} by Savitsky’s method, ${knots(speed.crouch)} by Crouch’s formula`,
       expected: 'within a fifth of each other',
     }),
   ];
 }
 
-function outsideRange(figures: Checked, { loading, speed }: DriveLoading): readonly Finding[] {
+function outsideRange(figures: Checked, { name, speed }: DriveLoading): readonly Finding[] {
   if ('notComputed' in speed) return [];
   const outside = speed.state.outside.filter((words) => !words.startsWith(ANSWERED));
   if (outside.length === 0) return [];
   return [
     finding('OUTSIDE_METHOD_RANGE', model(figures), {
-      received: `${loading.name}: ${outside.join('; ')}`,
+      received: `${name}: ${outside.join('; ')}`,
     }),
   ];
 }

@@ -78,12 +78,13 @@ export function performanceFacts({
 }
 
 function speedFacts({
+  name,
   loading,
   speed,
   hump,
   porpoisingAbove,
 }: Figures['drive']['loadings'][number]): SpeedFacts {
-  const of = dashed(loading.name);
+  const of = dashed(name);
   const mass = MASS(loading.mass, { of });
   const band = 'notComputed' in speed ? {} : { low: speed.speed.low, high: speed.speed.high };
   return {

@@ -14,8 +14,14 @@ import {
   type SpeedEstimate,
   speedFor,
 } from '../../performance/index.ts';
-import type { MassResult } from '../../mass/index.ts';
-import type { Build } from '../../resolve/index.ts';
+import {
+  centreOf,
+  type Loading,
+  type LoadingName,
+  type MassResult,
+  type WeightedCentre,
+} from '../../mass/index.ts';
+import { type Build, outboardCentre } from '../../resolve/index.ts';
 import type { Outboard } from '../../schema/index.ts';
 import {
   decimalToNumber,
@@ -27,9 +33,7 @@ import {
 } from '../../units/index.ts';
 import type { ElectricsFigures } from '../electrics/electrics.ts';
 import { type BowMotorFigures, bowMotorFigures } from './bow-motor.ts';
-import type { FloatFigures } from '../float/types.ts';
 import { type FuelUse, fuelUse } from './fuel-use.ts';
-import { type Loading, loadingsOf, withOutboard } from '../mass/loadings.ts';
 import { dragsOf, runningOf } from './running.ts';
 
 /** Speeds that the curve of power is drawn through. */
@@ -37,11 +41,21 @@ const CURVE_SPEEDS = Array.from({ length: 20 }, (_, index) =>
   metresPerSecond((8 + 2 * index) * KNOT),
 );
 
+/** The loadings that the boat is driven in, by the names that speed has for them. */
+const DRIVEN = [
+  ['light', 'one aboard'],
+  ['light with ballast', 'one aboard with ballast'],
+  ['loaded', 'as ordered'],
+  ['loaded with ballast', 'as ordered with ballast'],
+] as const satisfies readonly (readonly [string, LoadingName])[];
+type DriveName = (typeof DRIVEN)[number][0];
+
 /** Lowest, likely and highest speed. */
 export type SpeedBand = SpeedEstimate['speed'];
 
 /** The boat in one loading, with the outboard that is ordered. */
 export interface DriveLoading {
+  readonly name: DriveName;
   readonly loading: Loading;
   /** False where the method is not for such a hull. */
   readonly applies: boolean;
@@ -59,7 +73,7 @@ export interface EngineRow {
   readonly ordered: boolean;
   /** One for each loading of `DriveFigures`, in their order. */
   readonly speeds: readonly {
-    readonly name: Loading['name'];
+    readonly name: DriveName;
     readonly speed: Computed<SpeedEstimate>;
   }[];
 }
@@ -84,15 +98,16 @@ const NO_OUTBOARD = { notComputed: 'no outboard is in this order' };
 /** Speed in every loading, by every outboard that she may carry; fuel, propeller and bow motor as ordered. */
 export function driveFigures(
   build: Build,
-  mass: MassResult,
-  float: FloatFigures,
+  { loadings }: MassResult,
   electrics: ElectricsFigures | NotComputed,
 ): DriveFigures {
   const { outboard } = build;
-  const loadings = loadingsOf(build, mass, float);
-  const driven = loadings.map((loading) => driveLoading(build, loading));
-  const loaded = driven.find(({ loading }) => loading.name === 'loaded');
-  const bowMotor = bowMotorFigures(build, loaded?.loading, electrics);
+  const driven = DRIVEN.flatMap(([name, aboard]) => {
+    const loading = loadings[aboard];
+    return loading ? [driveLoading(build, name, loading)] : [];
+  });
+  const loaded = driven.find(({ name }) => name === 'loaded');
+  const bowMotor = bowMotorFigures(build, loadings['as ordered'], electrics);
   return {
     loadings: driven,
     drags: dragsOf(build),
@@ -106,10 +121,11 @@ export function driveFigures(
   };
 }
 
-function driveLoading(build: Build, loading: Loading): DriveLoading {
+function driveLoading(build: Build, name: DriveName, loading: Loading): DriveLoading {
   const running = runningOf(build, loading);
   if ('notComputed' in running) {
     return {
+      name,
       loading,
       applies: false,
       speed: running,
@@ -120,6 +136,7 @@ function driveLoading(build: Build, loading: Loading): DriveLoading {
   }
   const speed = build.outboard ? speedOf(build, running, build.outboard.model) : NO_OUTBOARD;
   return {
+    name,
     loading,
     applies: true,
     speed,
@@ -148,13 +165,18 @@ function engineRow(
   driven: readonly DriveLoading[],
 ): EngineRow {
   const ordered = build.outboard?.model.id === model.id;
-  const speeds = driven.map(({ loading, speed }) => {
-    const { name } = loading;
+  const speeds = driven.map(({ name, loading, speed }) => {
     if (ordered && build.outboard?.mass === mass) return { name, speed };
     const running = runningOf(build, withOutboard(loading, build, mass));
     return { name, speed: 'notComputed' in running ? running : speedOf(build, running, model) };
   });
   return { model, mass, ordered, speeds };
+}
+
+/** The same with another outboard, or one where there was none. */
+function withOutboard({ masses }: Loading, { hull }: Build, mass: Kilograms): WeightedCentre {
+  const others = masses.filter(({ kind }) => kind !== 'outboard');
+  return centreOf([...others, { mass, at: outboardCentre(hull.dimensions) }]);
 }
 
 function speedOf(build: Build, running: Running, model: Outboard): Computed<SpeedEstimate> {

@@ -1,11 +1,11 @@
-import { resolveOrder } from '../../resolve/index.ts';
+import { type Build, resolveOrder } from '../../resolve/index.ts';
 import type { Catalogue, SourcedOrder } from '../../schema/index.ts';
 import type { IsoDate } from '../../units/index.ts';
 import { priceBuild } from '../compute-figures.ts';
 import type { Figures } from '../types.ts';
 
 /** A Build with its price. */
-export type Priced = Pick<Figures, 'build' | 'price'>;
+export type Priced = { readonly build: Build } & Pick<Figures, 'price'>;
 
 /**
  * What an order would cost by the price lists and exchange rates of a day, which need not be its own.

@@ -1,4 +1,4 @@
-import { centreOf, type MassResult } from '../../mass/index.ts';
+import type { MassResult } from '../../mass/index.ts';
 import type { Build } from '../../resolve/index.ts';
 import type { Trailer } from '../../schema/index.ts';
 import {
@@ -22,7 +22,6 @@ import {
   vehicleMargins,
 } from '../../tow/index.ts';
 import { type Kilograms, kilograms, metres, type Metres } from '../../units/index.ts';
-import { looseGear } from '../mass/input.ts';
 import { placeOf } from '../limits/jurisdiction.ts';
 import { shapeOf, type WinchPost, winchPostOf } from './winch-post.ts';
 
@@ -74,11 +73,10 @@ function trailerFigures(build: Build, trailer: Trailer, mass: MassResult): Trail
   const { order, hull } = build;
   const place = placeOf(build);
   const vehicle = order.tow?.vehicle;
-  const { ready } = mass;
-  const gear = looseGear(build, order.boat.people);
+  const stowed = mass.loadings['stowed for the road'];
   const boat: TowedBoat = {
-    mass: mass.towedBoat,
-    centre: centreOf([{ mass: ready.mass, at: ready.centre }, gear]).centre.x,
+    mass: stowed.mass,
+    centre: stowed.centre.x,
     bow: hull.dimensions.length,
   };
   const shape = shapeOf(trailer);

@@ -1,0 +1,1 @@
+export { derive, type DerivedBuild, type DerivedItem, type Instance } from './derive.ts';
