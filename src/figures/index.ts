@@ -14,6 +14,16 @@ export { conditionOf } from './float/conditions.ts';
 export { FULL_TANK } from '../float/index.ts';
 export type { Figures } from './types.ts';
 export type { Afloat, Ballast, FloatFigures, Move, Swamped } from './float/types.ts';
+export { customerAlternative, customerFigures, customerVariation } from './customer/customer.ts';
+export type {
+  CustomerAlternative,
+  CustomerBuild,
+  CustomerElectrics,
+  CustomerFigures,
+  CustomerFinding,
+  CustomerTrailer,
+  CustomerVariation,
+} from './customer/types.ts';
 export { type Priced, priceOn } from './price/price-on.ts';
 export { peopleByLoad } from './limits/people-by-load.ts';
 export type { DriveFigures, DriveLoading, EngineRow, SpeedBand } from './performance/speed.ts';
