@@ -1,6 +1,6 @@
 export type Severity = 'error' | 'warning' | 'note';
 
-/** Who a finding is for, from the one who sees least: whoever comes later sees it too. */
+/** Who may read a finding or a fact, from the one who sees least: whoever comes later sees it too. */
 export const AUDIENCES = ['customer', 'workshop', 'office'] as const;
 export type Audience = (typeof AUDIENCES)[number];
 
