@@ -1,5 +1,10 @@
 import { type QuoteView, quoteView } from '../documents/index.ts';
-import type { FiguredOrder, Figures } from '../figures/index.ts';
+import {
+  customerAlternative,
+  customerFigures,
+  type FiguredOrder,
+  type Figures,
+} from '../figures/index.ts';
 import { type Finding, stoppingIssue } from '../findings/index.ts';
 import { driftOf, freezeQuote, isAgreed, type IssuedQuote } from '../issued/index.ts';
 import { digestOf, headOf, sealedText } from '../read/index.ts';
@@ -114,11 +119,14 @@ function viewOf(
   before: IssuedQuote | undefined,
 ): QuoteView {
   const drift = before && driftOf(before, figures);
-  return quoteView(figures, {
+  return quoteView(customerFigures(figures), {
     fontCss: drawingFontCss(),
     revision,
-    alternatives,
-    ...(before && drift && { earlier: { ...before, drift } }),
+    alternatives: alternatives.map(customerAlternative),
+    ...(before &&
+      drift && {
+        earlier: { revision: before.revision, issuedOn: before.issuedOn, drift },
+      }),
   });
 }
 

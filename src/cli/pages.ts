@@ -15,7 +15,13 @@ import {
   quoteView,
   variationsView,
 } from '../documents/index.ts';
-import type { FiguredOrder, Figures } from '../figures/index.ts';
+import {
+  customerAlternative,
+  customerFigures,
+  customerVariation,
+  type FiguredOrder,
+  type Figures,
+} from '../figures/index.ts';
 import { checkAcceptance, standingQuote } from '../issued/index.ts';
 import type { LedgerLine } from '../read/index.ts';
 import type { Status, Yard } from '../schema/index.ts';
@@ -140,26 +146,15 @@ function plannedDocuments(
   { issued, overview }: LoadedWorkspace,
 ): readonly PlannedDocument[] {
   if (!figures || !quoted) return [];
-  const { number, dates, status } = figures.build.order;
+  const { number, status } = figures.build.order;
   const state = overview.orders.find(({ entry }) => entry.figures === figures);
   const { planned, account } = state ?? {};
   const fontCss = drawingFontCss();
   let picture: ReturnType<typeof drawBoat> | undefined;
   const drawn = () => (picture ??= drawBoat(figures, fontCss));
-  const document = (
-    half: 'yard' | 'customer',
-    file: Exclude<Page['template'], 'order' | 'sections' | 'index' | 'checks'>,
-    name: string,
-    view: PlannedDocument['view'],
-  ): PlannedDocument => ({
-    number,
-    name,
-    url: `${half}/${number}/${file}.html`,
-    pdf: `${half}/${number}/${pdfName(file, number)}`,
-    template: file,
-    date: dates.quoted ?? dates.enquiry,
-    view,
-  });
+  const sold = customerFigures(quoted);
+  const built = quoted === figures ? sold : customerFigures(figures);
+  const document = documentOf(figures);
   const half = HANDOVER_HALF.get(status);
   const pack = half === 'yard' ? 'Preview of handover pack' : 'Handover pack';
   return [
@@ -167,9 +162,9 @@ function plannedDocuments(
       ? []
       : [
           document('customer', 'quote', 'Draft quote', () =>
-            quoteView(quoted, {
+            quoteView(sold, {
               fontCss,
-              alternatives,
+              alternatives: alternatives.map(customerAlternative),
               ...(quoted === figures && { drawn: drawn() }),
             }),
           ),
@@ -182,17 +177,42 @@ function plannedDocuments(
       }),
     ),
     ...(half
-      ? [document(half, 'handover', pack, () => handoverView(figures, { fontCss, drawn: drawn() }))]
+      ? [document(half, 'handover', pack, () => handoverView(built, { fontCss, drawn: drawn() }))]
       : []),
     ...(account && variations.length > 0
       ? [
           document('customer', 'variations', 'Variations', () =>
-            variationsView({ quoted, variations, account }),
+            variationsView({
+              quoted: sold,
+              variations: variations.map(customerVariation),
+              account,
+            }),
           ),
         ]
       : []),
   ];
 }
+
+/** A document of one order, in its half of the site. */
+const documentOf =
+  ({ build }: Figures) =>
+  (
+    half: 'yard' | 'customer',
+    file: Exclude<Page['template'], 'order' | 'sections' | 'index' | 'checks'>,
+    name: string,
+    view: PlannedDocument['view'],
+  ): PlannedDocument => {
+    const { number, dates } = build.order;
+    return {
+      number,
+      name,
+      url: `${half}/${number}/${file}.html`,
+      pdf: `${half}/${number}/${pdfName(file, number)}`,
+      template: file,
+      date: dates.quoted ?? dates.enquiry,
+      view,
+    };
+  };
 
 /** The quotes that count, each of an order of which nothing is in doubt. */
 function sealedDocuments({ read, issued, ledger }: LoadedWorkspace): readonly SealedDocument[] {

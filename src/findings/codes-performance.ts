@@ -1,114 +1,203 @@
-import type { CodeFacts } from './code-facts.ts';
+import { type CodeFacts, WITH_LIMIT } from './code-facts.ts';
 
 /** What a check of speed, limits and towing can find. */
 export const PERFORMANCE_CODES = {
   DOES_NOT_PLANE: {
     severity: 'warning',
+    audience: 'customer',
+    toCustomer:
+      'With this load the outboard is estimated to be too weak to lift the boat onto the plane',
+    figures: '{received}',
     means: 'The outboard is too weak to lift the boat onto the plane, loaded as ordered',
     mend: 'Choose a stronger outboard, carry less, or tell the customer',
   },
   MAY_PORPOISE: {
     severity: 'warning',
+    audience: 'customer',
+    safety: true,
+    toCustomer:
+      'At full throttle the bow may begin to rise and fall by itself and throw people about: slow down if it does',
+    figures: WITH_LIMIT,
     means: 'At full throttle the boat may begin to porpoise',
     mend: 'Give batteries or gear places further forward in the order; on the trial trim the outboard in and look for it',
   },
   BOW_MOTOR_WEAK: {
     severity: 'warning',
+    audience: 'customer',
+    toCustomer:
+      'The bow motor is estimated to be too weak to hold the boat in the wind and current that the shop allows for',
+    figures: '{received}. Needed: {expected}',
     means: 'The bow motor cannot hold the boat against the wind and current that the yard names',
     mend: 'Choose a stronger motor, or tell the customer in how much wind it holds',
   },
   SPEED_METHODS_DIFFER: {
     severity: 'note',
+    audience: 'customer',
+    toCustomer:
+      'Two ways of estimating the speed differ by more than a fifth: take the speed for a guess until the trial',
     means: 'Two methods differ by more than a fifth on the speed',
     mend: 'Tell the customer that the speed is a guess until the trial',
   },
   OUTSIDE_METHOD_RANGE: {
     severity: 'note',
+    audience: 'customer',
+    toCustomer:
+      'The speed is estimated outside the range that the method was made for: take it for a guess until the trial',
     means: 'A speed is estimated outside the range that its method was made for',
     mend: 'Tell the customer that the speed is a guess until the trial',
   },
   PEOPLE_OVER_METHOD: {
     severity: 'error',
+    audience: 'customer',
+    safety: true,
+    toCustomer: 'More people are to go aboard than one of our methods is estimated to allow',
+    figures: '{received} people. Limit: {expected}',
     means: 'More people are ordered for than a method that the yard goes by allows',
     mend: 'Lower the number of people or take something out; or prove more by a test and take the method out of the yard file',
   },
   POWER_OVER_METHOD: {
     severity: 'error',
+    audience: 'customer',
+    safety: true,
+    toCustomer: 'The outboard has more power than one of our methods is estimated to allow',
+    figures: WITH_LIMIT,
     means: 'The outboard has more power than a method that the yard goes by allows',
     mend: 'Choose a smaller outboard; or prove more by a test and take the method out of the yard file',
   },
   LOAD_OVER_METHOD: {
     severity: 'error',
+    audience: 'customer',
+    safety: true,
+    toCustomer: 'The boat is estimated to carry more than one of our methods allows',
+    figures: WITH_LIMIT,
     means: 'The order carries more than a method that the yard goes by allows',
     mend: 'Take something out or lower the number of people; or prove more by a test and take the method out of the yard file',
   },
   STERN_FREEBOARD_LOW: {
     severity: 'warning',
+    audience: 'customer',
+    safety: true,
+    toCustomer:
+      'With the outboard on and nobody aboard, the stern is estimated to lie low: a wave from behind may come in',
+    figures: '{received} above the water. Limit: {expected}',
     means: 'With the outboard on and nobody aboard, an opening at the stern is close to the water',
     mend: 'Choose a lighter outboard, move batteries and tanks forward, or close the opening; look at it on the trial',
   },
   STEERING_MISMATCH: {
     severity: 'warning',
+    audience: 'customer',
+    safety: true,
+    toCustomer: 'Outboard, steering and control do not go together',
+    figures: '{received}',
     means: 'Outboard, steering and control do not go together',
     mend: 'Choose steering and control that suit the outboard',
   },
   CATEGORY_NOT_SCREENED: {
     severity: 'warning',
+    audience: 'customer',
+    safety: true,
+    toCustomer:
+      'Loaded as ordered, the boat is estimated to fail our check for a design category: keep to calm, sheltered water until its stability is tested',
+    figures: '{received}',
     means: 'Loaded as ordered, the boat does not stand up to the screening for a design category',
     mend: 'Lower the number of people or take something out; have her stability tested before anything is said of a category',
   },
   NOT_REQUIRED_BY_LAW: {
     severity: 'note',
+    audience: 'workshop',
     means: 'A method that the yard goes by does not cover this boat',
     mend: 'Add a method that covers her to methods: under limits: in the yard file',
   },
   BRAKES_MISSING: {
     severity: 'error',
+    audience: 'customer',
+    safety: true,
+    toCustomer: 'The trailer lacks brakes that the rules ask for at this mass',
+    figures: '{received}',
     means: 'The trailer lacks brakes that the rules ask for at this mass',
     mend: 'Choose a trailer with such brakes',
   },
   BRAKES_ADVISED: {
     severity: 'warning',
+    audience: 'customer',
+    safety: true,
+    toCustomer:
+      'The rules let this trailer do without brakes that a stricter reading asks for: ask the authority before you tow',
+    figures: '{received}. Advised: {expected}',
     means: 'The rules let the trailer do without brakes that a stricter reading asks for',
     mend: 'Choose a trailer with brakes, or ask the authority',
   },
   BALL_LOAD_LOW: {
     severity: 'warning',
+    audience: 'customer',
+    safety: true,
+    toCustomer: 'Too little of the mass is estimated to rest on the tow ball: the trailer may sway',
+    figures: WITH_LIMIT,
     means: 'Too little of the mass is on the tow ball: the trailer may sway',
     mend: 'Move the winch post forward',
   },
   BALL_LOAD_HIGH: {
     severity: 'warning',
+    audience: 'customer',
+    safety: true,
+    toCustomer:
+      'Too much of the mass is estimated to rest on the tow ball: the vehicle may steer and brake badly',
+    figures: WITH_LIMIT,
     means: 'Too much of the mass is on the tow ball',
     mend: 'Move the winch post aft',
   },
   AXLE_OR_TYRE_OVERLOADED: {
     severity: 'error',
+    audience: 'customer',
+    safety: true,
+    toCustomer: 'An axle or a tyre of the trailer is estimated to carry more than it is rated for',
+    figures: WITH_LIMIT,
     means: 'An axle or a tyre of the trailer carries more than it is rated for',
     mend: 'Choose a stronger trailer, or take something out of the boat',
   },
   TRAILER_TOO_WIDE: {
     severity: 'warning',
+    audience: 'customer',
+    safety: true,
+    toCustomer:
+      'The boat on its trailer is estimated to be wider than the road allows without a permit',
+    figures: WITH_LIMIT,
     means: 'Boat or trailer is wider than the road allows',
     mend: 'Ask the authority for a permit, or choose a narrower trailer',
   },
   TRAILER_TOO_LONG: {
     severity: 'warning',
+    audience: 'customer',
+    safety: true,
+    toCustomer:
+      'The boat on its trailer is estimated to be longer than the road, or the place that you named, allows',
+    figures: WITH_LIMIT,
     means: 'Boat and trailer are longer than the road, or the place that the order names, allows',
     mend: 'Move the winch post forward, choose a shorter trailer, or ask the authority for a permit',
   },
   WINCH_POST_OUT_OF_REACH: {
     severity: 'warning',
+    audience: 'workshop',
     means: 'The order sets the winch post where the trailer does not let it stand',
     mend: 'Set winchPost: within what the trailer allows, or leave it out',
   },
   VEHICLE_OVERLOADED: {
     severity: 'error',
+    audience: 'customer',
+    safety: true,
+    toCustomer:
+      'Your vehicle is estimated to tow more than its maker allows, by what you told us of it',
+    figures: WITH_LIMIT,
     means: 'The towing vehicle is asked for more than its maker allows',
     mend: 'Take something out of the boat, choose a lighter trailer, or tow with another vehicle',
   },
   ROOF_OVERLOADED: {
     severity: 'error',
+    audience: 'customer',
+    safety: true,
+    toCustomer:
+      'The boat is estimated to be heavier than the roof of your vehicle or its rack may carry',
+    figures: WITH_LIMIT,
     means: 'The boat is heavier than the roof or its bars may carry',
     mend: 'Take something out of the boat, or put her on a trailer',
   },

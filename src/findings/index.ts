@@ -1,5 +1,5 @@
-export type { CodeFacts, Severity } from './code-facts.ts';
-export { ISSUED_CODES } from './codes-issued.ts';
+export { safetyFindings, seenBy, toldToCustomer } from './audience.ts';
+export type { Audience, CodeFacts, Severity } from './code-facts.ts';
 export { FINDING_CODES, type FindingCode } from './codes.ts';
 export {
   type Finding,

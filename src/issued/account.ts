@@ -1,4 +1,9 @@
-import { type Fact, factsOf, type FiguredVariation, type Figures } from '../figures/index.ts';
+import {
+  type CustomerBuild,
+  type CustomerVariation,
+  type Fact,
+  factsOf,
+} from '../figures/index.ts';
 import { type Finding, finding } from '../findings/index.ts';
 import {
   addMoney,
@@ -83,8 +88,8 @@ export function agreedMargin(
 
 /** What a variation adds to the drive-away price: as signed, else as computed; undefined when it cannot be built. */
 export function priceChange(
-  { variation, differences }: FiguredVariation,
-  { build }: Pick<Figures, 'build'>,
+  { variation, differences }: Pick<CustomerVariation, 'variation' | 'differences'>,
+  { build }: { readonly build: Pick<CustomerBuild, 'currency'> },
 ): Money | undefined {
   const signed = variation.agreed?.price;
   return signed ? moneyOf(signed, build.currency) : differences?.driveAway;

@@ -24,7 +24,7 @@ export function checkCompatibility(
       ...checkFits(value, hull, place),
       ...checkQuantity(value, quantity, place),
       ...checkRequirements(value.name, value.requires, ordered, place, catalogue),
-      ...excludedBy(value.id, chosen, place),
+      ...excludedBy(value, chosen, place),
     ]),
   ];
 }
@@ -37,10 +37,7 @@ export function checkRequirements(
   place: Place,
   catalogue: Catalogue,
 ): readonly Finding[] {
-  const nameOf = (id: string): string => {
-    const known = catalogue.options.get(id);
-    return known ? `${known.value.name} (${id})` : id;
-  };
+  const nameOf = (id: string): string => catalogue.options.get(id)?.value.name ?? id;
   return requires
     .map((requirement) => (typeof requirement === 'string' ? [requirement] : requirement))
     .filter((anyOf) => !anyOf.some((id) => ordered.has(id)))
@@ -99,8 +96,8 @@ function placesTaken(chosen: readonly Chosen[]): readonly Finding[] {
       if (!first || first.id === value.id) return [];
       return [
         finding('PLACE_TAKEN', place, {
-          received: `${value.name} at ${spot}`,
-          expected: `nothing there beside ${first.name} (${first.id})`,
+          received: `${value.name} and ${first.name} at ${spot}`,
+          expected: 'one of the two',
         }),
       ];
     }),
@@ -135,7 +132,11 @@ function checkQuantity(
 }
 
 /** An exclusion holds both ways but is reported once, at the later of the two. */
-function excludedBy(id: string, chosen: readonly Chosen[], place: Place): readonly Finding[] {
+function excludedBy(
+  { id, name }: GroupedOption['value'],
+  chosen: readonly Chosen[],
+  place: Place,
+): readonly Finding[] {
   const self = chosen.findIndex(({ option }) => option.value.id === id);
   const excludes = new Set(chosen[self]?.option.value.excludes);
   return chosen
@@ -144,8 +145,8 @@ function excludedBy(id: string, chosen: readonly Chosen[], place: Place): readon
     .filter((earlier) => excludes.has(earlier.id) || earlier.excludes.includes(id))
     .map((earlier) =>
       finding('EXCLUDED', place, {
-        received: `${id} together with ${earlier.id}`,
-        expected: `one of the two`,
+        received: `${name} together with ${earlier.name}`,
+        expected: 'one of the two',
       }),
     );
 }

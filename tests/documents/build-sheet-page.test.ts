@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { buildSheetView, handoverView } from '../../src/documents/index.ts';
+import { customerFigures } from '../../src/figures/index.ts';
 import { finding } from '../../src/findings/index.ts';
 import { renderPages } from '../../src/site/index.ts';
 import { fittedFigures } from './fitted-build.ts';
@@ -26,7 +27,7 @@ beforeAll(async () => {
     {
       url: 'customer/2026-001/handover.html',
       template: 'handover',
-      view: handoverView(figures, { fontCss: '' }),
+      view: handoverView(customerFigures(figures), { fontCss: '' }),
     },
   ]);
   for (const { url, html } of rendered) {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { HandoverView } from '../../src/documents/handover/types.ts';
+import { customerFigures } from '../../src/figures/index.ts';
 import { handoverView } from '../../src/documents/handover/handover.ts';
 import { amperes } from '../../src/units/index.ts';
 import { breakable, fittedFigures } from './fitted-build.ts';
@@ -9,7 +10,7 @@ import { SECRETS } from './invented-build.ts';
 type Wanted = Parameters<typeof fittedFigures>[0];
 
 const pack = (wanted: Wanted = {}): HandoverView =>
-  breakable(handoverView(fittedFigures(wanted), { fontCss: '' }));
+  breakable(handoverView(customerFigures(fittedFigures(wanted)), { fontCss: '' }));
 
 const DATES = { enquiry: '2026-02-02', quoted: '2026-03-14', accepted: '2026-03-20' };
 const SERIAL = {
@@ -84,7 +85,7 @@ describe('masses and limits', () => {
   it('are as computed, with a blank or with what was weighed and when', () => {
     const masses = [{ stage: 'engine', mass: '263', date: '2026-07-01', by: 'Fitter' }];
     const figures = fittedFigures({ order: { record: { masses } } });
-    const view = breakable(handoverView(figures, { fontCss: '' }));
+    const view = breakable(handoverView(customerFigures(figures), { fontCss: '' }));
     const kg = (mass: number) => `${Math.round(mass)} kg`;
     expect(view.masses).toMatchObject([
       { condition: 'Completed', computed: kg(figures.mass.completed.mass), weighed: '', when: '' },

@@ -6,7 +6,7 @@ import {
   type OrderPageView,
   quoteView,
 } from '../../src/documents/index.ts';
-import { type Figures, figuresData } from '../../src/figures/index.ts';
+import { customerFigures, type Figures, figuresData } from '../../src/figures/index.ts';
 import { overviewOrders } from '../../src/plan/index.ts';
 import type { IsoDate } from '../../src/units/index.ts';
 import { catalogue, orders } from '../demonstration/workspace.ts';
@@ -18,8 +18,8 @@ const { orders: states } = overviewOrders(orders, quoteDays, '2026-11-26' as Iso
 function documentsOf(figures: Figures, page: OrderPageView) {
   const font = { fontCss: '' };
   const [quote, pack, sheet] = [
-    quoteView(figures, font),
-    handoverView(figures, font),
+    quoteView(customerFigures(figures), font),
+    handoverView(customerFigures(figures), font),
     buildSheetView(figures, font),
   ];
   const words = (id: string): string =>

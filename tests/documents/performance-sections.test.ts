@@ -7,7 +7,7 @@ import type { Section } from '../../src/documents/sections/section.ts';
 import { speedSection } from '../../src/documents/order-page/speed-section.ts';
 import { towingSection } from '../../src/documents/order-page/towing-section.ts';
 import { speedChange } from '../../src/documents/sections/words.ts';
-import type { Figures } from '../../src/figures/index.ts';
+import { customerFigures, type Figures } from '../../src/figures/index.ts';
 import { createFormatter, metresPerSecond } from '../../src/units/index.ts';
 import { inventedFigures } from './invented-build.ts';
 import { figuresOf as figuresOfHull, orders } from '../demonstration/workspace.ts';
@@ -102,7 +102,7 @@ describe('speed, limits and towing of every order', () => {
 
 describe('what the customer reads of it', () => {
   it('is an estimate that a trial confirms', () => {
-    const [speed, range, ball, road] = performanceFigures(figuresOf('DC-2606'));
+    const [speed, range, ball, road] = performanceFigures(customerFigures(figuresOf('DC-2606')));
     expect(speed).toMatchObject({ label: 'Speed, estimated' });
     expect(speed?.value).toMatch(/^\d+ to \d+.kn$/);
     for (const one of [speed, range]) expect(one?.method).toMatch(/^Estimated, trial to confirm/);
@@ -112,19 +112,21 @@ describe('what the customer reads of it', () => {
   });
 
   it('says that she does not plane, and nothing where the method is not for her hull', () => {
-    expect(performanceFigures(figuresOf('DC-2608'))[0]?.value).toBe('not on the plane');
-    expect(performanceFigures(inventedFigures())).toEqual([]);
+    expect(performanceFigures(customerFigures(figuresOf('DC-2608')))[0]?.value).toBe(
+      'not on the plane',
+    );
+    expect(performanceFigures(customerFigures(inventedFigures()))).toEqual([]);
   });
 
   it('tells who carries her on a roof what she weighs there, and that the papers decide', () => {
-    const roof = performanceFigures(figuresOf('DC-2608')).at(-1);
+    const roof = performanceFigures(customerFigures(figuresOf('DC-2608'))).at(-1);
     expect(roof).toMatchObject({ label: 'On a roof' });
     expect(roof?.method).toMatch(/within the .* papers decide/);
     expect(towingSection(figuresOf('DC-2608'), '').words.at(-1)).toMatch(/^On a roof/);
   });
 
   it('is a plate that nobody signed yet', () => {
-    const [plate] = plateDrawing(figuresOf('DC-2601'), '');
+    const [plate] = plateDrawing(customerFigures(figuresOf('DC-2601')), '');
     expect(plate?.alt).toContain('Draft: for the builder to confirm and sign');
     expect(plate?.alt).toContain('DCB-D0430-2601');
     expect(plate?.alt).toMatch(/verify by/);

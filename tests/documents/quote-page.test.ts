@@ -1,11 +1,12 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { quoteView } from '../../src/documents/index.ts';
+import { customerFigures } from '../../src/figures/index.ts';
 import { renderPages } from '../../src/site/index.ts';
 import { inventedFigures, SECRETS } from './invented-build.ts';
 
 let html = '';
 beforeAll(async () => {
-  const view = quoteView(inventedFigures(), { fontCss: '' });
+  const view = quoteView(customerFigures(inventedFigures()), { fontCss: '' });
   const [page] = await renderPages([
     { url: 'customer/2026-001/quote.html', template: 'quote', view },
   ]);

@@ -1,13 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { QuoteView } from '../../src/documents/quote/types.ts';
+import { customerFigures } from '../../src/figures/index.ts';
 import { quoteView } from '../../src/documents/quote/quote.ts';
 import { minorUnits } from '../../src/money/index.ts';
 import type { Forbidden, KeysOf } from './forbidden-keys.ts';
 import { type Invented, inventedFigures, type InventedItem, SECRETS } from './invented-build.ts';
 
 const quote = (wanted: Invented = {}): QuoteView =>
-  quoteView(inventedFigures(wanted), { fontCss: '' });
+  quoteView(customerFigures(inventedFigures(wanted)), { fontCss: '' });
 
 /** Cents of a printed amount: "−$1,250.05" gives -125005. Nothing printed gives nothing. */
 function cents(printed: string): bigint {
@@ -81,7 +82,7 @@ describe('the quote’s printed amounts', () => {
 
   it('are those of the figures, with tax or before it', () => {
     const figures = inventedFigures();
-    const view = quoteView(figures, { fontCss: '' });
+    const view = quoteView(customerFigures(figures), { fontCss: '' });
     expect(cents(view.price.driveAway)).toBe(minorUnits(figures.price.driveAway));
     const before = quote({ pricesInclude: false });
     expect(itemsTotal(before)).toBe(minorUnits(figures.price.listPrice));
@@ -120,7 +121,10 @@ describe('the quote’s standing', () => {
   });
 
   it('is an offer once it is issued, until its last day, which it names; a draft before', () => {
-    const { standing, signatures } = quoteView(inventedFigures(), { fontCss: '', revision: 1 });
+    const { standing, signatures } = quoteView(customerFigures(inventedFigures()), {
+      fontCss: '',
+      revision: 1,
+    });
     expect([standing.kind, signatures.length]).toEqual(['offer', 2]);
     expect(standing.sentence).toContain('13 April 2026');
     expect(kindOf()).toEqual(['draft', 0]);

@@ -2,6 +2,7 @@ import { rmSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { loadWorkspace } from '../../src/cli/load.ts';
 import { buildSheetView, handoverView, quoteView } from '../../src/documents/index.ts';
+import { customerFigures } from '../../src/figures/index.ts';
 import { planOrderOf, practiceOf } from '../../src/plan/index.ts';
 import type { IsoDate } from '../../src/units/index.ts';
 import { renderPages } from '../../src/site/index.ts';
@@ -32,8 +33,12 @@ const pages = new Map<string, string>();
 beforeAll(async () => {
   const options = { fontCss: '' };
   const rendered = await renderPages([
-    { url: 'a/quote.html', template: 'quote', view: quoteView(figures, options) },
-    { url: 'a/handover.html', template: 'handover', view: handoverView(figures, options) },
+    { url: 'a/quote.html', template: 'quote', view: quoteView(customerFigures(figures), options) },
+    {
+      url: 'a/handover.html',
+      template: 'handover',
+      view: handoverView(customerFigures(figures), options),
+    },
     { url: 'a/build-sheet.html', template: 'build-sheet', view: buildSheetView(figures, options) },
   ]);
   for (const { url, html } of rendered) pages.set(url, withoutStyles(html));
@@ -53,7 +58,9 @@ describe('the papers of a bare boat', () => {
     expect(pages.get('a/build-sheet.html')).not.toContain('table class="places"');
   });
   it('say nothing of fuses to whoever has no wire', () => {
-    const headings = handoverView(figures, { fontCss: '' }).cautions.map(({ heading }) => heading);
+    const headings = handoverView(customerFigures(figures), { fontCss: '' }).cautions.map(
+      ({ heading }) => heading,
+    );
     expect(headings).not.toContain('Wiring and fuses');
     expect(headings).toContain('Load and stability');
   });

@@ -1,7 +1,7 @@
 import { rmSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { type VariationsView, variationsView } from '../../src/documents/index.ts';
-import { figureOrders } from '../../src/figures/index.ts';
+import { customerFigures, customerVariation, figureOrders } from '../../src/figures/index.ts';
 import { accountOf } from '../../src/issued/index.ts';
 import { readWorkspace } from '../../src/read/index.ts';
 import { OPTIONS, ORDER, workspaceOf } from '../read/samples.ts';
@@ -29,7 +29,11 @@ variations:
     view: {},
     figures: quoted,
   };
-  return variationsView({ quoted, variations, account: accountOf(accepted, order.value) });
+  return variationsView({
+    quoted: customerFigures(quoted),
+    variations: variations.map(customerVariation),
+    account: accountOf(accepted, order.value),
+  });
 }
 
 const cents = (text: string): number => Number(text.replaceAll(/[$,+.]/g, '').replace('−', '-'));

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { electricsSection } from '../../src/documents/order-page/electrics-section.ts';
 import { type BuildSheetView, buildSheetView, handoverView } from '../../src/documents/index.ts';
 import { laminateSection } from '../../src/documents/order-page/laminate-section.ts';
-import type { Figures } from '../../src/figures/index.ts';
+import { customerFigures, type Figures } from '../../src/figures/index.ts';
 import { byNumber, figuresOf } from '../demonstration/workspace.ts';
 import { breakable } from './fitted-build.ts';
 
@@ -124,7 +124,7 @@ describe('the wiring stage', () => {
 
 describe('the handover pack', () => {
   it('has a day’s use that adds up, the hours of autonomy, and how far to trust them', () => {
-    const { energy } = breakable(handoverView(wired, { fontCss: '' }));
+    const { energy } = breakable(handoverView(customerFigures(wired), { fontCss: '' }));
     // Lights 0.7 A x 4 h and pump 3.8 A x 0.1 h: 3.2 Ah; half of 70 Ah lasts 11.0 days.
     expect(energy?.rows.map(({ aDay }) => aDay)).toEqual(['2.8 Ah', '0.4 Ah']);
     expect(energy?.total).toBe('3.2 Ah');
@@ -136,7 +136,9 @@ describe('the handover pack', () => {
   });
 
   it('says nothing of electrics that there are not', () => {
-    expect(handoverView(figuresOf('teal-370'), { fontCss: '' }).energy).toBeUndefined();
+    expect(
+      handoverView(customerFigures(figuresOf('teal-370')), { fontCss: '' }).energy,
+    ).toBeUndefined();
   });
 });
 

@@ -9,6 +9,8 @@ import {
   nearestName,
   positionAt,
   renderFinding,
+  seenBy,
+  toldToCustomer,
 } from '../../src/findings/index.ts';
 
 const codes = Object.keys(FINDING_CODES) as FindingCode[];
@@ -49,6 +51,25 @@ describe('a finding', () => {
     expect(hasErrors([warning])).toBe(false);
     expect(hasErrors([warning, finding('UNKNOWN_ID', place, { received: 'x' })])).toBe(true);
     expect(hasErrors([])).toBe(false);
+  });
+});
+
+describe('who is told', () => {
+  const told = (code: FindingCode, expected?: string) =>
+    toldToCustomer({ code, received: '40 L', ...(expected !== undefined && { expected }) });
+  it('is the customer of little, the workshop of more and the office of all', () => {
+    const seen = (code: FindingCode) =>
+      (['customer', 'workshop', 'office'] as const).filter((reader) => seenBy({ code }, reader));
+    expect(seen('FOAM_SHORT')).toEqual(['customer', 'workshop', 'office']);
+    expect(seen('LAYUP_MASS_OFF')).toEqual(['workshop', 'office']);
+    expect(seen('MARGIN_BELOW_FLOOR')).toEqual(['office']);
+  });
+  it('reads the figures of a finding after its words, where it has them and they are fit to be told', () => {
+    const { toCustomer } = FINDING_CODES.FOAM_SHORT;
+    expect(told('FOAM_SHORT', '$& 50 L')).toEqual([toCustomer, '40 L. Needed: $& 50 L']);
+    expect(told('FOAM_SHORT')).toEqual([toCustomer]);
+    expect(told('FLOAT_SWAMPED', '50 L')).toHaveLength(1);
+    expect(told('MARGIN_BELOW_FLOOR', '20 %')).toEqual([]);
   });
 });
 

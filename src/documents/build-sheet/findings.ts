@@ -1,23 +1,12 @@
-import { type Finding, FINDING_CODES, ISSUED_CODES } from '../../findings/index.ts';
+import { type Finding, FINDING_CODES, seenBy } from '../../findings/index.ts';
 import type { ShopFinding } from './types.ts';
-
-/** What is about money or the offer is the office's: the shop floor's sheet leaves it out. */
-const FOR_THE_OFFICE: ReadonlySet<string> = new Set<string>([
-  ...Object.keys(ISSUED_CODES),
-  'KIT_DIFFERS',
-  'MARGIN_BELOW_FLOOR',
-  'PART_PRICE_LATER',
-  'EXCHANGE_DATE',
-  'PACKAGE_SAVES_NOTHING',
-  'PAID_TOO_MUCH',
-]);
 
 const WORDS = { error: 'Error', warning: 'Warning', note: 'Note' } as const;
 const ORDER = ['error', 'warning', 'note'] as const;
 
 /** What the checks found that whoever builds must know, one entry a code, the gravest first. */
 export function shopFindings(findings: readonly Finding[]): readonly ShopFinding[] {
-  const told = findings.filter(({ code }) => !FOR_THE_OFFICE.has(code));
+  const told = findings.filter((one) => seenBy(one, 'workshop'));
   const codes = [...new Set(told.map(({ code }) => code))];
   return ORDER.flatMap((severity) =>
     codes

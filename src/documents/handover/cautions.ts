@@ -1,4 +1,4 @@
-import type { Build } from '../../resolve/index.ts';
+import type { CustomerFigures } from '../../figures/index.ts';
 import type { CautionGroup } from './types.ts';
 
 /**
@@ -6,24 +6,9 @@ import type { CautionGroup } from './types.ts';
  *
  * @source common practice, no source
  */
-export function handoverCautions(build: Build): readonly CautionGroup[] {
-  return [
-    AFLOAT,
-    FUEL,
-    ...(isWired(build) ? [WIRING] : []),
-    ...(build.trailer ? [TOWING] : []),
-    RULES,
-  ];
+export function handoverCautions({ build, isWired }: CustomerFigures): readonly CautionGroup[] {
+  return [AFLOAT, FUEL, ...(isWired ? [WIRING] : []), ...(build.trailer ? [TOWING] : []), RULES];
 }
-
-/** True of a boat that something electric is in, her outboard's starter too. */
-const isWired = ({ items, outboard }: Build): boolean =>
-  outboard?.model.starting === 'electric' ||
-  items.some(({ current, electrics, hours }) => {
-    const has =
-      electrics !== undefined && Object.values(electrics).some((one) => one !== undefined);
-    return current > 0 || has || hours.some(({ stage }) => stage === 'wiring');
-  });
 
 const AFLOAT: CautionGroup = {
   heading: 'Load and stability',

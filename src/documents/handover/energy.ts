@@ -1,4 +1,8 @@
-import { type Figures, type SeriesBank, ELECTRICS_BASIS } from '../../figures/index.ts';
+import {
+  type CustomerElectrics,
+  type CustomerFigures,
+  ELECTRICS_BASIS,
+} from '../../figures/index.ts';
 import { createFormatter, type Formatter } from '../../units/index.ts';
 import { ampereHours, autonomyText, chargeText, hoursText } from '../sections/energy-words.ts';
 import type { HandoverView } from './types.ts';
@@ -11,7 +15,7 @@ const SOURCES = {
 } as const;
 
 /** The owner's electrics: what each thing draws in a day, how long the batteries last, how long they charge. */
-export function handoverEnergy({ build, electrics }: Figures): HandoverView['energy'] {
+export function handoverEnergy({ build, electrics }: CustomerFigures): HandoverView['energy'] {
   if ('notComputed' in electrics || electrics.circuits.length === 0) return undefined;
   const format = createFormatter(build.yard.locale, build.yard.units);
   const { circuits, budget, bank, charging, seriesBanks, volts: nominal } = electrics;
@@ -58,7 +62,7 @@ export function handoverEnergy({ build, electrics }: Figures): HandoverView['ene
 
 /** Batteries in series for one device: they feed nothing else, and need a charger of their own voltage. */
 function seriesFigures(
-  { volts, bank }: SeriesBank,
+  { volts, bank }: CustomerElectrics['seriesBanks'][number],
   format: Formatter,
 ): NonNullable<HandoverView['energy']>['figures'] {
   const label = `Batteries in series, ${volts}${NO_BREAK}V`;

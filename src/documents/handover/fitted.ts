@@ -1,9 +1,10 @@
-import type { DerivedBuild, DerivedItem } from '../../derive/index.ts';
+import type { CustomerBuild } from '../../figures/index.ts';
 import { createFormatter } from '../../units/index.ts';
 import type { FittedGroup, HandoverField, HandoverView } from './types.ts';
 import { describeItem, groupItems } from '../quote/items.ts';
 
-type Recorded = NonNullable<DerivedBuild['order']['record']>['serials'];
+type CustomerItem = CustomerBuild['items'][number];
+type Recorded = NonNullable<CustomerBuild['order']['record']>['serials'];
 
 /**
  * What is in the boat, group by group, with its serial numbers or blanks for them.
@@ -13,7 +14,7 @@ type Recorded = NonNullable<DerivedBuild['order']['record']>['serials'];
  * @param numbers - the number of an item in the drawing, by its key
  */
 export function fittedItems(
-  build: DerivedBuild,
+  build: CustomerBuild,
   numbers: ReadonlyMap<string, string>,
 ): Pick<HandoverView, 'fitted' | 'otherSerials'> {
   const { hull, items, order } = build;
@@ -37,9 +38,9 @@ export function fittedItems(
 
 /** One field for each that is ordered of an item with serial numbers, and for every number on record. */
 function serialsOf(
-  item: DerivedItem,
+  item: CustomerItem,
   recorded: Recorded,
-  { items, yard }: DerivedBuild,
+  { items, yard }: CustomerBuild,
 ): readonly HandoverField[] {
   const own = recorded.filter((one) => ownerOf(one, items) === item).map(({ serial }) => serial);
   const count = Math.max(own.length, item.serial ? item.instances.length : 0);
@@ -56,8 +57,8 @@ function serialsOf(
  */
 function ownerOf(
   { item: written }: Recorded[number],
-  items: readonly DerivedItem[],
-): DerivedItem | undefined {
+  items: readonly CustomerItem[],
+): CustomerItem | undefined {
   const text = written.trim().toLowerCase();
   const named = items
     .filter(({ name }) => beginsWith(text, name.toLowerCase()))

@@ -1,5 +1,4 @@
-import type { Figures } from '../../figures/index.ts';
-import type { Build } from '../../resolve/index.ts';
+import type { CustomerBuild, CustomerFigures } from '../../figures/index.ts';
 import { createFormatter, formatDate } from '../../units/index.ts';
 import { handoverFloat } from '../sections/float-customer.ts';
 import { handoverCautions } from './cautions.ts';
@@ -12,11 +11,12 @@ import { plateDrawing } from './plate-drawing.ts';
 import { drawBoat } from '../sections/boat-drawing.ts';
 import type { QuoteOptions } from '../quote/quote.ts';
 import { shopHead } from '../sections/shop-head.ts';
+import { shouldKnow } from '../sections/told.ts';
 import { boatName, customerLines, sentence } from '../sections/words.ts';
 
 /** The customer's handover pack: what the boat is, carries and weighs, what was tried, and how to keep her. */
 export function handoverView(
-  figures: Figures,
+  figures: CustomerFigures,
   { fontCss, drawn = drawBoat(figures, fontCss) }: QuoteOptions,
 ): HandoverView {
   const { build } = figures;
@@ -37,18 +37,19 @@ export function handoverView(
     masses: handoverMasses(figures),
     massMethod: handoverMassMethod(figures),
     carries: carryFigures(figures),
+    shouldKnow: shouldKnow(figures.findings),
     basis: sentence(hull.ratings.basis),
     floats: handoverFloat(figures),
     energy: handoverEnergy(figures),
     trials: trialRuns(figures),
     checklist: yard.handoverChecks,
     care: yard.care.map(sentence),
-    cautions: handoverCautions(build),
+    cautions: handoverCautions(figures),
     signatures: [`For ${yard.shop.name}`, `For ${order.customer.name}`],
   };
 }
 
-function documentHead(build: Build, { kind }: HandoverView['standing']): DocumentHead {
+function documentHead(build: CustomerBuild, { kind }: HandoverView['standing']): DocumentHead {
   const { order, yard } = build;
   const pack = `${kind === 'preview' ? 'Preview of handover pack' : 'Handover pack'} ${order.number}`;
   return {
@@ -63,7 +64,10 @@ function documentHead(build: Build, { kind }: HandoverView['standing']): Documen
 }
 
 /** Handed over, or a preview with blanks to fill. */
-function handoverStanding({ order: { status, dates }, yard }: Build): HandoverView['standing'] {
+function handoverStanding({
+  order: { status, dates },
+  yard,
+}: CustomerBuild): HandoverView['standing'] {
   const { handedOver } = dates;
   if (status === 'handed-over') {
     return {
@@ -82,7 +86,7 @@ function handoverStanding({ order: { status, dates }, yard }: Build): HandoverVi
   };
 }
 
-function identity({ order, hull, yard, outboard }: Build): readonly HandoverField[] {
+function identity({ order, hull, yard, outboard }: CustomerBuild): readonly HandoverField[] {
   const { handedOver } = order.dates;
   const format = createFormatter(yard.locale, yard.units);
   const { length, beam } = hull.dimensions;

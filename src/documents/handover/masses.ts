@@ -1,5 +1,4 @@
-import type { Figures } from '../../figures/index.ts';
-import type { Build } from '../../resolve/index.ts';
+import type { CustomerBuild, CustomerFigures } from '../../figures/index.ts';
 import type { Stage } from '../../schema/index.ts';
 import {
   createFormatter,
@@ -17,7 +16,7 @@ import { NO_BREAK } from '../../units/index.ts';
 const BLANK_RUNS = 3;
 
 /** Masses as computed beside masses as weighed, in the conditions that an owner meets. */
-export function handoverMasses(figures: Figures): readonly HandoverMass[] {
+export function handoverMasses(figures: CustomerFigures): readonly HandoverMass[] {
   const { build, mass } = figures;
   const { outboard, trailer, yard, order } = build;
   const format = formatterOf(build);
@@ -52,12 +51,12 @@ export function handoverMasses(figures: Figures): readonly HandoverMass[] {
 }
 
 /** How the masses were found and how far to trust them. */
-export function handoverMassMethod({ build: { yard } }: Figures): string {
+export function handoverMassMethod({ build: { yard } }: CustomerFigures): string {
   return `Computed: estimated as the sum of the items with ${percentText(yard.massContingency)} contingency; verify by weighing. Where the two differ, what was weighed counts.`;
 }
 
 /** What she may carry, by the shop's rating. */
-export function carryFigures({ build, mass, trailerLoad }: Figures): readonly KeyFigure[] {
+export function carryFigures({ build, mass, trailerLoad }: CustomerFigures): readonly KeyFigure[] {
   const { ratings } = build.hull;
   const { yard, trailer, outboard, order } = build;
   const format = formatterOf(build);
@@ -96,7 +95,7 @@ export function carryFigures({ build, mass, trailerLoad }: Figures): readonly Ke
 }
 
 /** Runs on the water as recorded, or rows to write them in. */
-export function trialRuns({ build }: Figures): readonly TrialRun[] {
+export function trialRuns({ build }: CustomerFigures): readonly TrialRun[] {
   const { order, yard } = build;
   const format = formatterOf(build);
   const runs = order.record?.trials ?? [];
@@ -121,7 +120,7 @@ interface Condition {
 
 /** @param after - the stage after which she is weighed in this condition */
 function massRow(
-  { build }: Figures,
+  { build }: CustomerFigures,
   after: Stage,
   { condition, contains, computed }: Condition,
 ): HandoverMass {
@@ -137,8 +136,9 @@ function massRow(
   };
 }
 
-function fuelWords({ order: { fuel } }: Build, format: Formatter): readonly string[] {
+function fuelWords({ order: { fuel } }: CustomerBuild, format: Formatter): readonly string[] {
   return fuel === undefined || fuel === 0 ? [] : [`${format.volume(fuel)} of fuel`];
 }
 
-const formatterOf = ({ yard }: Build): Formatter => createFormatter(yard.locale, yard.units);
+const formatterOf = ({ yard }: CustomerBuild): Formatter =>
+  createFormatter(yard.locale, yard.units);

@@ -1,5 +1,5 @@
 import { drawCapacityPlate, type PlateFact } from '../../draw/index.ts';
-import type { Figures } from '../../figures/index.ts';
+import type { CustomerFigures } from '../../figures/index.ts';
 import { createFormatter } from '../../units/index.ts';
 import { type Picture, pictureOf } from '../sections/picture.ts';
 import { boatName, capital } from '../sections/words.ts';
@@ -7,7 +7,7 @@ import { boatName, capital } from '../sections/words.ts';
 type Captioned = Picture & { readonly caption: string };
 
 /** A draft of the capacity plate; nothing where no method could rate her. */
-export function plateDrawing(figures: Figures, fontCss: string): readonly Captioned[] {
+export function plateDrawing(figures: CustomerFigures, fontCss: string): readonly Captioned[] {
   const { build, limits } = figures;
   if ('notComputed' in limits.ratings) return [];
   const drawing = drawCapacityPlate({
@@ -23,7 +23,7 @@ export function plateDrawing(figures: Figures, fontCss: string): readonly Captio
 }
 
 /** What the shop stands for; what is not settled yet is blank. */
-function shopFacts({ build }: Figures): readonly PlateFact[] {
+function shopFacts({ build }: CustomerFigures): readonly PlateFact[] {
   const { hull, yard, order } = build;
   const format = createFormatter(yard.locale, yard.units);
   return [
@@ -42,7 +42,7 @@ function shopFacts({ build }: Figures): readonly PlateFact[] {
 }
 
 /** What each method estimates, and what it wants on the plate. */
-function methodFacts({ build, limits }: Figures): readonly PlateFact[] {
+function methodFacts({ build, limits }: CustomerFigures): readonly PlateFact[] {
   const { locale, units } = build.yard;
   const format = createFormatter(locale, units);
   const ratings = 'notComputed' in limits.ratings ? [] : limits.ratings;
@@ -57,7 +57,7 @@ function methodFacts({ build, limits }: Figures): readonly PlateFact[] {
   });
 }
 
-function cautionsOf({ limits, build }: Figures): readonly string[] {
+function cautionsOf({ limits, build }: CustomerFigures): readonly string[] {
   const ratings = 'notComputed' in limits.ratings ? [] : limits.ratings;
   const lists = limits.plate.lists.filter(({ facts }) => facts.length > 0);
   return [

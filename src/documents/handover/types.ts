@@ -74,6 +74,8 @@ export interface HandoverView {
   readonly masses: readonly HandoverMass[];
   readonly massMethod: string;
   readonly carries: readonly KeyFigure[];
+  /** What a person could be hurt by not knowing; empty when there is nothing. */
+  readonly shouldKnow: readonly string[];
   readonly basis: string;
   /** What she draws and how long her batteries last; absent without electrics. */
   readonly energy:

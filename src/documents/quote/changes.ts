@@ -1,6 +1,6 @@
 import type { Drift } from '../../issued/index.ts';
 import { formatMoney, isZero, type Money } from '../../money/index.ts';
-import type { Yard } from '../../schema/index.ts';
+import type { CustomerBuild } from '../../figures/index.ts';
 import { formatDate, type IsoDate } from '../../units/index.ts';
 import type { QuoteView } from './types.ts';
 
@@ -8,13 +8,15 @@ import type { QuoteView } from './types.ts';
 export interface EarlierRevision {
   readonly revision: number;
   readonly issuedOn: IsoDate;
-  readonly drift: Drift;
+  readonly drift: Pick<Drift, 'was' | 'now'> & {
+    readonly rows: readonly Pick<Drift['rows'][number], 'name' | 'was' | 'now'>[];
+  };
 }
 
 /** What changed since the revision before: rows with their old and new price, never why. */
 export function quoteChanges(
   { revision, issuedOn, drift }: EarlierRevision,
-  yard: Yard,
+  yard: CustomerBuild['yard'],
 ): NonNullable<QuoteView['changes']> {
   const print = (amount: Money): string => (isZero(amount) ? '' : formatMoney(amount, yard.locale));
   return {

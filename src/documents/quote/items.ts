@@ -1,9 +1,9 @@
-import type { Figures } from '../../figures/index.ts';
-import { formatMoney, isZero, type Money, sumMoney } from '../../money/index.ts';
-import type { DerivedItem } from '../../derive/index.ts';
-import type { Build, BuildItem } from '../../resolve/index.ts';
+import type { CustomerBuild, CustomerFigures } from '../../figures/index.ts';
+import { formatMoney, isZero, sumMoney } from '../../money/index.ts';
 import { createFormatter } from '../../units/index.ts';
 import type { QuoteGroup, QuoteItem } from './types.ts';
+
+type CustomerItem = CustomerBuild['items'][number];
 
 /**
  * What the customer gets, group by group in the order of the catalogue, priced as the yard shows prices.
@@ -11,16 +11,18 @@ import type { QuoteGroup, QuoteItem } from './types.ts';
  * @param numbers - the number of an item in the drawing, by its key
  */
 export function quoteGroups(
-  figures: Figures,
+  figures: CustomerFigures,
   numbers: ReadonlyMap<string, string>,
 ): readonly QuoteGroup[] {
   const { build } = figures;
   const { yard, hull } = build;
-  const prices = pricesByKey(figures);
-  const print = (items: readonly BuildItem[]): string => {
-    const amounts = items.flatMap(({ key }) => prices.get(key) ?? []);
+  const withTax = yard.tax.pricesInclude;
+  const lines = new Map(figures.price.lines.map((line) => [line.key, line]));
+  const print = (items: readonly CustomerItem[]): string => {
+    const priced = items.flatMap(({ key }) => lines.get(key) ?? []);
+    const amounts = priced.map((line) => (withTax ? line.priceWithTax : line.price));
     const whole = sumMoney(amounts, build.currency);
-    const free = isZero(whole) && items.every((item) => item.free !== undefined);
+    const free = isZero(whole) && priced.every(({ isFree }) => isFree);
     return free ? 'no charge' : formatMoney(whole, yard.locale);
   };
   const shown = yard.showPrices;
@@ -42,12 +44,12 @@ export function quoteGroups(
 export interface ItemGroup {
   readonly name: string;
   readonly isHull: boolean;
-  readonly items: readonly DerivedItem[];
+  readonly items: readonly CustomerItem[];
 }
 
 /** Items by group, groups in the order in which they first appear. */
-export function groupItems(items: readonly DerivedItem[]): readonly ItemGroup[] {
-  const groups = new Map<string, { name: string; isHull: boolean; items: DerivedItem[] }>();
+export function groupItems(items: readonly CustomerItem[]): readonly ItemGroup[] {
+  const groups = new Map<string, { name: string; isHull: boolean; items: CustomerItem[] }>();
   for (const item of items) {
     const isHull = item.kind === 'shell' || item.kind === 'structure';
     const id = isHull ? 'hull' : `${item.kind}: ${item.group}`;
@@ -58,22 +60,17 @@ export function groupItems(items: readonly DerivedItem[]): readonly ItemGroup[] 
   return [...groups.values()];
 }
 
-function pricesByKey({ price, build }: Figures): ReadonlyMap<string, Money> {
-  const withTax = build.yard.tax.pricesInclude;
-  return new Map(price.lines.map((line) => [line.key, withTax ? line.priceWithTax : line.price]));
-}
-
 /** What an item is, in words for its buyer. */
 export function describeItem(
-  { kind, name, description, quantity }: BuildItem,
-  build: Build,
+  { kind, name, description, quantity }: CustomerItem,
+  build: CustomerBuild,
 ): Pick<QuoteItem, 'name' | 'description' | 'quantity'> {
   const made = { outboard: outboardSentence, trailer: trailerSentence };
   const words = kind === 'outboard' || kind === 'trailer' ? made[kind](build) : description;
   return { name, description: words ?? '', quantity: quantity > 1 ? `${quantity} ×` : '' };
 }
 
-function outboardSentence({ outboard, yard }: Build): string {
+function outboardSentence({ outboard, yard }: CustomerBuild): string {
   if (!outboard) return '';
   const { power, steering, starting } = outboard.model;
   const rated = createFormatter(yard.locale, yard.units).power(power);
@@ -82,7 +79,7 @@ function outboardSentence({ outboard, yard }: Build): string {
   return `${rated}, ${steered}, ${started}.`;
 }
 
-function trailerSentence({ trailer, yard }: Build): string {
+function trailerSentence({ trailer, yard }: CustomerBuild): string {
   if (!trailer) return '';
   const format = createFormatter(yard.locale, yard.units);
   const brakes = trailer.brakes === 'none' ? 'unbraked' : `${trailer.brakes} brakes`;

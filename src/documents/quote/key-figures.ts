@@ -1,4 +1,4 @@
-import type { Figures } from '../../figures/index.ts';
+import type { CustomerFigures } from '../../figures/index.ts';
 import { createFormatter, type Formatter } from '../../units/index.ts';
 import { floatKeyFigures } from '../sections/float-customer.ts';
 import { performanceFigures } from './speed-figures.ts';
@@ -9,7 +9,7 @@ import { capital } from '../sections/words.ts';
 const TO_CONFIRM = 'to be confirmed by test under local rules';
 
 /** The figures that a customer asks about first, each with how it was found and who confirms it. */
-export function keyFigures(figures: Figures): readonly KeyFigure[] {
+export function keyFigures(figures: CustomerFigures): readonly KeyFigure[] {
   const { build } = figures;
   const format = createFormatter(build.yard.locale, build.yard.units);
   const { dimensions } = build.hull;
@@ -30,7 +30,7 @@ export function keyFigures(figures: Figures): readonly KeyFigure[] {
   ];
 }
 
-function boatMass({ build, mass }: Figures, format: Formatter): KeyFigure {
+function boatMass({ build, mass }: CustomerFigures, format: Formatter): KeyFigure {
   const { outboard, order, yard } = build;
   const fuel = order.fuel === undefined || order.fuel === 0 ? undefined : format.volume(order.fuel);
   const aboard = [
@@ -47,7 +47,10 @@ function boatMass({ build, mass }: Figures, format: Formatter): KeyFigure {
   };
 }
 
-function trailerMass({ build, mass, trailerLoad }: Figures, format: Formatter): KeyFigure[] {
+function trailerMass(
+  { build, mass, trailerLoad }: CustomerFigures,
+  format: Formatter,
+): KeyFigure[] {
   if (!build.trailer || !trailerLoad) return [];
   return [
     {
@@ -58,7 +61,7 @@ function trailerMass({ build, mass, trailerLoad }: Figures, format: Formatter): 
   ];
 }
 
-function outboardPower({ build }: Figures, format: Formatter): KeyFigure {
+function outboardPower({ build }: CustomerFigures, format: Formatter): KeyFigure {
   const { ratings } = build.hull;
   const most = `The shop rates this hull for up to ${format.power(ratings.power)}`;
   return build.outboard
@@ -74,7 +77,10 @@ function outboardPower({ build }: Figures, format: Formatter): KeyFigure {
       };
 }
 
-type Rating = Exclude<Figures['limits']['ratings'], { readonly notComputed: string }>[number];
+type Rating = Exclude<
+  CustomerFigures['limits']['ratings'],
+  { readonly notComputed: string }
+>[number];
 
 /** What keeps the number of people where it is, and what would take more. */
 function governingWords({ by, not: [next] }: NonNullable<Rating['governing']>): string {
@@ -83,7 +89,7 @@ function governingWords({ by, not: [next] }: NonNullable<Rating['governing']>): 
 }
 
 /** What each method that the yard goes by makes of the people, and what binds. */
-function estimates({ limits }: Figures): string {
+function estimates({ limits }: CustomerFigures): string {
   const ratings = 'notComputed' in limits.ratings ? [] : limits.ratings;
   return ratings
     .flatMap(({ name, people: most, governing }) =>
@@ -94,7 +100,7 @@ function estimates({ limits }: Figures): string {
     .join('');
 }
 
-function people(figures: Figures, format: Formatter): KeyFigure {
+function people(figures: CustomerFigures, format: Formatter): KeyFigure {
   const { build } = figures;
   return {
     label: 'People',
@@ -103,7 +109,7 @@ function people(figures: Figures, format: Formatter): KeyFigure {
   };
 }
 
-function load({ build, mass }: Figures, format: Formatter): KeyFigure {
+function load({ build, mass }: CustomerFigures, format: Formatter): KeyFigure {
   const { ratings } = build.hull;
   const { personMass, gearPerPerson } = build.yard;
   return {

@@ -1,4 +1,4 @@
-import type { Figures } from '../../figures/index.ts';
+import type { CustomerFigures } from '../../figures/index.ts';
 import {
   addMoney,
   formatMoney,
@@ -15,7 +15,7 @@ import { sentence } from '../sections/words.ts';
 type Print = (money: Money) => string;
 
 /** The price of the whole: the drive-away price and the sums that lead to it, to the cent. */
-export function quotePrice(figures: Figures): QuoteView['price'] {
+export function quotePrice(figures: CustomerFigures): QuoteView['price'] {
   const { price, build } = figures;
   const { tax, locale, showPrices } = build.yard;
   const print: Print = (money) => formatMoney(money, locale);
@@ -48,8 +48,8 @@ export function percentText({ amount, scale }: Decimal): string {
 }
 
 function sumsWithTax(
-  price: Figures['price'],
-  build: Figures['build'],
+  price: CustomerFigures['price'],
+  build: CustomerFigures['build'],
   print: Print,
 ): readonly QuoteSum[] {
   const { name } = build.yard.tax;
@@ -69,8 +69,8 @@ function sumsWithTax(
 }
 
 function sumsBeforeTax(
-  price: Figures['price'],
-  build: Figures['build'],
+  price: CustomerFigures['price'],
+  build: CustomerFigures['build'],
   print: Print,
 ): readonly QuoteSum[] {
   const { name, rate } = build.yard.tax;
@@ -89,13 +89,13 @@ function sumsBeforeTax(
   ];
 }
 
-function taxDetail({ order, yard }: Figures['build'], rate: Decimal): string {
+function taxDetail({ order, yard }: CustomerFigures['build'], rate: Decimal): string {
   return order.zeroRated ? `Zero-rated: ${yard.tax.zeroRated ?? ''}` : `At ${percentText(rate)}`;
 }
 
 function discountPart(
   discount: Money,
-  { order }: Figures['build'],
+  { order }: CustomerFigures['build'],
   print: Print,
 ): readonly QuoteSum[] {
   if (!order.discount || isZero(discount)) return [];
@@ -103,7 +103,7 @@ function discountPart(
 }
 
 function tradeInTaxPart(
-  { tradeInTax }: Figures['price'],
+  { tradeInTax }: CustomerFigures['price'],
   tax: string,
   print: Print,
 ): readonly QuoteSum[] {
@@ -126,7 +126,7 @@ function signedPart(
 const negated = (amount: Money): Money => subtractMoney(subtractMoney(amount, amount), amount);
 
 /** What a customer should know about the price beside its sums. */
-function priceRemarks({ price, build }: Figures, print: Print): readonly string[] {
+function priceRemarks({ price, build }: CustomerFigures, print: Print): readonly string[] {
   const { order, packages, yard } = build;
   const saved = packages.flatMap(({ name, keys }) => {
     const saving = sumMoney(

@@ -1,6 +1,5 @@
-import type { FiguredAlternative, Figures } from '../../figures/index.ts';
+import type { CustomerAlternative, CustomerBuild, CustomerFigures } from '../../figures/index.ts';
 import { formatMoney } from '../../money/index.ts';
-import type { Build } from '../../resolve/index.ts';
 import { formatDate } from '../../units/index.ts';
 import { type DocumentHead, pdfName } from '../sections/head.ts';
 import { type BoatDrawing, drawBoat } from '../sections/boat-drawing.ts';
@@ -12,6 +11,7 @@ import { type EarlierRevision, quoteChanges } from './changes.ts';
 import { quoteFacts, quoteStanding, type Standing } from './standing.ts';
 import type { QuoteView } from './types.ts';
 import { shopHead } from '../sections/shop-head.ts';
+import { shouldKnow } from '../sections/told.ts';
 import { boatName, customerLines, sentence } from '../sections/words.ts';
 
 /** What the drawing of a quote is made with. */
@@ -23,14 +23,14 @@ export interface QuoteOptions {
   /** Given when the quote is issued: it is what the sheet is called from then on. */
   readonly revision?: number;
   /** The same boat otherwise. */
-  readonly alternatives?: readonly FiguredAlternative[];
+  readonly alternatives?: readonly CustomerAlternative[];
   /** Given when it takes the place of an earlier one. */
   readonly earlier?: EarlierRevision;
 }
 
 /** The customer's quote: what they get, what it weighs and carries, and one price with nothing left to add. */
 export function quoteView(
-  figures: Figures,
+  figures: CustomerFigures,
   {
     fontCss,
     drawn = drawBoat(figures, fontCss),
@@ -52,6 +52,7 @@ export function quoteView(
     sentences: [hull.sentence, order.boat.use].map(sentence),
     pictures: drawn.pictures,
     price: quotePrice(figures),
+    shouldKnow: shouldKnow(figures.findings),
     groups: quoteGroups(figures, drawn.numbers),
     payments: price.payments.map(({ name, when, amount }) => ({
       name,
@@ -70,7 +71,7 @@ export function quoteView(
 }
 
 function documentHead(
-  build: Build,
+  build: CustomerBuild,
   standing: Standing,
   revision: number | undefined,
 ): DocumentHead {
@@ -95,7 +96,7 @@ function titleWord({ kind }: Standing): string {
   return kind === 'closed' ? 'Closed quote' : 'Quote';
 }
 
-function notIncluded({ yard, outboard, trailer }: Build): readonly string[] {
+function notIncluded({ yard, outboard, trailer }: CustomerBuild): readonly string[] {
   return [
     ...(outboard ? [] : ['An outboard']),
     ...(trailer ? [] : ['A trailer']),

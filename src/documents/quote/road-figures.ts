@@ -1,15 +1,15 @@
-import type { Figures, TrailerFigures } from '../../figures/index.ts';
+import type { CustomerFigures, CustomerTrailer } from '../../figures/index.ts';
 import { kilograms, metres } from '../../units/index.ts';
 import { performancePrinter } from '../sections/performance-words.ts';
 import type { KeyFigure } from './types.ts';
 import { brakeWords } from '../sections/brake-words.ts';
 
 /** What a customer who tows or carries her asks: mass on the ball, length, brakes, the roof. */
-export function roadFigures(figures: Figures): readonly KeyFigure[] {
+export function roadFigures(figures: CustomerFigures): readonly KeyFigure[] {
   return [...trailerFigures(figures), ...roofFigure(figures)];
 }
 
-function roofFigure({ build, tow }: Figures): readonly KeyFigure[] {
+function roofFigure({ build, tow }: CustomerFigures): readonly KeyFigure[] {
   const [onRoof] = tow.roof ?? [];
   if (!onRoof) return [];
   const { format } = performancePrinter(build);
@@ -22,7 +22,7 @@ function roofFigure({ build, tow }: Figures): readonly KeyFigure[] {
   ];
 }
 
-function trailerFigures({ build, tow }: Figures): readonly KeyFigure[] {
+function trailerFigures({ build, tow }: CustomerFigures): readonly KeyFigure[] {
   const { trailer } = tow;
   if (!trailer) return [];
   const { format } = performancePrinter(build);
@@ -49,7 +49,7 @@ function trailerFigures({ build, tow }: Figures): readonly KeyFigure[] {
   ];
 }
 
-function vehicleWords({ vehicle }: TrailerFigures): string {
+function vehicleWords({ vehicle }: CustomerTrailer): string {
   if ('notComputed' in vehicle || vehicle.length === 0)
     return 'Check what your vehicle’s tow ball may carry.';
   return vehicle.every(({ holds }) => holds)

@@ -1,22 +1,24 @@
-import { type DriveLoading, type Figures, reserveOf } from '../../figures/index.ts';
+import { type CustomerFigures, reserveOf } from '../../figures/index.ts';
 import { performancePrinter } from '../sections/performance-words.ts';
 import type { KeyFigure } from './types.ts';
 import { roadFigures } from './road-figures.ts';
 
+type Loading = CustomerFigures['drive']['loadings'][number];
+
 /** Speed, range and towing for the customer, each an estimate that says so; what is not computed is left out. */
-export function performanceFigures(figures: Figures): readonly KeyFigure[] {
+export function performanceFigures(figures: CustomerFigures): readonly KeyFigure[] {
   return [...speedFigure(figures), ...rangeFigure(figures), ...roadFigures(figures)];
 }
 
-function speedFigure({ build, drive }: Figures): readonly KeyFigure[] {
+function speedFigure({ build, drive }: CustomerFigures): readonly KeyFigure[] {
   const { outboard, order } = build;
   if (!outboard) return [];
   const print = performancePrinter(build);
-  const of = (name: DriveLoading['name']) => drive.loadings.find((one) => one.name === name);
+  const of = (name: Loading['name']) => drive.loadings.find((one) => one.name === name);
   const [light, loaded] = [of('light'), of('loaded')];
   const people = order.boat.people === 1 ? 'one person' : `${order.boat.people} people`;
   if (!loaded?.applies) return [];
-  const also = (words: string, one: DriveLoading | undefined): readonly string[] =>
+  const also = (words: string, one: Loading | undefined): readonly string[] =>
     one && !('notComputed' in one.speed) ? [`${words} ${print.band(one.speed.speed)}.`] : [];
   const isAlone = light && light.loading.people < loaded.loading.people;
   const method = [
@@ -33,18 +35,18 @@ function speedFigure({ build, drive }: Figures): readonly KeyFigure[] {
   return [{ label: 'Speed, estimated', value, method: method.join(' ') }];
 }
 
-function crouchWords({ speed }: DriveLoading, knots: (speed: number) => string): string {
+function crouchWords({ speed }: Loading, knots: (speed: number) => string): string {
   return 'notComputed' in speed
     ? ''
     : `; a second estimate, by Crouch’s formula, gives ${knots(speed.crouch)}`;
 }
 
-function outsideWords({ speed }: DriveLoading): readonly string[] {
+function outsideWords({ speed }: Loading): readonly string[] {
   if ('notComputed' in speed || speed.state.outside.length === 0) return [];
   return [`Outside the method’s range (${speed.state.outside.join('; ')}): take it for a guess.`];
 }
 
-function rangeFigure({ build, drive }: Figures): readonly KeyFigure[] {
+function rangeFigure({ build, drive }: CustomerFigures): readonly KeyFigure[] {
   const print = performancePrinter(build);
   const at = (name: string) => drive.fuel.find((one) => one.name === name);
   const [cruise, full] = [at('cruise'), at('full throttle')];

@@ -1,4 +1,4 @@
-import type { Build } from '../../resolve/index.ts';
+import type { CustomerBuild } from '../../figures/index.ts';
 import { addDays, formatDate } from '../../units/index.ts';
 import type { Fact, QuoteView } from './types.ts';
 
@@ -8,7 +8,10 @@ export type Standing = QuoteView['standing'];
  * Whether the quote is a draft, an offer or closed: in a word, and in a sentence. Only what is issued is an offer, for
  * only that cannot move.
  */
-export function quoteStanding({ order, yard }: Build, revision: number | undefined): Standing {
+export function quoteStanding(
+  { order, yard }: CustomerBuild,
+  revision: number | undefined,
+): Standing {
   const { dates, status } = order;
   if (status === 'closed') {
     return {
@@ -34,7 +37,7 @@ export function quoteStanding({ order, yard }: Build, revision: number | undefin
 
 /** Number and dates at the head of the quote. */
 export function quoteFacts(
-  { order, yard }: Build,
+  { order, yard }: CustomerBuild,
   { kind }: Standing,
   revision: number | undefined,
 ): readonly Fact[] {

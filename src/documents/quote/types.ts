@@ -72,6 +72,8 @@ export interface QuoteView {
     /** Packages, export, trade-in: what a customer should know beside the sums. */
     readonly remarks: readonly string[];
   };
+  /** What a person could be hurt by not knowing; empty when there is nothing. */
+  readonly shouldKnow: readonly string[];
   readonly groups: readonly QuoteGroup[];
   readonly payments: readonly {
     readonly name: string;

@@ -1,5 +1,5 @@
 import { drawArrangement } from '../../draw/index.ts';
-import type { Figures } from '../../figures/index.ts';
+import type { CustomerFigures } from '../../figures/index.ts';
 import { createFormatter } from '../../units/index.ts';
 import { drawnItems, drawnNumbers, hullShape, outboardShape } from './drawing-input.ts';
 import { pictureOf } from './picture.ts';
@@ -12,7 +12,7 @@ export interface BoatDrawing {
 }
 
 /** The boat from the side and from above, with a number where each item is. */
-export function drawBoat({ build }: Figures, fontCss: string): BoatDrawing {
+export function drawBoat({ build }: Pick<CustomerFigures, 'build'>, fontCss: string): BoatDrawing {
   const { hull, yard } = build;
   const format = createFormatter(yard.locale, yard.units);
   const drawing = drawArrangement({

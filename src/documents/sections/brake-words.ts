@@ -1,4 +1,4 @@
-import type { TrailerFigures } from '../../figures/index.ts';
+import type { CustomerTrailer } from '../../figures/index.ts';
 import { notComputed } from './performance-words.ts';
 import { capital, sentence } from './words.ts';
 
@@ -11,7 +11,11 @@ const PLACES = {
 } as const;
 
 /** What the rules of the place ask for, and what the trailer has. */
-export function brakeWords({ place, trailer, brakes }: TrailerFigures): string {
+export function brakeWords({
+  place,
+  trailer,
+  brakes,
+}: Pick<CustomerTrailer, 'place' | 'trailer' | 'brakes'>): string {
   const where = PLACES[place];
   if ('notComputed' in brakes) return `Brakes in ${where}: ${notComputed(brakes)}.`;
   const need =

@@ -1,5 +1,5 @@
 import type { DrawnItem, HullShape, OutboardShape } from '../../draw/index.ts';
-import type { Build, BuildItem } from '../../resolve/index.ts';
+import type { CustomerBuild } from '../../figures/index.ts';
 import type { Shaft } from '../../schema/index.ts';
 
 /**
@@ -14,10 +14,13 @@ const SHAFT_LENGTH: Readonly<Record<Shaft, number>> = {
 };
 
 /** Options, one-off items and the outboard, numbered from 1 in the order of the Build. */
-export function drawnItems({ items, hull }: Build): readonly DrawnItem[] {
+export function drawnItems({
+  items,
+  hull,
+}: Pick<CustomerBuild, 'items' | 'hull'>): readonly DrawnItem[] {
   const { length, depth } = hull.dimensions;
   // What weighs nothing and was given no position counts as placed, in the middle of the boat: a colour, a marking.
-  const nowhere = ({ mass, at }: BuildItem): boolean =>
+  const nowhere = ({ mass, at }: CustomerBuild['items'][number]): boolean =>
     mass === 0 && at.x === length / 2 && at.y === 0 && at.z === depth / 2;
   return items
     .filter(({ kind }) => kind === 'option' || kind === 'extra' || kind === 'outboard')
@@ -26,18 +29,22 @@ export function drawnItems({ items, hull }: Build): readonly DrawnItem[] {
 }
 
 /** The number of each drawn item, by the item's key. */
-export function drawnNumbers(build: Build): ReadonlyMap<string, string> {
+export function drawnNumbers(
+  build: Pick<CustomerBuild, 'items' | 'hull'>,
+): ReadonlyMap<string, string> {
   return new Map(drawnItems(build).map(({ key, number }) => [key, number]));
 }
 
 /** The hull as it is drawn. */
-export function hullShape({ hull, yard }: Build): HullShape {
+export function hullShape({ hull, yard }: Pick<CustomerBuild, 'hull' | 'yard'>): HullShape {
   const { name, dimensions, lines } = hull;
   return { name, length: dimensions.length, lines, units: yard.units };
 }
 
 /** The outboard as it is sketched; nothing when the boat has none. */
-export function outboardShape({ outboard, hull }: Build): { readonly outboard?: OutboardShape } {
+export function outboardShape({ outboard, hull }: Pick<CustomerBuild, 'outboard' | 'hull'>): {
+  readonly outboard?: OutboardShape;
+} {
   if (!outboard) return {};
   const keel = hull.lines[0]?.points[0]?.[1] ?? 0;
   return {

@@ -1,4 +1,4 @@
-import type { Afloat, Figures } from '../../figures/index.ts';
+import type { Afloat, CustomerFigures } from '../../figures/index.ts';
 import { createFormatter, kilograms, metres } from '../../units/index.ts';
 import { NO_BREAK } from '../../units/index.ts';
 
@@ -6,7 +6,10 @@ export const BALLAST_METHOD =
   'Ballast: estimated by lost buoyancy (the open tank counts as part of the sea, not of the hull), filling and draining by Torricelli’s law through outlet and vent, with no help from her gathering way; verify by draught marks, by timing her roll and by timing the tank.';
 
 /** What the ballast tank does, whichever way it goes; nothing when she has none. */
-export function ballastSentences({ build }: Figures, { ballast }: Afloat): readonly string[] {
+export function ballastSentences(
+  { build }: Pick<CustomerFigures, 'build'>,
+  { ballast }: Afloat,
+): readonly string[] {
   const effect = ballast?.effect;
   if (!ballast || !effect) return [];
   const format = createFormatter(build.yard.locale, build.yard.units);

@@ -1,4 +1,4 @@
-import { conditionOf, type Figures } from '../../figures/index.ts';
+import { conditionOf, type CustomerFigures } from '../../figures/index.ts';
 import { createFormatter, type Formatter } from '../../units/index.ts';
 import { BALLAST_METHOD, ballastSentences } from './float-ballast-words.ts';
 import { conditionSentence, FLOAT_METHOD, offsetSentence, placeWords } from './float-words.ts';
@@ -9,7 +9,7 @@ const FROM_LINES =
   'estimated by hydrostatics (the drawn hull sinks until it carries the counted masses), in still water';
 
 /** Draught, freeboard and how she sits, for the quote; nothing when she was not computed afloat. */
-export function floatKeyFigures(figures: Figures, format: Formatter): readonly KeyFigure[] {
+export function floatKeyFigures(figures: CustomerFigures, format: Formatter): readonly KeyFigure[] {
   const afloat = figures.float?.afloat;
   const state = afloat && conditionOf(afloat, 'fully loaded')?.state;
   if (!afloat || !state) return [];
@@ -34,7 +34,7 @@ export function floatKeyFigures(figures: Figures, format: Formatter): readonly K
 }
 
 /** How she floats, for her owner; nothing when she was not computed afloat. */
-export function handoverFloat(figures: Figures): HandoverView['floats'] {
+export function handoverFloat(figures: CustomerFigures): HandoverView['floats'] {
   const afloat = figures.float?.afloat;
   const { build } = figures;
   const format = createFormatter(build.yard.locale, build.yard.units);

@@ -1,8 +1,9 @@
-import { type Afloat, conditionOf, type Figures, FULL_TANK } from '../../figures/index.ts';
+import { type Afloat, conditionOf, type CustomerFigures, FULL_TANK } from '../../figures/index.ts';
 import { createFormatter, type Formatter, kilograms, type Metres } from '../../units/index.ts';
 import { countOf } from './words.ts';
 
 type Condition = Afloat['conditions'][number];
+type Floating = Pick<CustomerFigures, 'build' | 'float'>;
 
 const COUNTS = [
   'no',
@@ -42,12 +43,12 @@ export const CONDITION_NAMES: Readonly<Record<Condition['name'], string>> = {
 };
 
 /** The conditions worth telling: without an outboard that of the outboard alone is the light boat again. */
-export function toldConditions({ build }: Figures, { conditions }: Afloat): readonly Condition[] {
+export function toldConditions({ build }: Floating, { conditions }: Afloat): readonly Condition[] {
   return conditions.filter(({ name }) => build.outboard !== undefined || name !== 'with engine');
 }
 
 /** What a condition is called in this order. */
-export function conditionName({ name }: Condition, { build }: Figures): string {
+export function conditionName({ name }: Condition, { build }: Floating): string {
   const own = name === 'custom' ? build.order.condition?.name : undefined;
   return own ?? CONDITION_NAMES[name];
 }
@@ -69,7 +70,7 @@ function trimWords({ trim, trims }: NonNullable<Condition['state']>, format: For
 }
 
 /** One condition in a sentence for whoever sells the boat. */
-export function conditionSentence(condition: Condition, figures: Figures): string {
+export function conditionSentence(condition: Condition, figures: Floating): string {
   const format = createFormatter(figures.build.yard.locale, figures.build.yard.units);
   const { state, equilibrium } = condition;
   const situation = situationOf(condition, figures, format);
@@ -89,7 +90,7 @@ const PLAIN_PLACES: ReadonlyMap<string, string> = new Map([
 ]);
 
 /** What a movable thing does to her trim as ordered, and what moving one would gain; undefined when she is as she should be. */
-export function adviceSentence(figures: Figures, afloat: Afloat): string | undefined {
+export function adviceSentence(figures: Floating, afloat: Afloat): string | undefined {
   const { build } = figures;
   const format = createFormatter(build.yard.locale, build.yard.units);
   const full = conditionOf(afloat, 'fully loaded');
@@ -116,7 +117,7 @@ export function takenSentence({ trim: { taken } }: Afloat): string | undefined {
 }
 
 /** Everyone to one side, in a sentence with its caution. */
-export function offsetSentence({ build }: Figures, { offset }: Afloat): string {
+export function offsetSentence({ build }: Floating, { offset }: Afloat): string {
   const format = createFormatter(build.yard.locale, build.yard.units);
   const { people, heel, lowest } = offset;
   const who = crowdText(people, format);
@@ -139,7 +140,7 @@ export function surfaceAt(
   return (level - x * Math.sin(trim)) / (Math.cos(trim) * Math.cos(heel));
 }
 
-function situationOf(condition: Condition, { build, float }: Figures, format: Formatter): string {
+function situationOf(condition: Condition, { build, float }: Floating, format: Formatter): string {
   const { name, people } = condition;
   const crew = peopleText(people, format);
   const seats = people === 1 ? 'at the helm' : 'at their seats';

@@ -1,5 +1,4 @@
-import type { SpeedBand } from '../../figures/index.ts';
-import type { Build } from '../../resolve/index.ts';
+import type { CustomerBuild, SpeedBand } from '../../figures/index.ts';
 import {
   createFormatter,
   type Formatter,
@@ -27,7 +26,11 @@ export interface PerformancePrinter {
 }
 
 /** The printer of a workspace. Speeds are in knots and ranges in nautical miles whatever its units. */
-export function performancePrinter({ yard }: Pick<Build, 'yard'>): PerformancePrinter {
+export function performancePrinter({
+  yard,
+}: {
+  readonly yard: Pick<CustomerBuild['yard'], 'locale' | 'units'>;
+}): PerformancePrinter {
   const format = createFormatter(yard.locale, yard.units);
   const print =
     (unit: string, factor: number, decimals: number) =>

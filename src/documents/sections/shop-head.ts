@@ -12,7 +12,7 @@ export interface ShopHead {
 }
 
 /** The shop's head for a letter to a customer. */
-export function shopHead({ shop }: Yard): ShopHead {
+export function shopHead({ shop }: Pick<Yard, 'shop'>): ShopHead {
   const { name, strapline = '', address, phone, email, registration } = shop;
   return { name, strapline, address, reach: present([phone, email, registration]) };
 }

@@ -1,6 +1,5 @@
 import { formatMoney, isNegative, type Money } from '../../money/index.ts';
-import type { Differences } from '../../figures/index.ts';
-import type { Build } from '../../resolve/index.ts';
+import type { CustomerBuild, Differences } from '../../figures/index.ts';
 import {
   type Formatter,
   type Kilograms,
@@ -11,7 +10,7 @@ import {
 } from '../../units/index.ts';
 
 /** The model, with the boat's own name when she has one. */
-export function boatName({ hull, order }: Build): string {
+export function boatName({ hull, order }: Pick<CustomerBuild, 'hull' | 'order'>): string {
   return order.boat.name === undefined ? hull.name : `${hull.name} “${order.boat.name}”`;
 }
 
@@ -31,7 +30,9 @@ export const present = (lines: readonly (string | undefined)[]): readonly string
   lines.filter((line) => line !== undefined);
 
 /** Who the document is for, as on an envelope, with how to reach them. */
-export function customerLines({ order: { customer } }: Build): readonly string[] {
+export function customerLines({
+  order: { customer },
+}: Pick<CustomerBuild, 'order'>): readonly string[] {
   return present([
     customer.name,
     customer.contact,

@@ -1,10 +1,11 @@
-import type { FiguredVariation, Figures } from '../../figures/index.ts';
+import type { CustomerFigures, CustomerVariation } from '../../figures/index.ts';
 import { type Account, priceChange } from '../../issued/index.ts';
 import { formatMoney, type Money } from '../../money/index.ts';
 import { addDays, createFormatter, formatDate, type IsoDate } from '../../units/index.ts';
 import { type DocumentHead, pdfName } from '../sections/head.ts';
 import type { Fact } from '../quote/types.ts';
 import { type ShopHead, shopHead } from '../sections/shop-head.ts';
+import { changeCautions } from '../sections/told.ts';
 import { boatName, customerLines, sentence, signedMass, signedMoney } from '../sections/words.ts';
 
 export interface VariationEntry {
@@ -14,6 +15,8 @@ export interface VariationEntry {
   readonly added: readonly string[];
   readonly removed: readonly string[];
   readonly effects: readonly Fact[];
+  /** What stands in its way or should be known before it is signed. */
+  readonly cautions: readonly string[];
   /** Who signed and when; empty: a place to sign. */
   readonly agreed: string;
 }
@@ -37,8 +40,8 @@ export interface VariationsView {
 
 interface Varied {
   /** The boat as quoted. */
-  readonly quoted: Figures;
-  readonly variations: readonly FiguredVariation[];
+  readonly quoted: CustomerFigures;
+  readonly variations: readonly CustomerVariation[];
   readonly account: Account;
 }
 
@@ -68,7 +71,7 @@ export function variationsView({ quoted, variations, account }: Varied): Variati
   };
 }
 
-function entryOf(one: FiguredVariation, quoted: Figures): VariationEntry {
+function entryOf(one: CustomerVariation, quoted: CustomerFigures): VariationEntry {
   const { yard } = quoted.build;
   const { variation, number, added, removed, differences } = one;
   const format = createFormatter(yard.locale, yard.units);
@@ -91,6 +94,7 @@ function entryOf(one: FiguredVariation, quoted: Figures): VariationEntry {
       },
       { label: 'Promised date', value: daysText(variation.days) },
     ],
+    cautions: changeCautions(one),
     agreed: variation.agreed
       ? `Signed on ${formatDate(variation.agreed.date, yard.locale)} by ${variation.agreed.by}.`
       : '',
@@ -116,7 +120,10 @@ function accountRows(account: Account, locale: string): VariationsView['account'
   ];
 }
 
-function promisedText({ build }: Figures, variations: readonly FiguredVariation[]): string {
+function promisedText(
+  { build }: CustomerFigures,
+  variations: readonly CustomerVariation[],
+): string {
   const { promised } = build.order.dates;
   if (promised === undefined) return '';
   const days = variations.reduce(

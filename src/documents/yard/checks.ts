@@ -1,4 +1,4 @@
-import { FINDING_CODES } from '../../findings/index.ts';
+import { type Audience, type CodeFacts, FINDING_CODES } from '../../findings/index.ts';
 import type { Yard } from '../../schema/index.ts';
 import type { Check } from '../../verify/index.ts';
 import type { PageHead } from '../sections/head.ts';
@@ -22,6 +22,9 @@ export interface ChecksView {
   readonly codes: readonly {
     readonly code: string;
     readonly severity: string;
+    readonly audience: Audience;
+    /** "safety" where a person could be hurt; else empty. */
+    readonly safety: string;
     readonly means: string;
     readonly mend: string;
   }[];
@@ -43,7 +46,16 @@ export function checksView(checks: readonly Check[], yard: Yard): ChecksView {
       area,
       rows: checks.filter((check) => check.area === area).map(checkRow),
     })),
-    codes: Object.entries(FINDING_CODES).map(([code, facts]) => ({ code, ...facts })),
+    codes: Object.entries<CodeFacts>(FINDING_CODES).map(
+      ([code, { severity, audience, safety, means, mend }]) => ({
+        code,
+        severity,
+        audience,
+        safety: safety === true ? 'safety' : '',
+        means,
+        mend,
+      }),
+    ),
   };
 }
 

@@ -1,9 +1,7 @@
+import type { Audience } from '../../findings/index.ts';
 import type { Money } from '../../money/index.ts';
 import type { Decimal, NotComputed, QuantityName } from '../../units/index.ts';
 import type { MethodId } from './methods.ts';
-
-/** Who may read: what a customer may, workshop and office may too; what the workshop may, the office may. */
-export type Audience = 'customer' | 'workshop' | 'office';
 
 /** What a fact is about; a star in `name` is where `of` stands: "group.*" of "Engine". */
 export interface FactKey {

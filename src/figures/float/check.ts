@@ -116,8 +116,8 @@ function checkCrowd({ build }: Computed, afloat: Afloat, format: Formatter): rea
   if (result.outcome !== 'floats' || heelWithin === false || freeboardWithin === false) {
     const left =
       heel === undefined || !lowest
-        ? 'water comes aboard or she turns over'
-        : `${format.degrees(heel)} of heel, ${format.dimension(lowest.freeboard)} of freeboard left`;
+        ? 'it takes in water or turns over'
+        : `it leans ${format.degrees(heel)}, ${format.dimension(lowest.freeboard)} of freeboard left`;
     findings.push(
       finding('OFFSET_LOAD_OVER', place, {
         received: `${people} people: ${left}`,

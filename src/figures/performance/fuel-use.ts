@@ -30,7 +30,7 @@ export interface FuelUse {
 }
 
 /** Share of the fuel that is kept back. */
-export const reserveOf = ({ yard }: Pick<Build, 'yard'>): number =>
+export const reserveOf = ({ yard }: { readonly yard: Pick<Build['yard'], 'drive'> }): number =>
   yard.drive.reserve === undefined ? THIRDS_RESERVE : decimalToNumber(yard.drive.reserve);
 
 /** Fuel at cruise and at full throttle, loaded. */

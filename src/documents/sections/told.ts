@@ -1,0 +1,34 @@
+import type { CustomerAlternative, CustomerFinding } from '../../figures/index.ts';
+import { safetyFindings, toldToCustomer } from '../../findings/index.ts';
+import { capital, sentence } from './words.ts';
+
+/** What a customer must know of a boat: every finding of safety, one paragraph a kind. */
+export const shouldKnow = (findings: readonly CustomerFinding[]): readonly string[] =>
+  toldFindings(safetyFindings(findings));
+
+/** Findings in plain words, one paragraph a kind: what it means, then the figures of each; the gravest first. */
+export function toldFindings(findings: readonly CustomerFinding[]): readonly string[] {
+  const paragraphs = new Map<string, Set<string>>();
+  const gravestFirst = findings.toSorted((a, b) => gravity(b) - gravity(a));
+  for (const one of gravestFirst) {
+    const [means, figures] = toldToCustomer(one);
+    if (means === undefined) continue;
+    const opening = gravity(one) === 2 ? `Cannot be built so. ${means}` : means;
+    const told = paragraphs.get(opening) ?? new Set();
+    if (figures !== undefined) told.add(sentence(capital(figures)));
+    paragraphs.set(opening, told);
+  }
+  return [...paragraphs].map(([means, figures]) => [sentence(means), ...figures].join(' '));
+}
+
+/** What a customer is told of a change before they choose it; never nothing of one that cannot be built. */
+export function changeCautions({
+  canBeBuilt,
+  findings,
+}: Pick<CustomerAlternative, 'canBeBuilt' | 'findings'>): readonly string[] {
+  const isSaid = canBeBuilt || findings.some(({ severity }) => severity === 'error');
+  return [...(isSaid ? [] : ['Cannot be built so. Ask us why.']), ...toldFindings(findings)];
+}
+
+const gravity = ({ severity }: CustomerFinding): number =>
+  ['note', 'warning', 'error'].indexOf(severity);
