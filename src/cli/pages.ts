@@ -3,6 +3,7 @@ import {
   checksView,
   type DocumentHead,
   drawBoat,
+  fieldsView,
   handoverView,
   type IndexLinks,
   indexView,
@@ -148,7 +149,7 @@ function plannedDocuments(
   const drawn = () => (picture ??= drawBoat(figures, fontCss));
   const document = (
     half: 'yard' | 'customer',
-    file: Exclude<Page['template'], 'order' | 'sections' | 'index' | 'checks'>,
+    file: Exclude<Page['template'], 'order' | 'sections' | 'index' | 'checks' | 'fields'>,
     name: string,
     view: PlannedDocument['view'],
   ): PlannedDocument => ({
@@ -260,5 +261,6 @@ function yardPages(
       view: purchasesView(acrossOrders(loaded, yard)),
     },
     { url: 'yard/checks.html', template: 'checks', view: checksView(checks, yard) },
+    { url: 'yard/fields.html', template: 'fields', view: fieldsView(yard) },
   ];
 }

@@ -18,7 +18,7 @@ export interface FieldFacts {
   readonly kind: string;
   /** The end of its description: what a bare number means. */
   readonly note?: string;
-  /** "at least 0 kg and at most 3000 kg". */
+  /** "at least 0 kg and at most 3000 kg"; may be the end of the description too. */
   readonly range?: string;
   /** The list that it must be in, for an editor to complete. */
   readonly from?: NameList;

@@ -119,7 +119,7 @@ export function count(
   description: string,
   range: { min: number; max: number },
 ): z.ZodType<number, string | number> {
-  const note = `From ${range.min} to ${range.max}.`;
+  const limits = `From ${range.min} to ${range.max}.`;
   return typed
     .transform((written, context): number => {
       const text = String(written).trim();
@@ -132,8 +132,8 @@ export function count(
       const value = Number(text);
       return outside(value, range) ? refuse(context, rangeParams(text, range)) : value;
     })
-    .meta({ description: `${description} ${note}` })
-    .register(fieldFacts, { kind: 'whole number', note, range: rangeWords(range) });
+    .meta({ description: `${description} ${limits}` })
+    .register(fieldFacts, { kind: 'whole number', range: limits });
 }
 
 /** A calendar date, YYYY-MM-DD. */

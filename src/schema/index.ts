@@ -1,5 +1,6 @@
 export * from './catalogue.ts';
 export { emitJsonSchemas } from './emit.ts';
+export { type Field, type FileFields, listFields } from './list-fields.ts';
 export type { IssueParams } from './fields.ts';
 export { descriptionOf, innerSchema, mayBeLeftOut, type Schema } from './walk.ts';
 export * from './engine-trailer-charge.ts';

@@ -51,7 +51,9 @@ const NAMES = [
 /** What a reference stands for; a failure when nothing is there. */
 function referred(schema: Node | undefined, ref: unknown): Node {
   const place = String(ref).replace(/^#/, '');
-  return [...nodesOf(schema)].find(([path]) => path === place)?.[1] ?? expect.fail(String(ref));
+  const found = [...nodesOf(schema)].find(([path]) => path === place)?.[1];
+  if (!found) throw new Error(`${String(ref)} is not there`);
+  return found;
 }
 
 /** The facts of a place, by the keys that lead there, with those that it refers to. */
