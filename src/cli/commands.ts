@@ -124,6 +124,7 @@ export type Run<Name extends CommandName = CommandName> = {
 }[Name];
 type FlagsOf<Name extends CommandName> = (typeof COMMANDS)[Name]['flags'];
 
+/** The row of a command, without what is special to it. */
 export const commandOf = (name: CommandName): Command => COMMANDS[name];
 
 const isCommand = (name: string): name is CommandName => Object.hasOwn(COMMANDS, name);
