@@ -5,19 +5,25 @@ import { hasErrors } from '../findings/index.ts';
 import { accountFacts } from '../issued/index.ts';
 import { sealedBytes, type SealedKind } from '../read/index.ts';
 import { writeAtomically } from '../site/index.ts';
-import type { CommandOptions } from './command-line.ts';
+import type { CommandOptions } from './commands.ts';
 import { EXIT } from './exit.ts';
-import { allFindings, knowsOrder, loadWorkspace, type LoadedWorkspace } from './load.ts';
+import { allFindings, noSuchOrder, loadWorkspace, type LoadedWorkspace } from './load.ts';
 import { renderSite, type SealedDocument } from './pages.ts';
 import { printDocuments } from './print-documents.ts';
 import { refuse } from './refuse.ts';
 import { reportFindings } from './report.ts';
 
 /** Makes every document: pages, PDFs and figures. What is wrong with one order stops only that order's. */
-export async function build({ workspace, out, only, pdf }: CommandOptions): Promise<number> {
+export async function build({
+  workspace,
+  out,
+  only,
+  'no-pdf': noPdf,
+}: CommandOptions<'build'>): Promise<number> {
+  const pdf = !noPdf;
   const loaded = loadWorkspace(workspace);
-  if (only !== undefined && !knowsOrder(loaded, only))
-    return refuse('build', `there is no order ${only} in ${workspace}`);
+  const unknown = noSuchOrder(loaded, only);
+  if (unknown !== undefined) return refuse('build', unknown);
   const findings = allFindings(loaded, only);
   reportFindings(findings, loaded.sources);
   const made = new Set<string>();

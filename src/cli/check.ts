@@ -1,15 +1,15 @@
 import { describePlace, hasErrors } from '../findings/index.ts';
-import type { CommandOptions } from './command-line.ts';
+import type { CommandOptions } from './commands.ts';
 import { EXIT } from './exit.ts';
-import { allFindings, knowsOrder, loadWorkspace } from './load.ts';
+import { allFindings, noSuchOrder, loadWorkspace } from './load.ts';
 import { refuse } from './refuse.ts';
 import { reportFindings } from './report.ts';
 
 /** Reads every file and says what is wrong with it. */
-export async function check({ workspace, only, json }: CommandOptions): Promise<number> {
+export async function check({ workspace, only, json }: CommandOptions<'check'>): Promise<number> {
   const loaded = loadWorkspace(workspace);
-  if (only !== undefined && !knowsOrder(loaded, only))
-    return refuse('check', `there is no order ${only} in ${workspace}`);
+  const unknown = noSuchOrder(loaded, only);
+  if (unknown !== undefined) return refuse('check', unknown);
   const findings = allFindings(loaded, only);
   if (json) {
     const located = findings.map((one) => ({

@@ -2,135 +2,92 @@ import { resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { nearestName } from '../findings/index.ts';
-import type { CommandName } from './help.ts';
-
-/** What every command is given; a command reads those that its help names. */
-export interface CommandOptions {
-  /** Absolute folder with orders/ and catalogue/. */
-  readonly workspace: string;
-  /** Absolute folder that documents are written to. */
-  readonly out: string;
-  readonly only?: string;
-  /** Words after the command. */
-  readonly rest: readonly string[];
-  readonly json: boolean;
-  readonly pdf: boolean;
-  readonly hull?: string;
-  readonly customer?: string;
-  readonly port: number;
-  /** The order that a date is asked for. */
-  readonly promise?: string;
-  /** The day that a quote is issued on, when not this one. */
-  readonly on?: string;
-  /** A digest that the ledger is held against. */
-  readonly check?: string;
-  readonly takeIn: boolean;
-}
+import { COMMAND_NAMES, type CommandName, commandOf, flagsOf, type Run } from './commands.ts';
+import { flagWords, RUN } from './help.ts';
 
 export type CommandLine =
-  | { readonly kind: 'run'; readonly command: CommandName; readonly options: CommandOptions }
-  | { readonly kind: 'help'; readonly command?: CommandName }
+  | Run
+  | { readonly kind: 'help'; readonly command: CommandName | undefined }
   | { readonly kind: 'version' }
   | { readonly kind: 'mistake'; readonly message: string };
 
 const PROJECT = fileURLToPath(new URL('../../', import.meta.url));
 
-const FLAGS = {
-  workspace: { type: 'string', short: 'w' },
-  out: { type: 'string', short: 'o' },
-  only: { type: 'string' },
-  json: { type: 'boolean' },
-  'no-pdf': { type: 'boolean' },
-  hull: { type: 'string' },
-  customer: { type: 'string' },
-  port: { type: 'string' },
-  promise: { type: 'string' },
-  on: { type: 'string' },
-  check: { type: 'string' },
-  'take-in': { type: 'boolean' },
-  version: { type: 'boolean' },
-  help: { type: 'boolean', short: 'h' },
-} as const;
+/** Every flag there is: one that takes a value does so for each command. */
+const options = Object.fromEntries(
+  COMMAND_NAMES.flatMap((name) => [...flagsOf(name)]).map(([name, { value, short }]) => [
+    name,
+    { type: value === undefined ? 'boolean' : 'string', ...(short && { short }) } as const,
+  ]),
+);
+const CONFIG = { options, allowPositionals: true, strict: false, tokens: true } as const;
 
-/** Flags that a command takes beside --workspace, --out and --help. */
-const TAKES: Readonly<Record<CommandName, readonly string[]>> = {
-  build: ['only', 'no-pdf'],
-  check: ['only', 'json'],
-  issue: ['on'],
-  ledger: ['check', 'take-in'],
-  new: ['hull', 'customer'],
-  plan: ['promise', 'json'],
-  preview: ['port'],
-  schema: [],
-  verify: ['json'],
-};
-
-/** Reads the command line; a mistake names the nearest right word. */
-export function parseCommandLine(
-  words: readonly string[],
-  commands: readonly string[],
-): CommandLine {
-  const parsed = tryParse(words);
-  if (typeof parsed === 'string') return mistake(parsed);
-  const { values, positionals } = parsed;
+/** Reads the command line. A mistake says what was typed, what may be typed, and what to try. */
+export function parseCommandLine(words: readonly string[]): CommandLine {
+  const { tokens, positionals } = parseArgs({ args: [...words], ...CONFIG });
   const [name, ...rest] = positionals;
-  if (values.version) return { kind: 'version' };
-  if (name === undefined)
-    return values.help || words.length === 0 ? { kind: 'help' } : mistake('no command given');
-  if (!isCommand(name, commands)) {
-    const near = nearestName(name, commands);
-    return mistake(
-      `there is no command "${name}"${near === undefined ? '' : `; did you mean "${near}"?`}`,
-    );
+  const flags = tokens.filter((token) => token.kind === 'option');
+  const given = new Map(flags.map((flag) => [flag.name, flag.value]));
+  const command = COMMAND_NAMES.find((one) => one === name);
+  const takes = flagsOf(command);
+  if (given.has('version')) return { kind: 'version' };
+  if (name !== undefined && !command)
+    return mistake(`has no command "${name}"`, command, nearestName(name, COMMAND_NAMES));
+  if (given.has('help') || words.length === 0) return { kind: 'help', command };
+  for (const flag of flags) {
+    const facts = takes.get(flag.name);
+    const [typed = ''] = (words[flag.index] ?? '').split('=');
+    // "-only" would be read as four flags of a letter each.
+    if (!facts || /^-[^-]./.test(typed))
+      return mistake(`takes no ${typed}`, command, nearestFlag(typed, command));
+    if (facts.value !== undefined && flag.value === undefined)
+      return mistake(`needs a value for ${typed}`, command, flagWords([flag.name, facts]));
   }
-  if (values.help) return { kind: 'help', command: name };
-  const stray = Object.keys(values).find(
-    (flag) => !['workspace', 'out', 'help', ...TAKES[name]].includes(flag),
-  );
-  if (stray !== undefined) return mistake(`orlop ${name} takes no --${stray}`);
-  if (name !== 'new' && name !== 'issue' && rest.length > 0)
-    return mistake(
-      `orlop ${name} takes no "${rest.join(' ')}"; for one order write --only ${rest[0]}`,
-    );
-  const port = Number(values.port ?? 8080);
-  if (!Number.isInteger(port) || port < 1 || port > 65_535)
-    return mistake('--port is a whole number from 1 to 65535');
-  return {
-    kind: 'run',
-    command: name,
-    options: {
-      workspace: resolve(values.workspace ?? PROJECT),
-      out: resolve(values.out ?? resolve(values.workspace ?? PROJECT, '_site')),
-      rest,
-      json: values.json ?? false,
-      pdf: !(values['no-pdf'] ?? false),
-      takeIn: values['take-in'] ?? false,
-      port,
-      ...(values.only !== undefined && { only: values.only }),
-      ...(values.promise !== undefined && { promise: values.promise }),
-      ...(values.on !== undefined && { on: values.on }),
-      ...(values.check !== undefined && { check: values.check }),
-      ...(values.hull !== undefined && { hull: values.hull }),
-      ...(values.customer !== undefined && { customer: values.customer }),
-    },
+  if (!command) return mistake('needs a command', command);
+  const said = rest.map((word) => `"${word}"`).join(' ');
+  const { number } = commandOf(command);
+  if (number && rest.length !== 1)
+    return mistake(`takes one order number${said && `, not ${said}`}`, command);
+  if (!number && said)
+    return mistake(`takes no ${said}`, command, takes.has('only') ? `--only ${rest[0]}` : '--help');
+  return runOf(command, given, rest[0]);
+}
+
+function nearestFlag(typed: string, command: CommandName | undefined): string | undefined {
+  const flags = [...flagsOf(command)];
+  const word = typed.replace(/^-+/, '').toLowerCase();
+  const names = flags.map(([name]) => name);
+  const near = names.find((name) => word.length === 1 && name.startsWith(word));
+  const meant = near ?? nearestName(word, names);
+  return flags.filter(([name]) => name === meant).map(flagWords)[0];
+}
+
+/** What was typed, what may be typed, and a command to try. */
+function mistake(what: string, command: CommandName | undefined, attempt = '--help'): CommandLine {
+  const number = command && commandOf(command).number ? ['NUMBER'] : [];
+  const takes = command
+    ? `It takes: ${[...number, ...[...flagsOf(command)].map(flagWords)].join(', ')}`
+    : `Commands: ${COMMAND_NAMES.join(', ')}`;
+  const start = command ? `orlop ${command}` : 'orlop';
+  const again = [RUN, command ?? [], attempt === '--help' ? [] : number, attempt].flat().join(' ');
+  return { kind: 'mistake', message: `${start} ${what}.\n${takes}.\nTry: ${again}` };
+}
+
+type GivenFlags = ReadonlyMap<string, string | undefined>;
+
+/** The options of a command: what was typed, and the defaults of its row for the rest. */
+function runOf(command: CommandName, given: GivenFlags, number: string | undefined): Run {
+  const workspace = resolve(given.get('workspace') ?? PROJECT);
+  const values = Object.entries(commandOf(command).flags).map(([name, flag]) => {
+    if (flag.value === undefined) return [name, given.has(name)];
+    const text = given.get(name) ?? flag.default;
+    return [name, flag.folder ? resolve(given.has(name) ? '' : workspace, text ?? '') : text];
+  });
+  const own: unknown = {
+    ...Object.fromEntries(values),
+    workspace,
+    ...(number !== undefined && { number }),
   };
-}
-
-function tryParse(words: readonly string[]) {
-  try {
-    return parseArgs({ args: [...words], options: FLAGS, allowPositionals: true });
-  } catch (error) {
-    return error instanceof Error ? error.message : String(error);
-  }
-}
-
-function isCommand(name: string, commands: readonly string[]): name is CommandName {
-  return commands.includes(name);
-}
-
-function mistake(message: string): CommandLine {
-  return {
-    kind: 'mistake',
-    message: `orlop: ${message}\nRun "npm run orlop -- --help" for the commands.`,
-  };
+  // oxlint-disable-next-line typescript/no-unsafe-type-assertion -- made of the row that the type is made of
+  return { kind: 'run', command, options: own } as Run;
 }

@@ -10,9 +10,9 @@ import { driftOf, freezeQuote, isAgreed, type IssuedQuote } from '../issued/inde
 import { digestOf, headOf, sealedText } from '../read/index.ts';
 import { drawingFontCss } from '../site/index.ts';
 import { type IsoDate, parseIsoDate } from '../units/index.ts';
-import type { CommandOptions } from './command-line.ts';
+import type { CommandOptions } from './commands.ts';
 import { EXIT } from './exit.ts';
-import { allFindings, knowsOrder, loadWorkspace, type LoadedWorkspace } from './load.ts';
+import { allFindings, noSuchOrder, loadWorkspace, type LoadedWorkspace } from './load.ts';
 import { printSealings } from './print-documents.ts';
 import { refuse } from './refuse.ts';
 import { reportFindings } from './report.ts';
@@ -20,17 +20,15 @@ import { finishBegun, seal } from './seal.ts';
 import { clockDay } from './today.ts';
 
 /** Seals a quote as it is sent: its data, its page and its PDF never change from then on. */
-export async function issue({ workspace, rest, on }: CommandOptions): Promise<number> {
-  const [number, ...more] = rest;
-  if (number === undefined || more.length > 0)
-    return refuse('issue', 'give the number of one order');
+export async function issue({ workspace, number, on }: CommandOptions<'issue'>): Promise<number> {
   const written = clockDay();
   const day = on === undefined ? written : parseIsoDate(on);
-  if (!day) return refuse('issue', `--on ${on ?? ''} is not a day written YYYY-MM-DD`);
+  if (!day) return refuse('issue', `--on ${on} is not a day written YYYY-MM-DD`);
   if (day > written) return refuse('issue', `${day} is still to come; today is ${written}`);
   await finishBegun(workspace);
   const loaded = loadWorkspace(workspace, { day });
-  if (!knowsOrder(loaded, number)) return refuse('issue', `there is no order ${number}`);
+  const unknown = noSuchOrder(loaded, number);
+  if (unknown !== undefined) return refuse('issue', unknown);
   const entry = loaded.orders.find(({ order }) => order.value.number === number);
   const why = entry && (whyNotNow(loaded, day, written) ?? whyNotThis(entry, number));
   if (why !== undefined) return refuse('issue', why, EXIT.findings);

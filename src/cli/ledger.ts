@@ -4,7 +4,7 @@ import { isQuoteView, pdfName } from '../documents/index.ts';
 import { openIssued } from '../issued/index.ts';
 import { headOf, ISSUED, openSealed } from '../read/index.ts';
 import type { IsoDate } from '../units/index.ts';
-import type { CommandOptions } from './command-line.ts';
+import type { CommandOptions } from './commands.ts';
 import { EXIT } from './exit.ts';
 import { loadWorkspace, type LoadedWorkspace } from './load.ts';
 import { printSealings, type ToSeal } from './print-documents.ts';
@@ -14,7 +14,11 @@ import { finishBegun, seal } from './seal.ts';
 import { clockDay } from './today.ts';
 
 /** Says which issued quotes stand and why, holds the ledger against a digest kept elsewhere, or takes in older files. */
-export async function ledger({ workspace, check, takeIn }: CommandOptions): Promise<number> {
+export async function ledger({
+  workspace,
+  check,
+  'take-in': takeIn,
+}: CommandOptions<'ledger'>): Promise<number> {
   if (takeIn) return takeInOlder(workspace);
   const loaded = loadWorkspace(workspace);
   if (check !== undefined) return holdAgainst(check, loaded);

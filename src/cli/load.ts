@@ -189,10 +189,15 @@ export function allFindings(
   return [...findings, ...wanted.flatMap((state) => state.findings)];
 }
 
-/** True when an order of that number was read, broken or sound. */
-export function knowsOrder({ orders, brokenOrders }: LoadedWorkspace, number: string): boolean {
-  return (
-    orders.some(({ order }) => order.value.number === number) ||
-    numbersOf(brokenOrders).includes(number)
-  );
+/** How many orders are named to whoever asks for one that is not there. */
+const MOST_NAMED = 12;
+
+/** Why there is nothing to do for a number: no order of it was read, broken or sound. */
+export function noSuchOrder(
+  { orders, brokenOrders }: LoadedWorkspace,
+  number: string | undefined,
+): string | undefined {
+  const known = [...orders.map(({ order }) => order.value.number), ...numbersOf(brokenOrders)];
+  if (number === undefined || known.includes(number)) return undefined;
+  return `there is no order ${number}; the last ones are ${known.slice(-MOST_NAMED).join(', ')}`;
 }

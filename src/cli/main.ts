@@ -1,7 +1,8 @@
 import { parseCommandLine } from './command-line.ts';
+import type { CommandName, CommandOptions, Run } from './commands.ts';
 import { build } from './build.ts';
 import { check } from './check.ts';
-import { HELP } from './help.ts';
+import { helpText } from './help.ts';
 import { issue } from './issue.ts';
 import { ledger } from './ledger.ts';
 import { newOrder } from './new.ts';
@@ -12,7 +13,9 @@ import { EXIT } from './exit.ts';
 import { schema } from './schema.ts';
 import { verify } from './verify.ts';
 
-const COMMANDS = {
+const RUNNERS: {
+  readonly [Name in CommandName]: (options: CommandOptions<Name>) => Promise<number>;
+} = {
   build,
   check,
   issue,
@@ -22,7 +25,7 @@ const COMMANDS = {
   preview,
   schema,
   verify,
-} as const;
+};
 
 /**
  * Runs one command.
@@ -31,9 +34,9 @@ const COMMANDS = {
  * @returns the exit code: 0 fine, 1 findings of error level, 2 usage
  */
 export async function main(words: readonly string[]): Promise<number> {
-  const asked = parseCommandLine(words, Object.keys(COMMANDS));
+  const asked = parseCommandLine(words);
   if (asked.kind === 'help') {
-    process.stdout.write(asked.command === undefined ? HELP.orlop : HELP[asked.command]);
+    process.stdout.write(helpText(asked.command));
     return EXIT.fine;
   }
   if (asked.kind === 'version') {
@@ -45,11 +48,15 @@ export async function main(words: readonly string[]): Promise<number> {
     return EXIT.usage;
   }
   try {
-    return await COMMANDS[asked.command](asked.options);
+    return await run(asked);
   } catch (error) {
     process.stderr.write(`orlop ${asked.command}: ${describe(error)}\n`);
     return EXIT.findings;
   }
+}
+
+function run<Name extends CommandName>({ command, options }: Run<Name>): Promise<number> {
+  return RUNNERS[command](options);
 }
 
 function describe(error: unknown): string {

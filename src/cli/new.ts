@@ -4,7 +4,7 @@ import { nearestName } from '../findings/index.ts';
 import { readWorkspace } from '../read/index.ts';
 import { ORDER_NUMBER } from '../schema/index.ts';
 import { writeAtomically } from '../site/index.ts';
-import type { CommandOptions } from './command-line.ts';
+import type { CommandOptions } from './commands.ts';
 import { EXIT } from './exit.ts';
 import { orderTemplate } from './order-template.ts';
 import { refuse } from './refuse.ts';
@@ -13,13 +13,10 @@ import { today } from './today.ts';
 /** Begins an order file; never overwrites one. */
 export async function newOrder({
   workspace,
-  rest,
+  number,
   hull,
   customer,
-}: CommandOptions): Promise<number> {
-  const [number, ...more] = rest;
-  if (number === undefined || more.length > 0)
-    return refuse('new', 'give one order number, such as 2026-040');
+}: CommandOptions<'new'>): Promise<number> {
   if (!ORDER_NUMBER.test(number))
     return refuse('new', `"${number}" is no order number: use letters, digits and hyphens`);
   const { catalogue } = readWorkspace(workspace);

@@ -3,6 +3,7 @@ import {
   checksView,
   type DocumentHead,
   drawBoat,
+  fieldsView,
   handoverView,
   type IndexLinks,
   indexView,
@@ -198,7 +199,7 @@ const documentOf =
   ({ build }: Figures) =>
   (
     half: 'yard' | 'customer',
-    file: Exclude<Page['template'], 'order' | 'sections' | 'index' | 'checks'>,
+    file: Exclude<Page['template'], 'order' | 'sections' | 'index' | 'checks' | 'fields'>,
     name: string,
     view: PlannedDocument['view'],
   ): PlannedDocument => {
@@ -280,5 +281,6 @@ function yardPages(
       view: purchasesView(acrossOrders(loaded, yard)),
     },
     { url: 'yard/checks.html', template: 'checks', view: checksView(checks, yard) },
+    { url: 'yard/fields.html', template: 'fields', view: fieldsView(yard) },
   ];
 }

@@ -1,14 +1,14 @@
 import type { Offer, OrderDays, ShopPlan } from '../plan/index.ts';
-import type { CommandOptions } from './command-line.ts';
+import type { CommandOptions } from './commands.ts';
 import { EXIT } from './exit.ts';
-import { knowsOrder, loadWorkspace } from './load.ts';
+import { noSuchOrder, loadWorkspace } from './load.ts';
 import { refuse } from './refuse.ts';
 
 /** Prints when each accepted order is built, or what date can be promised for another. */
-export async function plan({ workspace, promise, json }: CommandOptions): Promise<number> {
+export async function plan({ workspace, promise, json }: CommandOptions<'plan'>): Promise<number> {
   const loaded = loadWorkspace(workspace);
-  if (promise !== undefined && !knowsOrder(loaded, promise))
-    return refuse('plan', `there is no order ${promise} in ${workspace}`);
+  const unknown = noSuchOrder(loaded, promise);
+  if (unknown !== undefined) return refuse('plan', unknown);
   const shop = loaded.plan ?? { notComputed: 'the yard file cannot be read; run orlop check' };
   if ('notComputed' in shop)
     return refuse('plan', `not computed: ${shop.notComputed}`, EXIT.findings);

@@ -3,15 +3,22 @@ import { join } from 'node:path';
 import { watch } from 'chokidar';
 import { sealedBytes } from '../read/index.ts';
 import { figuresText } from './build.ts';
-import type { CommandOptions } from './command-line.ts';
+import type { CommandOptions } from './commands.ts';
 import { EXIT } from './exit.ts';
 import { allFindings, type LoadedWorkspace, loadWorkspace } from './load.ts';
 import { renderSite } from './pages.ts';
 import { startPreviewServer } from './preview-server.ts';
+import { refuse } from './refuse.ts';
 import { reportFindings } from './report.ts';
 
 /** Shows the pages on this machine and makes them again when a file of the workspace is saved; writes nothing. */
-export async function preview({ workspace, port }: CommandOptions): Promise<number> {
+export async function preview({
+  workspace,
+  port: typed,
+}: CommandOptions<'preview'>): Promise<number> {
+  const port = Number(typed);
+  if (!Number.isInteger(port) || port < 1 || port > 65_535)
+    return refuse('preview', `--port ${typed} is not a whole number from 1 to 65535`);
   let loaded: LoadedWorkspace | undefined;
   const make = async (): Promise<ReadonlyMap<string, string>> => {
     loaded = loadWorkspace(workspace, loaded && { earlier: loaded });

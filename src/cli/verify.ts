@@ -1,10 +1,10 @@
 import { orderChecks, runChecks } from '../verify/index.ts';
-import type { CommandOptions } from './command-line.ts';
+import type { CommandOptions } from './commands.ts';
 import { EXIT } from './exit.ts';
 import { loadWorkspace } from './load.ts';
 
 /** Prints one row for each check against the published world. */
-export async function verify({ workspace, json }: CommandOptions): Promise<number> {
+export async function verify({ workspace, json }: CommandOptions<'verify'>): Promise<number> {
   const orders = loadWorkspace(workspace).orders.flatMap((entry) => entry.figures ?? []);
   const checks = [...runChecks(), ...orderChecks(orders)];
   const failed = checks.filter(({ pass }) => !pass);

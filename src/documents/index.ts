@@ -3,6 +3,7 @@ export type { BuildSheetView } from './build-sheet/types.ts';
 export { type ChecksView, checksView } from './yard/checks.ts';
 export { handoverView } from './handover/handover.ts';
 export type { HandoverView } from './handover/types.ts';
+export { type FieldsView, fieldsView } from './yard/fields-page.ts';
 export { type DocumentHead, type PageHead, pdfName } from './sections/head.ts';
 export { type OrderPageView, orderPageView } from './order-page/order-page.ts';
 export type { Picture } from './sections/picture.ts';

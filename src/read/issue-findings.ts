@@ -6,18 +6,15 @@ import {
   type FindingCode,
   nearestName,
 } from '../findings/index.ts';
-import type { IssueParams } from '../schema/index.ts';
-import { type Path, type PlacedValue, valueAt } from './placed.ts';
 import {
   descriptionOf,
   innerSchema,
-  kindInWords,
-  knownKeys,
+  type IssueParams,
   mayBeLeftOut,
   type Schema,
-  schemaAt,
-  takesKindOf,
-} from './schema-walk.ts';
+} from '../schema/index.ts';
+import { type Path, type PlacedValue, valueAt } from './placed.ts';
+import { kindInWords, knownKeys, schemaAt, takesKindOf } from './schema-walk.ts';
 import { clip, describeValue, listed } from './words.ts';
 
 type Issue = z.core.$ZodIssue;

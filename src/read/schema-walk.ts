@@ -1,37 +1,6 @@
 import { z } from 'zod';
+import { innerSchema, type Schema } from '../schema/index.ts';
 import { isBlock, type Path } from './placed.ts';
-
-export type Schema = z.core.$ZodType;
-
-/** The schema within optional, default, and the input side of a pipe; with the first description met. */
-function peel(schema: Schema): { readonly inner: Schema; readonly description?: string } {
-  let inner = schema;
-  let description: string | undefined;
-  for (;;) {
-    description ??= z.globalRegistry.get(inner)?.description;
-    if (inner instanceof z.core.$ZodPipe) inner = inner._zod.def.in;
-    else if (isWrapper(inner)) inner = inner._zod.def.innerType;
-    else return description === undefined ? { inner } : { inner, description };
-  }
-}
-
-const isWrapper = (
-  schema: Schema,
-): schema is z.core.$ZodOptional | z.core.$ZodDefault | z.core.$ZodPrefault =>
-  schema instanceof z.core.$ZodOptional ||
-  schema instanceof z.core.$ZodDefault ||
-  schema instanceof z.core.$ZodPrefault;
-
-/** A schema without what makes it optional or turns its value into another. */
-export const innerSchema = (schema: Schema): Schema => peel(schema).inner;
-
-/** What a schema says of its own field. */
-export const descriptionOf = (schema: Schema | undefined): string | undefined =>
-  schema && peel(schema).description;
-
-/** True when a field may be left out. */
-export const mayBeLeftOut = (schema: Schema | undefined): boolean =>
-  schema?._zod.optin !== undefined;
 
 /** The schema of a part of a value; through a union, that of the first branch that has the part. */
 export function schemaAt(schema: Schema, path: Path): Schema | undefined {

@@ -51,7 +51,7 @@ const outboard = z.strictObject({
 
 export const outboardFileSchema = z
   .strictObject({ outboards: z.array(outboard).min(1).meta({ description: 'One entry a model.' }) })
-  .meta({ id: 'outboards', title: 'Outboards', description: 'Outboards that the shop fits.' });
+  .meta({ title: 'Outboards', description: 'Outboards that the shop fits.' });
 
 const trailer = z.strictObject({
   id: id('Name that orders point at.'),
@@ -80,7 +80,7 @@ const trailer = z.strictObject({
 
 export const trailerFileSchema = z
   .strictObject({ trailers: z.array(trailer).min(1).meta({ description: 'One entry a model.' }) })
-  .meta({ id: 'trailers', title: 'Trailers', description: 'Trailers that the shop sells.' });
+  .meta({ title: 'Trailers', description: 'Trailers that the shop sells.' });
 
 const charge = z.strictObject({
   id: id('Name that orders point at when they leave one out.'),
@@ -102,7 +102,6 @@ const charge = z.strictObject({
 export const chargeFileSchema = z
   .strictObject({ charges: z.array(charge).meta({ description: 'One entry a charge.' }) })
   .meta({
-    id: 'charges',
     title: 'Charges',
     description: 'Statutory and third-party costs passed on at cost.',
   });

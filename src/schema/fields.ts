@@ -13,6 +13,7 @@ import {
   UNIT_KINDS,
   type UnitKind,
 } from '../units/index.ts';
+import { fieldFacts, type NameList } from './field-facts.ts';
 
 /** What a custom zod issue carries for the finding that is made of it. */
 export interface IssueParams {
@@ -25,27 +26,6 @@ interface Range {
   readonly min?: number;
   readonly max?: number;
 }
-
-/** Lists of the catalogue whose names other files point at: an editor is told them (see emit.ts). */
-const NAME_LISTS = [
-  'hulls',
-  'options',
-  'outboards',
-  'trailers',
-  'charges',
-  'parts',
-  'marginClasses',
-  'wastageClasses',
-  'packages',
-] as const;
-export type NameList = (typeof NAME_LISTS)[number];
-
-/** True for the name of one of those lists. */
-export const isNameList = (name: unknown): name is NameList =>
-  NAME_LISTS.some((known) => known === name);
-
-/** The keyword that marks such a field until its names are known. */
-export const NAMES_FROM = 'x-names-from';
 
 const typed = z.union([z.string(), z.number()]);
 
@@ -60,12 +40,14 @@ export function quantity<Kind extends UnitKind>(
   description: string,
   range: Range = {},
 ): z.ZodType<Quantity<Kind>, string | number> {
+  const note = `A bare number is in ${bareUnit}.`;
   return typed
     .transform((written, context): Quantity<Kind> => {
       const parsed = readQuantity(kind, bareUnit, String(written), range);
       return typeof parsed === 'object' ? refuse(context, parsed) : parsed;
     })
-    .meta({ description: `${description} A bare number is in ${bareUnit}.` });
+    .meta({ description: `${description} ${note}` })
+    .register(fieldFacts, { kind, note, range: rangeWords(range, kind, bareUnit) });
 }
 
 /** An exact decimal: hours, a count of sheets, a rate. Never passes through a binary fraction. */
@@ -86,21 +68,29 @@ export function decimal(
         return refuse(context, rangeParams(String(written), range));
       return value;
     })
-    .meta({ description });
+    .meta({ description })
+    .register(fieldFacts, { kind: 'decimal', range: rangeWords(range) });
 }
+
+const IN_CURRENCY = "In the workspace's currency, such as 1250.50.";
 
 /** An amount of the workspace's currency; parsed as an exact decimal. */
 export const amount = (
   description: string,
   range: Range = {},
 ): z.ZodType<Decimal, string | number> =>
-  decimal(`${description} In the workspace's currency, such as 1250.50.`, range);
+  decimal(`${description} ${IN_CURRENCY}`, range).register(fieldFacts, {
+    kind: 'amount of money',
+    note: IN_CURRENCY,
+    range: rangeWords(range),
+  });
 
 /** A percentage with its sign, "12.5%"; gives the fraction. */
 export function percent(
   description: string,
   range: Range = { min: 0, max: 1 },
 ): z.ZodType<Decimal, string> {
+  const limits = `from ${plain((range.min ?? 0) * 100)}% to ${plain((range.max ?? 1) * 100)}%`;
   return z
     .string()
     .transform((written, context): Decimal => {
@@ -114,13 +104,14 @@ export function percent(
       if (outside(decimalToNumber(value), range)) {
         return refuse(context, {
           finding: 'OUT_OF_RANGE',
-          expected: `from ${plain((range.min ?? 0) * 100)}% to ${plain((range.max ?? 1) * 100)}%`,
+          expected: limits,
           received: `"${written}"`,
         });
       }
       return value;
     })
-    .meta({ description });
+    .meta({ description })
+    .register(fieldFacts, { kind: 'percentage', range: limits });
 }
 
 /** A whole number in a range. */
@@ -128,6 +119,7 @@ export function count(
   description: string,
   range: { min: number; max: number },
 ): z.ZodType<number, string | number> {
+  const limits = `From ${range.min} to ${range.max}.`;
   return typed
     .transform((written, context): number => {
       const text = String(written).trim();
@@ -140,7 +132,8 @@ export function count(
       const value = Number(text);
       return outside(value, range) ? refuse(context, rangeParams(text, range)) : value;
     })
-    .meta({ description: `${description} From ${range.min} to ${range.max}.` });
+    .meta({ description: `${description} ${limits}` })
+    .register(fieldFacts, { kind: 'whole number', range: limits });
 }
 
 /** A calendar date, YYYY-MM-DD. */
@@ -158,7 +151,8 @@ export function date(description: string): z.ZodType<IsoDate, string> {
         })
       );
     })
-    .meta({ description });
+    .meta({ description })
+    .register(fieldFacts, { kind: 'date, YYYY-MM-DD' });
 }
 
 /** Text for people: one line, not empty. */
@@ -174,7 +168,8 @@ export const id = (description: string, from?: NameList) =>
   z
     .string()
     .regex(/^[a-z0-9]+(?:-[a-z0-9]+)*$/, 'small letters, digits and hyphens')
-    .meta({ description, ...(from && { [NAMES_FROM]: from }) });
+    .meta({ description })
+    .register(fieldFacts, { kind: 'name', ...(from && { from }) });
 
 /** A supplier's code as in a price list, any text. */
 export const partCode = (description: string) =>
@@ -182,10 +177,8 @@ export const partCode = (description: string) =>
     .string()
     .min(1)
     .max(40)
-    .meta({
-      description: `${description} Quote it when it looks like a number.`,
-      [NAMES_FROM]: 'parts',
-    });
+    .meta({ description: `${description} Quote it when it looks like a number.` })
+    .register(fieldFacts, { kind: 'code of a part', from: 'parts' });
 
 /** A place along one axis that is a share of the hull's own size there: "60 % length". */
 export interface Share {
@@ -199,6 +192,7 @@ export function coordinate(
   description: string,
 ): z.ZodType<Share | Quantity<'length'>, string | number> {
   const example = `a share such as "60 % ${of}"`;
+  const note = `A length (a bare number is in m), or ${example}.`;
   return typed
     .transform((written, context): Share | Quantity<'length'> => {
       const entry = String(written).trim();
@@ -215,9 +209,8 @@ export function coordinate(
       if (typeof parsed !== 'object') return parsed;
       return refuse(context, { ...parsed, expected: `${parsed.expected}, or ${example}` });
     })
-    .meta({
-      description: `${description} A length (a bare number is in m), or ${example}.`,
-    });
+    .meta({ description: `${description} ${note}` })
+    .register(fieldFacts, { kind: 'place', note });
 }
 
 function readQuantity<Kind extends UnitKind>(
@@ -257,13 +250,12 @@ function paramsOf(problem: QuantityProblem, written: string): IssueParams {
   }
 }
 
+function rangeParams(received: string, ...limits: Parameters<typeof rangeWords>): IssueParams {
+  return { finding: 'OUT_OF_RANGE', expected: rangeWords(...limits), received: `"${received}"` };
+}
+
 /** The limits in the unit that a bare number has, so that they can be compared with what was typed. */
-function rangeParams(
-  received: string,
-  { min, max }: Range,
-  kind?: UnitKind,
-  unit = '',
-): IssueParams {
+function rangeWords({ min, max }: Range, kind?: UnitKind, unit = ''): string {
   const factors: Readonly<Record<string, number>> = kind ? UNIT_KINDS[kind] : {};
   const inUnit = (value: number): string =>
     `${plain(value / (factors[unit] ?? 1))}${unit ? ` ${unit}` : ''}`;
@@ -271,12 +263,13 @@ function rangeParams(
     min === undefined ? '' : `at least ${inUnit(min)}`,
     max === undefined ? '' : `at most ${inUnit(max)}`,
   ];
-  const expected = bounds.filter(Boolean).join(' and ');
-  return { finding: 'OUT_OF_RANGE', expected, received: `"${received}"` };
+  return bounds.filter(Boolean).join(' and ');
 }
 
 /** A limit without the digits that binary fractions add. */
-const plain = (value: number): string => String(Number(value.toPrecision(6)));
+function plain(value: number): string {
+  return String(Number(value.toPrecision(6)));
+}
 
 const outside = (value: number, { min, max }: Range): boolean =>
   (min !== undefined && value < min) || (max !== undefined && value > max);

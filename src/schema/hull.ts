@@ -119,7 +119,6 @@ export const hullSchema = z
       .meta({ description: 'Printed on the quote.' }),
   })
   .meta({
-    id: 'hull',
     title: 'Hull',
     description: 'A moulded shape that the shop owns a mould for.',
   });

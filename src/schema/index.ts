@@ -1,6 +1,8 @@
 export * from './catalogue.ts';
 export { emitJsonSchemas } from './emit.ts';
+export { type Field, type FileFields, listFields } from './list-fields.ts';
 export type { IssueParams } from './fields.ts';
+export { descriptionOf, innerSchema, mayBeLeftOut, type Schema } from './walk.ts';
 export * from './engine-trailer-charge.ts';
 export * from './hull.ts';
 export type { Architecture, LayUpProcess } from './fibre.ts';

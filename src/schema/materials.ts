@@ -141,7 +141,6 @@ export const materialFileSchema = z
     materials: z.array(material).min(1).meta({ description: 'One entry a part.' }),
   })
   .meta({
-    id: 'materials',
     title: 'Materials',
     description: 'Facts of fabrics, cores, coats, resins and catalysts beside their prices.',
   });
@@ -157,7 +156,7 @@ export const stockFileSchema = z
     counted: date('Day on which the shelf was counted.'),
     stock: z.array(stocked).meta({ description: 'One entry a part.' }),
   })
-  .meta({ id: 'stock', title: 'Stock', description: 'What the shop holds already.' });
+  .meta({ title: 'Stock', description: 'What the shop holds already.' });
 
 export type Material = z.output<typeof material>;
 export type MaterialKind = Material['kind'];

@@ -50,7 +50,7 @@ export const optionFileSchema = z
     order: count('Where the group stands among the groups: 1 is first.', { min: 1, max: 99 }),
     options: z.array(optionSchema).min(1).meta({ description: 'The options of the group.' }),
   })
-  .meta({ id: 'options', title: 'Options', description: 'A group of options.' });
+  .meta({ title: 'Options', description: 'A group of options.' });
 
 export type Option = z.output<typeof optionSchema>;
 export type OptionFile = z.output<typeof optionFileSchema>;

@@ -173,7 +173,7 @@ export const orderSchema = z
     note: text('For the shop only; never printed for the customer.').optional(),
     record: record.optional(),
   })
-  .meta({ id: 'order', title: 'Order', description: 'One boat for one customer.' });
+  .meta({ title: 'Order', description: 'One boat for one customer.' });
 
 export type Order = z.output<typeof orderSchema>;
 export type OrderRecord = z.output<typeof record>;

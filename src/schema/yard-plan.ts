@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { decimalToNumber } from '../units/index.ts';
+import { fieldFacts } from './field-facts.ts';
 import { count, date, decimal } from './fields.ts';
 
 const ALL_WEEK = [1, 2, 3, 4, 5, 6, 7] as const;
@@ -9,7 +10,8 @@ const weekday = z
   .union([z.number(), z.string()])
   .transform(Number)
   .refine((day) => ALL_WEEK.some((one) => one === day), '1 Monday to 7 Sunday')
-  .meta({ description: '1 Monday to 7 Sunday.' });
+  .meta({ description: '1 Monday to 7 Sunday.' })
+  .register(fieldFacts, { kind: 'whole number', range: 'at least 1 and at most 7' });
 
 const hours = z
   .strictObject({

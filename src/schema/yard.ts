@@ -169,7 +169,7 @@ export const yardSchema = z
       });
     }
   })
-  .meta({ id: 'yard', title: 'Yard', description: 'The shop: rates, margins, tax, terms.' });
+  .meta({ title: 'Yard', description: 'The shop: rates, margins, tax, terms.' });
 
 export type Yard = z.output<typeof yardSchema>;
 

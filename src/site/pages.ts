@@ -1,7 +1,15 @@
 import type { PageHead } from '../documents/index.ts';
 
 export type TemplateName =
-  'quote' | 'variations' | 'build-sheet' | 'handover' | 'order' | 'sections' | 'index' | 'checks';
+  | 'quote'
+  | 'variations'
+  | 'build-sheet'
+  | 'handover'
+  | 'order'
+  | 'sections'
+  | 'index'
+  | 'checks'
+  | 'fields';
 
 /** One page to be made: templates see `view` and nothing else. */
 export interface Page {

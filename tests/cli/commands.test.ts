@@ -123,7 +123,8 @@ describe('new', () => {
     expect([again.code, again.err]).toEqual([2, expect.stringContaining('left as it is')]);
   });
   it.each([
-    [['new'], 'give one order number'],
+    [['new'], 'takes one order number'],
+    [['new', 'T-8', '--out', 'x'], 'takes no --out'],
     [['new', 'A B', '--hull', 'tern-400'], 'no order number'],
     [['new', 'T-8'], 'name a hull with --hull: tern-400'],
     [['new', 'T-8', '--hull', 'tern-40'], 'did you mean tern-400'],
@@ -133,11 +134,21 @@ describe('new', () => {
   });
 });
 
-it('schema writes a schema for each kind of file, with the names of this workspace', async () => {
+it.each([
+  ['catalogue/schema', []],
+  ['elsewhere', ['--out', 'elsewhere']],
+])('schema writes the names of this workspace to %s only', async (place, words) => {
   const folder = workspace();
-  expect((await run(folder, 'schema')).code).toBe(0);
-  const text = readFileSync(path.join(folder, 'catalogue/schema/order.schema.json'), 'utf8');
+  const asked = words.map((word) => (word === place ? path.join(folder, place) : word));
+  expect((await run(folder, 'schema', ...asked)).code).toBe(0);
+  const text = readFileSync(path.join(folder, place, 'order.schema.json'), 'utf8');
   expect(text).toContain('"rod-holder"');
+  expect(existsSync(path.join(folder, 'catalogue/schema'))).toBe(place === 'catalogue/schema');
+});
+
+it('a port that is none is refused before anything is read', async () => {
+  const { code, err } = await run('/no/such/folder', 'preview', '--port', 'seventy');
+  expect([code, err]).toEqual([2, expect.stringContaining('whole number from 1 to 65535')]);
 });
 
 it('verify prints a row for each check and its source, and the same as JSON', async () => {

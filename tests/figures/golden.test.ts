@@ -10,11 +10,19 @@ it('there is a golden file for every order of the demonstration, and no other', 
   expect(golden.toSorted()).toEqual(numbers.map((number) => `${number}.json`).toSorted());
 });
 
+/** A figure a line, so that a difference shows each figure that changed, once. */
+function oneALine(figures: Readonly<Record<string, unknown>>): string {
+  const lines = Object.entries(figures).map(
+    ([key, figure]) => `${JSON.stringify(key)}: ${JSON.stringify(figure)}`,
+  );
+  return `{\n${lines.join(',\n')}\n}\n`;
+}
+
 // After a change that is meant: npm test -- tests/figures --update, then read the difference before committing it.
 it.each(numbers)('every figure of %s is what it was', async (number) => {
   const entry = orders.find(({ order }) => order.value.number === number);
   expect(entry?.findings.filter(({ severity }) => severity === 'error')).toEqual([]);
   if (!entry?.figures) throw new Error(`${number} has no figures`);
-  const text = `${JSON.stringify(figuresData(entry.figures), undefined, 2)}\n`;
+  const text = oneALine(figuresData(entry.figures));
   await expect(text).toMatchFileSnapshot(`golden/${number}.json`);
 });

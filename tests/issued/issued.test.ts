@@ -157,7 +157,7 @@ describe('a quote that was sent', () => {
 
 describe('the issue command', () => {
   it.each([
-    [[], 2, 'give the number'],
+    [[], 2, 'takes one order number'],
     [['T-9'], 2, 'there is no order T-9'],
   ])('refuses %j', async (words, code, message) => {
     expect(await shop.on(DAY, 'issue', ...words)).toBe(code);

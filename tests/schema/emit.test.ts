@@ -47,9 +47,27 @@ const NAMES = [
   'materials',
   'stock',
 ].map((name) => `${name}.schema.json`);
-/** The values that an editor offers at a place, by the keys that lead there. */
+
+/** What a reference stands for; a failure when nothing is there. */
+function referred(schema: Node | undefined, ref: unknown): Node {
+  const place = String(ref).replace(/^#/, '');
+  const found = [...nodesOf(schema)].find(([path]) => path === place)?.[1];
+  if (!found) throw new Error(`${String(ref)} is not there`);
+  return found;
+}
+
+/** The facts of a place, by the keys that lead there, with those that it refers to. */
+function factsAt(schema: Node | undefined, place: string): Node | undefined {
+  const found = [...nodesOf(schema)].find(([path]) => path === place)?.[1];
+  const all: unknown = found?.['allOf'];
+  if (!Array.isArray(all)) return found;
+  const others = all.map((one: unknown) => (isNode(one) ? referred(schema, one['$ref']) : {}));
+  return Object.assign({ ...found }, ...others);
+}
+
+/** The values that an editor offers at a place. */
 const offered = (schema: Node | undefined, place: string): unknown =>
-  [...nodesOf(schema)].find(([path]) => path === place)?.[1]['enum'];
+  factsAt(schema, place)?.['enum'];
 
 describe('the JSON Schemas for an editor', () => {
   it('are one for each kind of file', () => {
@@ -161,8 +179,27 @@ describe('the JSON Schemas of a catalogue', () => {
     ]);
   });
   it('say what each name stands for', () => {
-    const [, hull] = [...nodesOf(order)].find(([path]) => path === '/properties/hull') ?? [];
-    expect(hull?.['enumDescriptions']).toEqual(['Tern 400']);
+    expect(factsAt(order, '/properties/hull')?.['enumDescriptions']).toEqual(['Tern 400']);
+  });
+  it('say each list once, refer to nothing that is not there, and define nothing that is not used', () => {
+    for (const [name, schema] of parsed(catalogue)) {
+      const refs = [...nodesOf(schema)].flatMap(([, node]) =>
+        typeof node['$ref'] === 'string' ? [node['$ref']] : [],
+      );
+      for (const ref of refs) expect(referred(schema, ref)['enum'], name).toBeInstanceOf(Array);
+      const defined = isNode(schema['definitions']) ? Object.keys(schema['definitions']) : [];
+      expect([...new Set(refs)].toSorted(), name).toEqual(
+        defined.map((one) => `#/definitions/${one}`).toSorted(),
+      );
+      const lists = [...nodesOf(schema)].filter(([, node]) => 'enumDescriptions' in node);
+      expect(lists, name).toHaveLength(defined.length);
+    }
+  });
+  it('have nothing beside a reference, which a validator would pass over', () => {
+    const nodes = [...parsed(catalogue).values()].flatMap((schema) => [...nodesOf(schema)]);
+    const references = nodes.flatMap(([, node]) => ('$ref' in node ? [Object.keys(node)] : []));
+    expect(references.length).toBeGreaterThan(20);
+    expect(references.filter((keys) => keys.length > 1)).toEqual([]);
   });
   it('offer part codes and classes of margin and material', () => {
     const options = parsed(catalogue).get('options.schema.json');

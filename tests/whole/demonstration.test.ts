@@ -62,7 +62,13 @@ describe('the demonstration workspace', () => {
       ];
     });
     expect(filesUnder(out)).toEqual(
-      [...expected, 'yard/index.html', 'yard/checks.html', ...ACROSS].toSorted(),
+      [
+        ...expected,
+        'yard/index.html',
+        'yard/checks.html',
+        'yard/fields.html',
+        ...ACROSS,
+      ].toSorted(),
     );
   });
 

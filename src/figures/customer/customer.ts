@@ -1,5 +1,5 @@
 import { type Finding, hasErrors, seenBy } from '../../findings/index.ts';
-import type { Build } from '../../resolve/index.ts';
+import type { DerivedBuild } from '../../derive/index.ts';
 import type { FiguredAlternative } from '../figure-alternatives.ts';
 import type { FiguredVariation } from '../figure-variations.ts';
 import type { Figures } from '../types.ts';
@@ -89,7 +89,7 @@ function buildOf({
   trailer,
   items,
   packages,
-}: Build): CustomerBuild {
+}: DerivedBuild): CustomerBuild {
   const { discount, condition, record } = order;
   return {
     order: {
@@ -151,7 +151,7 @@ function electricsOf({
 }
 
 /** True of a boat that something electric is in, her outboard's starter too. */
-const isWired = ({ items, outboard }: Build): boolean =>
+const isWired = ({ items, outboard }: DerivedBuild): boolean =>
   outboard?.model.starting === 'electric' ||
   items.some(({ current, electrics, hours }) => {
     const has =
