@@ -2,7 +2,7 @@ import { type QuoteView, quoteView } from '../documents/index.ts';
 import type { FiguredOrder, Figures } from '../figures/index.ts';
 import { type Finding, stoppingIssue } from '../findings/index.ts';
 import { driftOf, freezeQuote, isAgreed, type IssuedQuote } from '../issued/index.ts';
-import { digestOf, headOf, sealedText } from '../read/index.ts';
+import { digestOf, headOf, canonicalWithDigest } from '../read/index.ts';
 import { drawingFontCss } from '../site/index.ts';
 import { type IsoDate, parseIsoDate } from '../units/index.ts';
 import type { CommandOptions } from './command-line.ts';
@@ -51,7 +51,7 @@ export async function issue({ workspace, rest, on }: CommandOptions): Promise<nu
       view,
       date: figures.build.order.dates.quoted ?? day,
       line: { number, revision, day, written },
-      json: Buffer.from(sealedText(content)),
+      json: Buffer.from(canonicalWithDigest(content)),
     },
   ]);
   if (typeof sealings === 'string') return refuse('issue', sealings, EXIT.findings);
@@ -118,7 +118,7 @@ function viewOf(
     fontCss: drawingFontCss(),
     revision,
     alternatives,
-    ...(before && drift && { earlier: { ...before, drift } }),
+    ...(before && drift && !('notComputed' in drift) && { earlier: { ...before, drift } }),
   });
 }
 
@@ -132,7 +132,7 @@ function inputsOf({ sources }: LoadedWorkspace, order: string) {
 
 /** True when nothing but the number of the revision would be another. */
 function saysTheSame({ view: before }: IssuedQuote, view: QuoteView): boolean {
-  return sealedText(wordsOf(before)) === sealedText(wordsOf(view));
+  return canonicalWithDigest(wordsOf(before)) === canonicalWithDigest(wordsOf(view));
 }
 
 function wordsOf(view: unknown): unknown {
