@@ -95,6 +95,14 @@ const levels = [
     BELOW_PLAN,
     `What was sent is figures kept as they were, and what they would be today. ${DOWN}`,
   ),
+  {
+    name: 'sent-quotes-stand-alone',
+    severity: 'error',
+    comment:
+      'What was sent is read by a form of its own, so that no rename inside can break it. Turn values into that form, and out of it, in src/issued beside it.',
+    from: { path: '^src/issued/form/' },
+    to: { path: '^src/', pathNot: ['^src/issued/form/', `^src/(${GROUND})/`] },
+  },
   looksDown(
     'plan-looks-down',
     'plan',

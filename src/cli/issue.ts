@@ -7,7 +7,7 @@ import {
 } from '../figures/index.ts';
 import { type Finding, stoppingIssue } from '../findings/index.ts';
 import { driftOf, freezeQuote, isAgreed, type IssuedQuote } from '../issued/index.ts';
-import { digestOf, headOf, sealedText } from '../read/index.ts';
+import { digestOf, headOf, canonicalWithDigest } from '../read/index.ts';
 import { drawingFontCss } from '../site/index.ts';
 import { type IsoDate, parseIsoDate } from '../units/index.ts';
 import type { CommandOptions } from './commands.ts';
@@ -54,7 +54,7 @@ export async function issue({ workspace, number, on }: CommandOptions<'issue'>):
       view,
       date: figures.build.order.dates.quoted ?? day,
       line: { number, revision, day, written },
-      json: Buffer.from(sealedText(content)),
+      json: Buffer.from(canonicalWithDigest(content)),
     },
   ]);
   if (typeof sealings === 'string') return refuse('issue', sealings, EXIT.findings);
@@ -121,10 +121,7 @@ function viewOf(
     fontCss: drawingFontCss(),
     revision,
     alternatives: alternatives.map(customerAlternative),
-    ...(before &&
-      drift && {
-        earlier: { revision: before.revision, issuedOn: before.issuedOn, drift },
-      }),
+    ...(before && drift && !('notComputed' in drift) && { earlier: { ...before, drift } }),
   });
 }
 
@@ -138,7 +135,7 @@ function inputsOf({ sources }: LoadedWorkspace, order: string) {
 
 /** True when nothing but the number of the revision would be another. */
 function saysTheSame({ view: before }: IssuedQuote, view: QuoteView): boolean {
-  return sealedText(wordsOf(before)) === sealedText(wordsOf(view));
+  return canonicalWithDigest(wordsOf(before)) === canonicalWithDigest(wordsOf(view));
 }
 
 function wordsOf(view: unknown): unknown {

@@ -17,7 +17,7 @@ import { laminateFigures } from './laminate/shell.ts';
 import { limitsFigures } from './limits/limits.ts';
 import { mixingOf } from './laminate/mixing.ts';
 import { partLayUps } from './laminate/parts.ts';
-import { learningOf, priceInput, whatIfOf } from './price/input.ts';
+import { learningOf, priceInput, termsOf, whatIfOf } from './price/input.ts';
 import { towFigures } from './tow/tow.ts';
 import type { Figures } from './types.ts';
 
@@ -69,15 +69,10 @@ export function computeFigures(resolved: Build, findings: readonly Finding[]): F
   return { ...figures, findings: [...findings, ...checkFigures(figures)] };
 }
 
-/** The price of a Build alone: for holding a Build of another day against today's. */
-export function priceBuild(build: Build): Figures['price'] {
-  return priceOrder(priceInput(build));
-}
-
 /** Hours to plan with: the catalogue's, times what the first boats of a hull take longer. */
 function hoursByStage(build: Build): Figures['stageHours'] {
   const work = build.items.flatMap((item) => item.hours);
-  const learning = learningOf(build);
+  const learning = learningOf(build.yard, termsOf(build.order));
   return STAGES.map((stage) => ({
     stage,
     hours: multiplyDecimals(

@@ -1,4 +1,4 @@
-export { computeFigures, priceBuild } from './compute-figures.ts';
+export { computeFigures } from './compute-figures.ts';
 export {
   type Differences,
   figureAlternatives,
@@ -24,7 +24,9 @@ export type {
   CustomerTrailer,
   CustomerVariation,
 } from './customer/types.ts';
+export { priceInput, priceRules, termsOf } from './price/input.ts';
 export { type Priced, priceOn } from './price/price-on.ts';
+export { priceOrder } from '../price/index.ts';
 export { peopleByLoad } from './limits/people-by-load.ts';
 export type { DriveFigures, DriveLoading, EngineRow, SpeedBand } from './performance/speed.ts';
 export { type FuelUse, reserveOf } from './performance/fuel-use.ts';

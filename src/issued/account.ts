@@ -14,10 +14,9 @@ import {
   subtractMoney,
   sumMoney,
 } from '../money/index.ts';
-import type { Payment } from '../price/index.ts';
 import type { Order, SourcedOrder, Status } from '../schema/index.ts';
-import { addDecimals, ONE, ZERO } from '../units/index.ts';
-import type { IssuedQuote } from './types.ts';
+import { addDecimals, ONE } from '../units/index.ts';
+import type { IssuedQuote } from './form/form.ts';
 
 /** What the boat costs in the end: the quote that was accepted, what was agreed since, and what has been paid. */
 export interface Account {
@@ -26,7 +25,7 @@ export interface Account {
   /** Its drive-away price, as sealed. */
   readonly quoted: Money;
   /** How it is paid, as sealed. */
-  readonly payments: readonly Pick<Payment, 'name' | 'when' | 'amount'>[];
+  readonly payments: IssuedQuote['payments'];
   /** One for each variation that was agreed, at the price that was signed. */
   readonly agreed: readonly { readonly name: string; readonly change: Money }[];
   readonly total: Money;
@@ -55,9 +54,10 @@ export function standingQuote(
 }
 
 /** The account of an order that is agreed. */
-export function accountOf({ revision, figures }: IssuedQuote, order: Order): Account {
-  const { price, build } = figures;
-  const { currency } = build;
+export function accountOf(
+  { revision, currency, tax, price, payments }: IssuedQuote,
+  order: Order,
+): Account {
   const agreed = order.variations.flatMap(({ name, agreed: signed }) =>
     signed ? [{ name, change: moneyOf(signed.price, currency) }] : [],
   );
@@ -66,13 +66,12 @@ export function accountOf({ revision, figures }: IssuedQuote, order: Order): Acc
     agreed.map(({ change }) => change),
     currency,
   );
-  const rate = build.order.zeroRated ? ZERO : build.yard.tax.rate;
-  const beforeTax = addMoney(price.taxable, divideToMinorUnit(changes, addDecimals(ONE, rate)));
+  const withTax = addDecimals(ONE, tax.rate);
+  const beforeTax = addMoney(price.taxable, divideToMinorUnit(changes, withTax));
   const total = addMoney(quoted, changes);
   const paid = order.paid.map(({ amount }) => moneyOf(amount, currency));
   const received = addMoney(price.tradeIn, sumMoney(paid, currency));
   const toPay = subtractMoney(total, received);
-  const { payments } = price;
   return { revision, quoted, payments, agreed, total, beforeTax, received, toPay };
 }
 
@@ -118,7 +117,7 @@ export function checkAcceptance(
     const expected = known === '' ? 'a revision; none was issued' : `one of ${known}`;
     return [finding('REVISION_NOT_ISSUED', place, { received, expected })];
   }
-  if (quote.figures.build.order.status !== 'quoted')
+  if (quote.status !== 'quoted')
     return [
       finding('REVISION_NOT_ISSUED', place, {
         received: `${received}, which is a draft`,

@@ -1,7 +1,7 @@
 import { type Finding, finding } from '../findings/index.ts';
 import type { IssuedFiles, SealedQuote } from '../read/index.ts';
-import { openIssued } from './freeze.ts';
-import type { IssuedQuote } from './types.ts';
+import type { IssuedQuote } from './form/form.ts';
+import { openIssued } from './form/open.ts';
 
 export interface IssuedQuotes {
   /** By number, first revision first; never an empty list, and none of an order about which there is a doubt. */

@@ -1,102 +1,133 @@
-import { type Figures, priceBuild, type Priced } from '../figures/index.ts';
-import { addMoney, isZero, type Money, subtractMoney, zeroMoney } from '../money/index.ts';
-import type { Build } from '../resolve/index.ts';
-import { exchangeChanges, itemChanges, partChanges, rateChanges } from './reasons.ts';
-import type { Drift, DriftCause, DriftRow, IssuedQuote } from './types.ts';
-
-type Price = Figures['price'];
+import { type Priced, priceOrder } from '../figures/index.ts';
+import {
+  addMoney,
+  currencyCode,
+  isZero,
+  type Money,
+  subtractMoney,
+  zeroMoney,
+} from '../money/index.ts';
+import type { Price, PriceInput } from '../price/index.ts';
+import type { Computed, NotComputed } from '../units/index.ts';
+import type { IssuedQuote, Pricing } from './form/form.ts';
+import { priceInputOf, pricingOf, rulesToday } from './pricing.ts';
+import { costsOf, exchangeChanges, itemChanges, partChanges, rateChanges } from './reasons.ts';
+import type { Drift, DriftCause, DriftRow } from './types.ts';
 
 /** A step on the way from the issued quote to today's: one kind of thing changes in each. */
 interface Step {
   readonly cause: DriftCause;
-  readonly price: Price;
+  /** With tax, by the key of the row. */
+  readonly amounts: ReadonlyMap<string, Money>;
   readonly details: (key: string) => readonly string[];
 }
+
+const DISCOUNT = 'discount';
 
 /**
  * What an issued quote would cost today, row by row, and why.
  *
- * The way from then to now is taken in steps: the issued Build priced by today's program, then with today's part
+ * The way from then to now is taken in steps: what was sent priced by today's program, then with today's part
  * prices, then with today's rates, margins and tax, then today's own Build. What a row changes by in a step is
  * laid to that step, so that the causes of a row add up to its change to the cent, and the rows to the whole.
  *
  * @param today - the order as it is now, by the prices and rates of today
- * @returns undefined for a Build of an earlier program that today's cannot price
  */
-export function driftOf(issued: IssuedQuote, today: Priced): Drift | undefined {
-  const { build, price } = issued.figures;
-  const steps = stepsBetween(build, today);
-  if (!steps) return undefined;
+export function driftOf(issued: IssuedQuote, today: Priced): Computed<Drift> {
+  const { price, currency, pricing } = issued;
+  if ('notComputed' in pricing) return pricing;
+  const steps = stepsBetween(issued, pricing, today);
+  if ('notComputed' in steps) return steps;
   const names = new Map(
-    [...build.items, ...today.build.items].map(({ key, name }) => [key, name] as const),
+    [...issued.rows, ...today.build.items].map(({ key, name }) => [key, name] as const),
   );
-  const keys = [...new Set([...price.lines, ...today.price.lines].map(({ key }) => key))];
-  const zero = zeroMoney(build.currency);
+  const sent = new Map(issued.rows.map(({ key, withTax }) => [key, withTax]));
+  const keys = [...new Set([...sent.keys(), ...today.price.lines.map(({ key }) => key)])];
+  const zero = zeroMoney(currency);
   const rows = [
-    ...keys.map((key) =>
-      rowOf(key, names.get(key) ?? key, price, steps, (at) => lineOf(at, key, zero)),
-    ),
-    rowOf('discount', 'Discount', price, steps, (at) => subtractMoney(zero, at.discountWithTax)),
+    ...keys.map((key) => rowOf(key, names.get(key) ?? key, sent.get(key) ?? zero, steps)),
+    rowOf(DISCOUNT, 'Discount', subtractMoney(zero, price.discountWithTax), steps),
     chargesRow(price, today.price),
   ];
   const whole = { was: price.driveAway, now: today.price.driveAway };
   return { ...whole, rows: [...rows, roundingRow(whole, rows, zero)].filter(hasChanged) };
 }
 
-function stepsBetween(build: Build, today: Priced): readonly Step[] | undefined {
-  try {
-    return pricedSteps(build, today);
-  } catch {
-    // What was kept has the shape of its own day: a Build that lacks what today's pricing asks for has no such price.
-    return undefined;
-  }
-}
-
-function pricedSteps(build: Build, today: Priced): readonly Step[] {
-  const { exchange, yard } = today.build;
+function stepsBetween(
+  issued: IssuedQuote,
+  was: Pricing,
+  today: Priced,
+): readonly Step[] | NotComputed {
+  const { currency, exchange } = today.build;
+  if (currency.code !== issued.currency.code)
+    return {
+      notComputed: `the quote is in ${issued.currency.code}, and prices now in ${currency.code}`,
+    };
+  const now = pricingOf(today.build);
+  const sent = priceInputOf(issued, was);
   // A part may be priced in another currency today: its rate comes with it, the rates that were known stay.
-  const repriced: Build = {
-    ...build,
-    items: withTodaysPrices(build, today.build),
-    exchange: { ...exchange, ...build.exchange },
+  const known = { ...exchange, ...was.rules.exchange };
+  const repriced = {
+    ...sent,
+    items: withCosts(sent.items, costsOf(now)),
+    rules: { ...sent.rules, exchange: known },
   };
-  const rerated: Build = { ...repriced, yard, exchange };
-  const parts = partChanges(build, today.build);
-  const rates = [...rateChanges(build.yard, yard), ...exchangeChanges(build.exchange, exchange)];
+  const rerated = { ...repriced, rules: rulesToday(issued, was, today.build) };
+  const without = [sent, repriced, rerated].flatMap(withoutRate)[0];
+  if (without !== undefined) return { notComputed: `there is no rate for ${without}` };
+  const parts = partChanges(was, now);
+  const rates = [...rateChanges(was, now), ...exchangeChanges(was, now)];
+  const step = (cause: DriftCause, price: Price, details: Step['details']): Step => ({
+    cause,
+    amounts: amountsOf(price, zeroMoney(currency)),
+    details,
+  });
   return [
-    { cause: 'formula', price: priceBuild(build), details: () => [] },
-    { cause: 'price list', price: priceBuild(repriced), details: (key) => parts.get(key) ?? [] },
-    { cause: 'rate', price: priceBuild(rerated), details: () => rates },
-    {
-      cause: 'option',
-      price: today.price,
-      details: (key) => itemChanges(key, build.items, today.build.items),
-    },
+    step('formula', priceOrder(sent), () => []),
+    step('price list', priceOrder(repriced), (key) => parts.get(key) ?? []),
+    step('rate', priceOrder(rerated), () => rates),
+    step('option', today.price, (key) => itemChanges(key, was, now)),
   ];
 }
 
-/** The issued items, each part at the cost that today's Build has for its code. */
-function withTodaysPrices({ items }: Build, today: Build): Build['items'] {
-  const costs = new Map(
-    today.items.flatMap(({ parts }) => parts.map(({ code, unitCost }) => [code, unitCost])),
-  );
+/** The items, each part at the cost that its code has. */
+function withCosts(
+  items: PriceInput['items'],
+  costs: ReadonlyMap<string, Money>,
+): PriceInput['items'] {
   return items.map((item) => ({
     ...item,
-    parts: item.parts.map((part) => ({ ...part, unitCost: costs.get(part.code) ?? part.unitCost })),
+    materials: item.materials.map((part) => ({
+      ...part,
+      unitCost: costs.get(part.code) ?? part.unitCost,
+    })),
   }));
 }
 
-function rowOf(
-  key: string,
-  name: string,
-  issued: Price,
-  steps: readonly Step[],
-  amountIn: (price: Price) => Money,
-): DriftRow {
-  const was = amountIn(issued);
+/** Currencies of parts and fixed amounts that cannot be made the yard's. */
+function withoutRate({ items, rules: { currency, exchange } }: PriceInput): readonly string[] {
+  const parts = items.flatMap(({ materials }) => materials.map(({ unitCost }) => unitCost));
+  const whole = items.flatMap(({ otherCost, fixedPrice }) =>
+    [otherCost ?? [], fixedPrice ?? []].flat(),
+  );
+  const known = new Set([currency.code, ...Object.keys(exchange ?? {})]);
+  return [
+    ...parts.map(currencyCode).filter((code) => !known.has(code)),
+    ...whole.map(currencyCode).filter((code) => code !== currency.code),
+  ];
+}
+
+const amountsOf = ({ lines, discountWithTax }: Price, zero: Money): Step['amounts'] =>
+  new Map([
+    ...lines.map(({ key, priceWithTax }) => [key, priceWithTax] as const),
+    [DISCOUNT, subtractMoney(zero, discountWithTax)],
+  ]);
+
+function rowOf(key: string, name: string, was: Money, steps: readonly Step[]): DriftRow {
+  const zero = subtractMoney(was, was);
   const { causes, now } = steps.reduce<Pick<DriftRow, 'causes' | 'now'>>(
-    (row, { cause, price, details }) => {
-      const amount = subtractMoney(amountIn(price), row.now);
+    (row, { cause, amounts, details }) => {
+      const amount = subtractMoney(amounts.get(key) ?? zero, row.now);
       const more = isZero(amount) ? [] : [{ cause, amount, details: details(key) }];
       return { causes: [...row.causes, ...more], now: addMoney(row.now, amount) };
     },
@@ -105,11 +136,9 @@ function rowOf(
   return { key, name, was, now, causes };
 }
 
-function lineOf(price: Price, key: string, zero: Money): Money {
-  return price.lines.find((line) => line.key === key)?.priceWithTax ?? zero;
-}
+type Charged = Pick<Price, 'charges' | 'chargesTax'>;
 
-function chargesRow(issued: Price, today: Price): DriftRow {
+function chargesRow(issued: Charged, today: Charged): DriftRow {
   const was = addMoney(issued.charges, issued.chargesTax);
   const now = addMoney(today.charges, today.chargesTax);
   const causes = [{ cause: 'charge', amount: subtractMoney(now, was), details: [] }] as const;

@@ -9,7 +9,8 @@ export {
   standingQuote,
 } from './account.ts';
 export { type IssuedQuotes, issuedByNumber } from './by-number.ts';
-export { type Data } from './data.ts';
 export { driftOf } from './drift.ts';
-export { freezeQuote, openIssued } from './freeze.ts';
-export type { Drift, DriftCause, DriftRow, InputFile, IssuedQuote } from './types.ts';
+export type { IssuedQuote } from './form/form.ts';
+export { openIssued } from './form/open.ts';
+export { freezeQuote } from './freeze.ts';
+export type { Drift, DriftCause, DriftRow } from './types.ts';

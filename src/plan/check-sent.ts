@@ -48,7 +48,7 @@ function checkOffer(
       }),
     ];
   if (!quoted || expired) return [];
-  const [was, now] = [last.figures.price.driveAway, quoted.price.driveAway];
+  const [was, now] = [last.price.driveAway, quoted.price.driveAway];
   if (same(now, was)) return [];
   return [
     finding('QUOTE_DIFFERS', order.place(['number']), {

@@ -11,7 +11,7 @@ import {
 } from '../issued/index.ts';
 import { type Money, sumMoney } from '../money/index.ts';
 import type { Status } from '../schema/index.ts';
-import { addDays, type Decimal, type IsoDate, sumDecimals } from '../units/index.ts';
+import { addDays, type Computed, type Decimal, type IsoDate, sumDecimals } from '../units/index.ts';
 import { checkPaid, checkSent } from './check-sent.ts';
 import { checkTotals } from './check-total.ts';
 import { planFindings } from './plan-findings.ts';
@@ -28,8 +28,8 @@ export interface OrderState {
   readonly issued?: IssuedQuote;
   /** What an order that is agreed costs in the end. */
   readonly account?: Account;
-  /** What that quote would cost today; undefined when it cannot be computed. */
-  readonly drift?: Drift;
+  /** What that quote would cost today; undefined when the order has errors. */
+  readonly drift?: Computed<Drift>;
   /** When the plan builds her; undefined when she is not planned. */
   readonly planned?: OrderDays;
   /** Hours written down so far; undefined while there are none. */
@@ -170,7 +170,7 @@ function totalOf(status: Status, orders: readonly OrderState[]): StatusTotal {
 
 /** What an order costs: as agreed, else as sent, else as computed; undefined when there is no figure of it. */
 export const priceOf = ({ account, issued, entry: { figures } }: OrderState): Money | undefined =>
-  figures && (account?.total ?? (issued?.figures ?? figures).price.driveAway);
+  figures && (account?.total ?? (issued ?? figures).price.driveAway);
 
 function sumHours(work: readonly { readonly hours: Decimal }[]): Decimal {
   return sumDecimals(work.map(({ hours }) => hours));

@@ -18,7 +18,7 @@ export {
   openSealed,
   sealedBytes,
   type SealedQuote,
-  sealedText,
+  canonicalWithDigest,
 } from './read-issued.ts';
 export type { BrokenOrder, OrderFilter } from './read-orders.ts';
 export { readWorkspace, type Workspace } from './read-workspace.ts';

@@ -42,12 +42,12 @@ const MAX_LEDGER = 16 * 1024 * 1024;
 const MAX_SEALED = 32 * 1024 * 1024;
 
 /** A quote's data as its file has it: the content in canonical form, with the digest of that. */
-export function sealedText(content: unknown): string {
+export function canonicalWithDigest(content: unknown): string {
   const canonical = canonicalText(content);
   return `{"sha256":"${digestOf(canonical)}",\n"content":${canonical}}\n`;
 }
 
-/** What `sealedText` was made from; undefined for a text that does not give its own digest. */
+/** What `canonicalWithDigest` was made from; undefined for a text that does not give its own digest. */
 export function openSealed(text: string): unknown {
   const parsed = parse(text);
   return parsed && digestOf(canonicalText(parsed.content)) === parsed.sha256

@@ -4,6 +4,7 @@ import { type VariationsView, variationsView } from '../../src/documents/index.t
 import { customerFigures, customerVariation, figureOrders } from '../../src/figures/index.ts';
 import { accountOf } from '../../src/issued/index.ts';
 import { readWorkspace } from '../../src/read/index.ts';
+import { sentOf } from '../issued/sent.ts';
 import { OPTIONS, ORDER, workspaceOf } from '../read/samples.ts';
 import type { Forbidden, KeysOf } from './forbidden-keys.ts';
 
@@ -21,18 +22,10 @@ variations:
   const [entry] = catalogue ? figureOrders(orders, catalogue, brokenIds) : [];
   if (!entry?.quoted) throw new Error('the sample cannot be read');
   const { quoted, variations, order } = entry;
-  const accepted = {
-    number: 'T-1',
-    revision: 1,
-    issuedOn: quoted.build.pricedOn,
-    inputs: [],
-    view: {},
-    figures: quoted,
-  };
   return variationsView({
     quoted: customerFigures(quoted),
     variations: variations.map(customerVariation),
-    account: accountOf(accepted, order.value),
+    account: accountOf(sentOf(quoted), order.value),
   });
 }
 

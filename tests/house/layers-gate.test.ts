@@ -29,6 +29,13 @@ const PLANTS: readonly Plant[] = [
   ],
   ['src/figures/bad.ts', "import '../documents/index.ts';", 'figures-look-down'],
   ['src/issued/bad.ts', "import '../plan/index.ts';", 'issued-looks-down'],
+  ['src/issued/form/bad.ts', "import '../../schema/index.ts';", 'sent-quotes-stand-alone'],
+  [
+    'src/issued/form/types.ts',
+    "import type { figuresName } from '../../figures/index.ts';\nexport type F = typeof figuresName;",
+    'sent-quotes-stand-alone',
+  ],
+  ['src/issued/form/up.ts', "import '../bad.ts';", 'sent-quotes-stand-alone'],
   ['src/plan/bad.ts', "import '../verify/index.ts';", 'plan-looks-down'],
   ['src/verify/bad.ts', "import '../draw/index.ts';", 'verify-looks-down'],
   ['src/documents/bad.ts', "import '../site/index.ts';", 'documents-look-down'],

@@ -13,7 +13,6 @@ import {
   type Attack,
   attacked,
   gone,
-  inside,
   KINDS,
   LEDGER,
   price,
@@ -75,7 +74,7 @@ const BYTES: readonly Attack[] = [
     name: 'a list of nothing resealed',
     attack: (shop) =>
       reseal(shop, 'T-1-r2.json', (content) => {
-        inside(content, 'figures', 'build')['items'] = [null];
+        content['rows'] = [null];
       }),
     code: 'ISSUED_ALTERED',
     lost: ['T-1'],

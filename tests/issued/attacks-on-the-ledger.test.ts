@@ -5,7 +5,6 @@ import {
   type Attack,
   attacked,
   gone,
-  inside,
   KINDS,
   LEDGER,
   lines,
@@ -143,7 +142,7 @@ const ORDER_OF_LINES: readonly Attack[] = [
     name: 'data and ledger rewritten: a list of nothing',
     attack: (shop) => {
       reseal(shop, 'T-1-r2.json', (content) => {
-        inside(content, 'figures', 'build')['items'] = [null];
+        content['rows'] = [null];
       });
       rewriteLedger(shop, () => undefined);
     },

@@ -4,6 +4,7 @@ import { driftOf } from '../../src/issued/index.ts';
 import { moneyToText } from '../../src/money/index.ts';
 import { PARTS, YARD } from '../read/samples.ts';
 import { resolveSample } from '../resolve/invented.ts';
+import { sentOf } from './sent.ts';
 
 const RATE = 'exchange:\n  - { currency: USD, rate: 1.50, date: 2026-02-02 }\n';
 const LIST = 'catalogue/parts/acme-parts.csv';
@@ -13,8 +14,9 @@ const figured = (yard: string, parts: string) => {
   return computeFigures(build, []);
 };
 const drift = (was: ReturnType<typeof figured>, now: ReturnType<typeof figured>) => {
-  const issued = { number: 'T-1', revision: 1, inputs: [], view: {}, issuedOn: was.build.pricedOn };
-  return driftOf({ ...issued, figures: was }, now)?.rows.map((row) => [
+  const drifted = driftOf(sentOf(was), now);
+  if ('notComputed' in drifted) return drifted;
+  return drifted.rows.map((row) => [
     row.key,
     row.causes.map(({ cause, amount, details }) => [cause, moneyToText(amount), ...details]),
   ]);

@@ -1,6 +1,6 @@
 import { rmSync } from 'node:fs';
 import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
-import { openSealed, sealedText } from '../../src/read/index.ts';
+import { openSealed, canonicalWithDigest } from '../../src/read/index.ts';
 import { canonicalText, digestOf } from '../../src/read/ledger.ts';
 import { sendingShop, type Shop } from './shop.ts';
 
@@ -34,7 +34,7 @@ export function reseal(shop: Shop, name: string, change: (content: Json) => void
   const content = openSealed(shop.bytes(`orders/issued/${name}`).toString('utf8'));
   if (!isJson(content)) throw new Error(`${name} is not sealed`);
   change(content);
-  shop.write(`orders/issued/${name}`, sealedText(content));
+  shop.write(`orders/issued/${name}`, canonicalWithDigest(content));
 }
 
 export const lines = (shop: Shop): string[] => shop.read(LEDGER).trimEnd().split('\n');
@@ -60,7 +60,7 @@ export function rewriteLedger(shop: Shop, change: (line: Json, index: number) =>
 }
 
 export const price = (amount: string) => (content: Json) => {
-  inside(content, 'figures', 'price', 'driveAway')['$money'] = amount;
+  inside(content, 'price')['driveAway'] = `${amount} AUD`;
 };
 
 export const gone = (shop: Shop, name: string): void => rmSync(shop.issued(name));

@@ -162,7 +162,7 @@ describe('a quote of the first form', () => {
     );
     const quote = openIssued(openSealed(text));
     expect([quote?.number, quote?.revision, quote?.issuedOn]).toEqual(['DC-2606', 1, '2026-10-12']);
-    expect(quote && exactText(quote.figures.price.driveAway)).toBe('147339.51');
+    expect(quote && exactText(quote.price.driveAway)).toBe('147339.51');
   });
 
   it('is taken in once, and said so; what it says is copied from then on', async () => {

@@ -1,7 +1,7 @@
 import type { Drift, IssuedQuote } from '../../issued/index.ts';
 import { formatMoney, type Money, subtractMoney } from '../../money/index.ts';
 import type { Yard } from '../../schema/index.ts';
-import { formatDate } from '../../units/index.ts';
+import { type Computed, formatDate } from '../../units/index.ts';
 import {
   figureColumn,
   plainRow,
@@ -15,7 +15,7 @@ import { signedMoney } from '../sections/words.ts';
 /** The quote that was sent last and what it would cost today, line by line, and why. */
 export function driftSection(
   issued: IssuedQuote | undefined,
-  drift: Drift | undefined,
+  drift: Computed<Drift> | undefined,
   yard: Yard,
 ): Section {
   if (!issued) {
@@ -23,10 +23,10 @@ export function driftSection(
     return section('issued', 'As sent, and today', { words });
   }
   const sent = `Revision ${issued.revision}, issued on ${formatDate(issued.issuedOn, yard.locale)}, is what the customer holds.`;
-  if (!drift) {
+  if (!drift || 'notComputed' in drift) {
     const words = [
       sent,
-      'What it would cost today is not computed: the order has errors, or the quote is of an earlier program that priced otherwise.',
+      `What it would cost today is not computed: ${drift?.notComputed ?? 'the order has errors'}.`,
     ];
     return section('issued', 'As sent, and today', { words });
   }

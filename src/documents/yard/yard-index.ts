@@ -222,7 +222,7 @@ function hoursText({ hoursPlanned, hoursWorked }: OrderState, format: Formatter)
 function issuedText({ issued, drift }: OrderState, { locale }: Yard): string {
   if (!issued) return '';
   const sent = `r${issued.revision} of ${formatDate(issued.issuedOn, locale)}`;
-  if (!drift) return sent;
+  if (!drift || 'notComputed' in drift) return sent;
   const change = subtractMoney(drift.now, drift.was);
   if (isZero(change)) return sent;
   return `${sent}, ${signedMoney(change, locale)} today`;

@@ -15,7 +15,7 @@ export function priceInput(build: Build): PriceInput {
       ...(item.otherCost && { otherCost: item.otherCost }),
       ...(item.fixedPrice && { fixedPrice: item.fixedPrice }),
     })),
-    rules: priceRules(build),
+    rules: priceRules(build, termsOf(build.order)),
     charges,
     packages,
     ...(order.discount && { discount: discountOf(order.discount) }),
@@ -31,23 +31,41 @@ export function priceInput(build: Build): PriceInput {
 /** What the yard wants its margin tried against. */
 export const whatIfOf = ({ yard }: Build): WhatIf => yard.whatIf;
 
-/** What the hours of every stage are multiplied by, on this boat. */
-export function learningOf({ yard, order }: Build): Readonly<Record<string, Decimal>> {
-  const nth = order.firstOfKind ? 1 : order.hullCount;
-  const factor = nth === undefined ? undefined : yard.learning?.factors[nth - 1];
-  if (!factor || !yard.learning) return {};
-  return Object.fromEntries(yard.learning.stages.map((stage) => [stage, factor]));
+/** What of an order says by which of the yard's rules it is priced. */
+export interface PriceTerms {
+  readonly zeroRated: boolean;
+  /** Which boat of its hull it is: 1 is the first. */
+  readonly nth?: number;
 }
 
-function priceRules(build: Build): PriceRules {
-  const { yard, order, currency, exchange } = build;
+/** The terms of an order. */
+export function termsOf({ zeroRated, firstOfKind, hullCount }: Build['order']): PriceTerms {
+  const nth = firstOfKind ? 1 : hullCount;
+  return { zeroRated: zeroRated !== undefined, ...(nth !== undefined && { nth }) };
+}
+
+/** What the hours of every stage are multiplied by, on the boat of that number. */
+export function learningOf(
+  { learning }: Pick<Yard, 'learning'>,
+  { nth }: Pick<PriceTerms, 'nth'>,
+): Readonly<Record<string, Decimal>> {
+  const factor = nth === undefined ? undefined : learning?.factors[nth - 1];
+  if (!factor || !learning) return {};
+  return Object.fromEntries(learning.stages.map((stage) => [stage, factor]));
+}
+
+/** The rules of a Build's yard, for an order on such terms. */
+export function priceRules(
+  { yard, currency, exchange }: Pick<Build, 'yard' | 'currency' | 'exchange'>,
+  terms: PriceTerms,
+): PriceRules {
   const { tax, rounding } = yard;
   return {
     currency,
     rates: ratesOf(yard),
     overhead: yard.overhead,
     ...(yard.overheadShare && { overheadShare: yard.overheadShare }),
-    learning: learningOf(build),
+    learning: learningOf(yard, terms),
     ...(yard.rework && { rework: yard.rework }),
     margins: yard.margins,
     marginFloor: yard.marginFloor,
@@ -55,7 +73,7 @@ function priceRules(build: Build): PriceRules {
     exchange,
     freight: freightOf(yard),
     ...(rounding && { rounding: { ...rounding, to: BigInt(rounding.to) } }),
-    taxRate: order.zeroRated ? ZERO : tax.rate,
+    taxRate: terms.zeroRated ? ZERO : tax.rate,
     taxRounding: tax.rounding,
     taxRule: tax.fractions,
     tradeInReducesTax: tax.tradeIn === 'reduces-tax',

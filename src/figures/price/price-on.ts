@@ -1,8 +1,9 @@
+import { priceOrder } from '../../price/index.ts';
 import { type Build, resolveOrder } from '../../resolve/index.ts';
 import type { Catalogue, SourcedOrder } from '../../schema/index.ts';
 import type { IsoDate } from '../../units/index.ts';
-import { priceBuild } from '../compute-figures.ts';
 import type { Figures } from '../types.ts';
+import { priceInput } from './input.ts';
 
 /** A Build with its price. */
 export type Priced = { readonly build: Build } & Pick<Figures, 'price'>;
@@ -20,5 +21,5 @@ export function priceOn(
   day: IsoDate,
 ): Priced | undefined {
   const { build } = resolveOrder(order, catalogue, broken, day);
-  return build && { build, price: priceBuild(build) };
+  return build && { build, price: priceOrder(priceInput(build)) };
 }
