@@ -6,6 +6,7 @@ import {
   handoverView,
   type IndexLinks,
   indexView,
+  methodsView,
   orderPageView,
   pdfName,
   planPageView,
@@ -260,5 +261,6 @@ function yardPages(
       view: purchasesView(acrossOrders(loaded, yard)),
     },
     { url: 'yard/checks.html', template: 'checks', view: checksView(checks, yard) },
+    { url: 'yard/methods.html', template: 'sections', view: methodsView(yard) },
   ];
 }
