@@ -7,6 +7,7 @@ import {
   handoverView,
   type IndexLinks,
   indexView,
+  methodsView,
   orderPageView,
   pdfName,
   planPageView,
@@ -282,5 +283,6 @@ function yardPages(
     },
     { url: 'yard/checks.html', template: 'checks', view: checksView(checks, yard) },
     { url: 'yard/fields.html', template: 'fields', view: fieldsView(yard) },
+    { url: 'yard/methods.html', template: 'sections', view: methodsView(yard) },
   ];
 }

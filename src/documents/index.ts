@@ -1,6 +1,7 @@
 export { type BuildSheetOptions, buildSheetView } from './build-sheet/build-sheet.ts';
 export type { BuildSheetView } from './build-sheet/types.ts';
 export { type ChecksView, checksView } from './yard/checks.ts';
+export { methodsView } from './yard/methods-page.ts';
 export { handoverView } from './handover/handover.ts';
 export type { HandoverView } from './handover/types.ts';
 export { type FieldsView, fieldsView } from './yard/fields-page.ts';

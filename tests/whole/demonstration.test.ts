@@ -13,7 +13,7 @@ const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.mi
 
 const FAMILIES = ['SourceSans3', 'SourceSerif4'];
 /** The yard's pages across all orders, and their data. */
-const ACROSS = ['yard/plan.html', 'yard/purchases.html', 'yard/purchases.csv'];
+const ACROSS = ['yard/methods.html', 'yard/plan.html', 'yard/purchases.html', 'yard/purchases.csv'];
 const NOT_PRINTED = /\bNaN\b|\bInfinity\b|\bundefined\b|\bnull\b|\[object Object\]/;
 
 const { orders, issued, overview } = loaded;

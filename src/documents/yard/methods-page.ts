@@ -1,0 +1,53 @@
+import { type Method, METHODS_BY_SUBJECT, type MethodSubject } from '../../figures/index.ts';
+import type { Yard } from '../../schema/index.ts';
+import { plainRow, type Section, section, textColumn } from '../sections/section.ts';
+import { NOT_COMPUTED } from './not-computed.ts';
+import type { SectionsView } from './plan-page.ts';
+
+const isSubject = (id: string): id is MethodSubject => Object.hasOwn(METHODS_BY_SUBJECT, id);
+
+/** How every figure is found, by subject, and what is not computed. */
+export function methodsView(yard: Yard): SectionsView {
+  const heading = 'How figures are found, and what is not computed';
+  const subjects = Object.keys(METHODS_BY_SUBJECT).filter(isSubject);
+  return {
+    document: {
+      title: heading,
+      lang: yard.locale,
+      subject: 'Method, source and limits of every figure, and how to confirm it',
+      author: yard.shop.name,
+    },
+    heading,
+    lead: 'By subject: first what to know and what is not computed, then how each figure is found.',
+    links: [
+      { text: 'All orders', page: 'index.html' },
+      { text: 'Checks against published values', page: 'checks.html' },
+      ...subjects.map((id) => ({ text: NOT_COMPUTED[id].heading, page: `#${id}` })),
+    ],
+    sections: subjects.map(subjectSection),
+  };
+}
+
+const COLUMNS: readonly (readonly [heading: string, part: keyof Method])[] = [
+  ['Figure', 'title'],
+  ['How', 'how'],
+  ['Source', 'source'],
+  ['Valid where', 'validity'],
+  ['How to confirm', 'verify'],
+];
+
+function subjectSection(id: MethodSubject): Section {
+  const { heading, limits } = NOT_COMPUTED[id];
+  const methods: readonly Method[] = Object.values(METHODS_BY_SUBJECT[id]);
+  const columns = COLUMNS.filter(([, part]) => methods.some((method) => method[part] !== ''));
+  return section(id, heading, {
+    words: limits,
+    tables: [
+      {
+        caption: `${heading}: methods`,
+        columns: columns.map(([text]) => textColumn(text)),
+        rows: methods.map((method) => plainRow(...columns.map(([, part]) => method[part]))),
+      },
+    ],
+  });
+}
