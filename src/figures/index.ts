@@ -7,7 +7,7 @@ export {
 export { type FiguredOrder, figureOrders } from './figure-orders.ts';
 export type { FiguredVariation } from './figure-variations.ts';
 export { allFacts, figuresData } from './facts/all-facts.ts';
-export { type Audience, type Fact, type FactKey, factsOf, isNotComputed } from './facts/fact.ts';
+export { type Fact, type FactKey, factsOf, isNotComputed } from './facts/fact.ts';
 export type { Method } from './facts/method.ts';
 export { type MethodId, METHODS, METHODS_BY_SUBJECT, type MethodSubject } from './facts/methods.ts';
 export { type FigureDatum, toData } from './facts/to-data.ts';
