@@ -24,4 +24,9 @@ export { toDataUri } from './svg.ts';
 export { type DrawnWater, drawWaterlines, type WaterlinesInput } from './waterlines.ts';
 export type { Drawing, DrawnItem, HullShape, OutboardShape, Place, Station } from './types.ts';
 export { drawOneLine, type OneLineInput, type OneLineRow } from './one-line.ts';
-export { drawPanelStrip, type PanelLabel, type PanelStripInput } from './panel-strip.ts';
+export {
+  drawPanelStrip,
+  PANEL_LABEL,
+  type PanelLabel,
+  type PanelStripInput,
+} from './panel-strip.ts';

@@ -1,13 +1,13 @@
-import { INCH } from '../units/index.ts';
+import { INCH, QUANTITIES, UNIT_KINDS } from '../units/index.ts';
 import type { HullShape } from './types.ts';
 
 /** What distances of a drawing are written in, and what its grids and its ruler step by. */
 export interface Measure {
-  readonly unit: 'mm' | 'in';
+  readonly unit: string;
   /** The word for the steps of the ruler. */
   readonly rulerUnit: string;
-  /** Units in a metre. */
-  readonly perMetre: number;
+  /** Metres in a unit. */
+  readonly factor: number;
   /** Decimals of a dimension. */
   readonly decimals: number;
   /** Steps of the grid that things are placed on, of that of the sections, and of the ruler, m. */
@@ -18,22 +18,20 @@ export interface Measure {
   readonly rulerBars: number;
 }
 
+const { mm: MILLIMETRE } = UNIT_KINDS.length;
+
 const METRIC: Measure = {
-  unit: 'mm',
+  ...QUANTITIES.dimension.metric,
   rulerUnit: 'metres',
-  perMetre: 1000,
-  decimals: 0,
-  placingStep: 0.5,
-  sectionStep: 0.1,
+  placingStep: 500 * MILLIMETRE,
+  sectionStep: 100 * MILLIMETRE,
   rulerStep: 1,
   rulerBars: 2,
 };
 
 const US: Measure = {
-  unit: 'in',
+  ...QUANTITIES.dimension.us,
   rulerUnit: 'feet',
-  perMetre: 1 / INCH,
-  decimals: 1,
   placingStep: 24 * INCH,
   sectionStep: 4 * INCH,
   rulerStep: 12 * INCH,
@@ -44,7 +42,7 @@ const US: Measure = {
 export const measureOf = ({ units }: HullShape): Measure => (units === 'us' ? US : METRIC);
 
 /** A distance without its sign and unit: "1250", or "49.2". */
-export function measured(metres: number, { perMetre, decimals }: Measure): string {
+export function measured(metres: number, { factor, decimals }: Measure): string {
   const share = 10 ** decimals;
-  return String(Math.round(Math.abs(metres) * perMetre * share) / share);
+  return String(Math.round((Math.abs(metres) / factor) * share) / share);
 }

@@ -40,7 +40,7 @@ const TEXT = 3;
  * @returns a sheet 180 mm wide; distances along the trailer are to scale, the trailer itself is a sketch
  */
 export function drawOnTrailer(input: OnTrailerInput): Drawing {
-  const { hull, outboard, winchPost, axle, trailerLength, texts, fontCss } = input;
+  const { hull, outboard, winchPost, trailerLength, texts, fontCss } = input;
   const stern = winchPost + hull.length;
   const whole = Math.max(stern + (outboard ? BEHIND : 0.1), trailerLength) + 0.1;
   const road = scaleLinear([whole, -0.4], [4, WIDTH - 4]);
@@ -61,7 +61,7 @@ export function drawOnTrailer(input: OnTrailerInput): Drawing {
     }),
     ...dimensions(input, road, ground),
   ];
-  const alt = `${hull.name} on her trailer from the side, the tow ball on the right. ${texts.winchPost}; ${texts.axle}; ${texts.centre}. ${texts.ball}; ${texts.axles}. Axle ${axle.toFixed(2)} m aft of the ball.`;
+  const alt = `${hull.name} on her trailer from the side, the tow ball on the right. ${texts.winchPost}; ${texts.axle}; ${texts.centre}. ${texts.ball}; ${texts.axles}.`;
   return sheet({ width: WIDTH, height: ground + 27, alt, fontCss, body });
 }
 

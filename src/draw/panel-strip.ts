@@ -21,6 +21,8 @@ const WIDTH = 180;
 const ACROSS = 6;
 const CELL = WIDTH / ACROSS;
 const HEIGHT = 18;
+/** One label at its own size, mm. */
+export const PANEL_LABEL = { width: CELL, height: HEIGHT };
 const NAME = 3.1;
 const LINE = 3.5;
 

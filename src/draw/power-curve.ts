@@ -2,8 +2,9 @@ import { scaleLinear } from 'd3-scale';
 import { curveMonotoneX, line } from 'd3-shape';
 import { element, INK, sheet, SMALL_TEXT, stroke, words } from './svg.ts';
 import type { Drawing } from './types.ts';
+import { type Formatter, QUANTITIES } from '../units/index.ts';
 
-/** A place in the diagram: speed in knots, power in kilowatts. */
+/** A place in the diagram: speed in m/s, power in W. */
 export interface SpeedAndPower {
   readonly speed: number;
   readonly power: number;
@@ -24,6 +25,7 @@ export interface PowerCurveInput {
   readonly lines: readonly PowerLine[];
   /** Name of the outboard that is ordered; empty when there is none. */
   readonly ordered: string;
+  readonly format: Formatter;
   readonly fontCss: string;
 }
 
@@ -38,24 +40,39 @@ const DASHES = ['none', '3 1.2', '1 1', '5 1.2 1 1.2'] as const;
  * @returns a sheet 170 mm wide; lines end at the strongest mark, and a loading without points has none
  */
 export function drawPowerCurve(input: PowerCurveInput): Drawing {
-  const { subject, lines, ordered, fontCss } = input;
+  const { subject, ordered, fontCss, format } = input;
+  const lines = input.lines.map((one) => inUnits(one, format));
   const places = lines.flatMap(({ points, marks }) => [...points, ...marks]);
   const most = (axis: keyof SpeedAndPower, least: number): number =>
     Math.max(least, ...places.map((place) => place[axis]).filter(Number.isFinite));
   const across = scaleLinear([0, most('speed', 10)], [FRAME.left, FRAME.right]).nice();
   const up = scaleLinear([0, most('power', 5)], [FRAME.bottom, FRAME.top]).nice();
   const body = [
-    ...axes(across, up),
+    ...axes(across, up, format),
     ...lines.flatMap((one, index) => drawLine(one, index, across, up)),
     ...legend(lines, ordered),
   ];
-  const alt = `Shaft power against speed of ${subject}. ${lines.map(sentenceOf).join(' ')}`;
+  const alt = `Shaft power against speed of ${subject}. ${input.lines.map((one) => sentenceOf(one, format)).join(' ')}`;
   return sheet({ width: WIDTH, height: LEGEND + 5.5 * (lines.length + 1), alt, fontCss, body });
+}
+
+const speedWord = (format: Formatter): string =>
+  format.system === 'us' ? format.unit('speed') : 'knots';
+
+/** A line in the units of the reader, so that the axes step by whole ones. */
+function inUnits({ name, points, marks }: PowerLine, { system }: Formatter): PowerLine {
+  const [speed, power] = [QUANTITIES.speed[system].factor, QUANTITIES.finePower[system].factor];
+  const scaled = <Place extends SpeedAndPower>(place: Place): Place => ({
+    ...place,
+    speed: place.speed / speed,
+    power: place.power / power,
+  });
+  return { name, points: points.map(scaled), marks: marks.map(scaled) };
 }
 
 type Axis = ReturnType<typeof scaleLinear<number, number>>;
 
-function axes(across: Axis, up: Axis): readonly string[] {
+function axes(across: Axis, up: Axis, format: Formatter): readonly string[] {
   const { left, right, top, bottom } = FRAME;
   const grid = { stroke: INK.rule, 'stroke-width': 0.2 };
   const small = { 'font-size': SMALL_TEXT, fill: INK.line };
@@ -74,8 +91,8 @@ function axes(across: Axis, up: Axis): readonly string[] {
       ]),
     stroke([left, bottom], [right, bottom], { 'stroke-width': 0.35 }),
     stroke([left, top], [left, bottom], { 'stroke-width': 0.35 }),
-    words('kW at the propeller shaft', left, top - 1.6, small),
-    words('knots', right, bottom + 7, { ...small, 'text-anchor': 'end' }),
+    words(`${format.unit('finePower')} at the propeller shaft`, left, top - 1.6, small),
+    words(speedWord(format), right, bottom + 7, { ...small, 'text-anchor': 'end' }),
   ];
 }
 
@@ -136,10 +153,10 @@ function legend(lines: readonly PowerLine[], ordered: string): readonly string[]
   ];
 }
 
-function sentenceOf({ name, marks }: PowerLine): string {
+function sentenceOf({ name, marks }: PowerLine, format: Formatter): string {
   const said = marks.map(
     ({ speed, power, ordered }) =>
-      `${power.toFixed(1)} kW ${speed.toFixed(1)} knots${ordered ? ', as ordered' : ''}`,
+      `${format.finePower(power)} ${format.speed(speed)}${ordered ? ', as ordered' : ''}`,
   );
   const told = said.length === 0 ? 'no outboard planes her' : said.join('; ');
   return `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${told}.`;

@@ -15,8 +15,9 @@ export interface RightingMark {
 
 export interface RightingInput {
   readonly subject: string;
-  /** Pairs of heel in degrees and arm in millimetres, from upright. */
+  /** Pairs of heel in degrees and arm in `unit`, from upright. */
   readonly arms: readonly (readonly [heel: number, arm: number])[];
+  readonly unit: string;
   readonly marks: readonly RightingMark[];
   readonly fontCss: string;
 }
@@ -34,12 +35,12 @@ const STEP = 10;
  *
  * @returns a sheet 180 mm wide
  */
-export function drawRighting({ subject, arms, marks, fontCss }: RightingInput): Drawing {
+export function drawRighting({ subject, arms, unit, marks, fontCss }: RightingInput): Drawing {
   const last = Math.max(STEP, ...arms.map(([heel]) => heel));
   const values = arms.map(([, arm]) => arm);
   const across = scaleLinear().domain([0, last]).range([LEFT, RIGHT]);
   const up = scaleLinear()
-    .domain([Math.min(0, ...values), Math.max(10, ...values)])
+    .domain([Math.min(0, ...values), Math.max(0.1, ...values)])
     .nice(5)
     .range([BOTTOM, TOP]);
   const draw = line<readonly [number, number]>()
@@ -60,7 +61,7 @@ export function drawRighting({ subject, arms, marks, fontCss }: RightingInput): 
     return { number: String(index + 1), x, y, keyX: x, keyY: Math.min(y + 8, BOTTOM - 3) };
   });
   const body = [
-    frame(across, up, last),
+    frame(across, up, last, unit),
     curve,
     ...shown.map(({ heel }) =>
       stroke([across(heel), TOP], [across(heel), BOTTOM], { 'stroke-dasharray': '1.2 1' }),
@@ -79,7 +80,7 @@ export function drawRighting({ subject, arms, marks, fontCss }: RightingInput): 
 
 type Axis = ReturnType<typeof scaleLinear<number, number>>;
 
-function frame(across: Axis, up: Axis, last: number): string {
+function frame(across: Axis, up: Axis, last: number, unit: string): string {
   const fine = { stroke: INK.rule, 'stroke-width': 0.18 };
   const heels = Array.from({ length: Math.floor(last / STEP) + 1 }, (_, index) => index * STEP);
   return [
@@ -95,7 +96,7 @@ function frame(across: Axis, up: Axis, last: number): string {
           stroke([LEFT, up(arm)], [RIGHT, up(arm)], arm === 0 ? {} : fine) +
           words(String(arm), LEFT - 1.5, up(arm) + 0.9, { 'text-anchor': 'end' }),
       ),
-    words('righting arm, mm', LEFT, TOP - 3, { fill: INK.quiet }),
+    words(`righting arm, ${unit}`, LEFT, TOP - 3, { fill: INK.quiet }),
     words('heel, degrees', RIGHT, BOTTOM + 7.4, { fill: INK.quiet, 'text-anchor': 'end' }),
   ].join('\n');
 }

@@ -19,7 +19,7 @@ export {
   voltsLost,
 } from './conductor.ts';
 export { bilgeFlow } from './pumps.ts';
-export { mainFuse, type MainFuse, starterCable, type StarterCable } from './starter.ts';
+export { gaugeFor, mainFuse, type MainFuse, starterCable, type StarterCable } from './starter.ts';
 export type {
   Circuit,
   Conductor,

@@ -36,7 +36,7 @@ export function starterCable(cable: {
   const size = WIRE_SIZES.find(({ circularMils }) => circularMils >= needed);
   const metricMm2 = size && METRIC_AREAS.find((area) => area >= areaOf(size));
   if (!size || metricMm2 === undefined) {
-    return { notComputed: `no single cable up to 4/0 cranks over ${cable.run} m` };
+    return { notComputed: 'no single cable up to 4/0 cranks over that run' };
   }
   return {
     awg: size.awg,
@@ -45,6 +45,16 @@ export function starterCable(cable: {
     dropVolts: voltsLost(cable.cranking, roundTrip, size.circularMils),
   };
 }
+
+/**
+ * The thinnest American size that holds so much copper.
+ *
+ * @param areaMm2 - as an engine's maker asks for
+ * @returns "2", "1/0"; beyond the largest, that it is more
+ * @source ASTM B258, as the table of sizes has it
+ */
+export const gaugeFor = (areaMm2: number): string =>
+  WIRE_SIZES.find((size) => areaOf(size) >= areaMm2 - 1e-9)?.awg ?? 'more than 4/0';
 
 /** The fuse at the battery and where it may sit. */
 export interface MainFuse {
@@ -69,7 +79,9 @@ export function mainFuse(
 ): MainFuse | NotComputed {
   const rating = PROTECTION_RATINGS.find((one) => one >= load);
   if (rating === undefined || rating > feederAmpacity) {
-    return { notComputed: `no standard rating from ${load} A to ${feederAmpacity} A` };
+    return {
+      notComputed: 'no standard rating lies between the load and what the feeder may carry',
+    };
   }
   return { rating: amperes(rating), within: metres((sheathed ? 72 : 7) * INCH) };
 }

@@ -55,7 +55,7 @@ export function chooseFuse(
   const rating = PROTECTION_RATINGS.find((one) => one >= least);
   return rating !== undefined && rating <= most
     ? amperes(rating)
-    : { notComputed: `no standard rating from ${least} A to ${most} A protects AWG ${awg}` };
+    : { notComputed: `no standard rating above the current protects AWG ${awg}` };
 }
 
 /**
@@ -87,21 +87,27 @@ export function planWiring(circuits: readonly Circuit[], rules: WiringRules): Wi
   return { rows, refused };
 }
 
+/** Cable of one size and colour, one way. */
+export interface CablePick {
+  readonly metricMm2: number;
+  readonly awg: string;
+  readonly colour: string;
+  readonly length: Metres;
+}
+
 /**
  * Cable to pick from the shelf: how many metres of each area and colour, thinnest first.
  *
  * @returns the way to the device; as much again is needed of the same area in black or yellow for the way back
  * @source derived
  */
-export function cableToPick(
-  rows: readonly WiringRow[],
-): readonly { readonly metricMm2: number; readonly colour: string; readonly length: Metres }[] {
-  const picks = new Map<string, { metricMm2: number; colour: string; length: Metres }>();
+export function cableToPick(rows: readonly WiringRow[]): readonly CablePick[] {
+  const picks = new Map<string, CablePick>();
   for (const { conductor, colour, circuit } of rows) {
-    const { metricMm2 } = conductor;
-    const key = `${metricMm2} ${colour}`;
+    const { metricMm2, awg } = conductor;
+    const key = `${metricMm2} ${awg} ${colour}`;
     const before = picks.get(key)?.length ?? 0;
-    picks.set(key, { metricMm2, colour, length: metres(before + circuit.run) });
+    picks.set(key, { metricMm2, awg, colour, length: metres(before + circuit.run) });
   }
   return [...picks.values()].toSorted((a, b) => a.metricMm2 - b.metricMm2);
 }
@@ -112,7 +118,7 @@ function wire(
 ): { readonly conductor: Conductor; readonly fuse: Amperes } | NotComputed {
   if (!isSound(circuit)) return { notComputed: 'current and run must be above 0' };
   const conductors = conductorsFor(circuit, rules);
-  let reason = `no single conductor at hand carries ${circuit.current} A over ${circuit.run} m`;
+  let reason = 'no single conductor at hand carries its current over its run';
   for (const conductor of conductors) {
     const fuse = chooseFuse(circuit, conductor);
     if (typeof fuse === 'number') return { conductor, fuse };

@@ -1,6 +1,6 @@
 import { type Finding, finding, type Place } from '../findings/index.ts';
 import { formatMoney, isNegative, isZero, type Money, subtractMoney } from '../money/index.ts';
-import { createFormatter, decimalToNumber } from '../units/index.ts';
+import { formatterOf, decimalToNumber } from '../units/index.ts';
 import { checkElectrics } from './electrics/check.ts';
 import { checkDrive } from './performance/check.ts';
 import { checkGates } from './mass/check-gates.ts';
@@ -15,7 +15,7 @@ import type { Figures } from './types.ts';
 export function checkFigures(figures: Omit<Figures, 'findings'>): readonly Finding[] {
   const { build, mass, price, trailerLoad } = figures;
   const { yard, hull, trailer } = build;
-  const format = createFormatter(yard.locale, yard.units);
+  const format = formatterOf(yard);
   const findings: Finding[] = [];
   if (mass.load > hull.ratings.load) {
     findings.push(

@@ -24,7 +24,7 @@ export function flatArea(sections: readonly Station[], flat: Flat): SquareMetres
   const along = sections.toSorted((a, b) => a.x - b.x);
   const [first, last] = [along[0]?.x ?? 0, along.at(-1)?.x ?? 0];
   if (!(from < to && from >= first - 1e-9 && to <= last + 1e-9)) {
-    return { notComputed: `its ends must lie from ${first} m to ${last} m, the aft end first` };
+    return { notComputed: 'its ends must lie within the lines, the aft end first' };
   }
   const halves: (readonly [x: number, half: number])[] = [];
   for (const { x, points } of along) {

@@ -27,5 +27,5 @@ export function atTemperature(points: readonly DataPoint[], celsius: number): nu
   const log = interpolate(logs, place(celsius));
   return log !== undefined && Number.isFinite(log)
     ? Math.exp(log)
-    : { notComputed: `the resin’s data do not reach ${celsius} °C` };
+    : { notComputed: 'the resin’s data do not reach the temperature of the shop' };
 }

@@ -21,6 +21,8 @@ export interface BuildPart {
   readonly description: string;
   readonly materialClass: string;
   readonly unit: string;
+  /** Of one of that unit; absent from what was kept before it was. */
+  readonly unitMass?: Kilograms;
   /** Used in the boat, without wastage. */
   readonly quantity: Decimal;
   /** Of one unit, in the currency of the price list. */

@@ -1,7 +1,13 @@
 import { type Finding, finding } from '../findings/index.ts';
 import { currencyCode } from '../money/index.ts';
 import type { Catalogue, SourcedOrder, Yard } from '../schema/index.ts';
-import { daysBetween, decimalToNumber, decimalToText, type IsoDate } from '../units/index.ts';
+import {
+  daysBetween,
+  decimalToNumber,
+  decimalToText,
+  formatterOf,
+  type IsoDate,
+} from '../units/index.ts';
 import type { BuildItem } from './build.ts';
 import { type DatedParts, exchangeOn } from './dated.ts';
 
@@ -35,6 +41,7 @@ export function checkPriceJumps(
   { partRows, yard }: Pick<Catalogue, 'partRows' | 'yard'>,
 ): readonly Finding[] {
   const most = decimalToNumber(yard.value.priceJump);
+  const format = formatterOf(yard.value);
   return codesOf(items).flatMap((code) => {
     const part = parts.get(code);
     const rows = partRows.get(code) ?? [];
@@ -45,7 +52,7 @@ export function checkPriceJumps(
     return [
       finding('PART_PRICE_JUMP', part.place(['cost']), {
         received: `${code} ${decimalToText(part.value.cost)}, and ${decimalToText(before.value.cost)} on ${before.value.price_date}`,
-        expected: `within ${Math.round(most * 100)} % of the row before`,
+        expected: `within ${format.percent(most, 0)} of the row before`,
       }),
     ];
   });

@@ -45,6 +45,7 @@ export function resolveParts(
         description: listed.value.description,
         materialClass: listed.value.class,
         unit: listed.value.unit,
+        unitMass: listed.value.mass,
         quantity: multiplyDecimals(quantity, factor),
         unitCost,
         priceDate: listed.value.price_date,

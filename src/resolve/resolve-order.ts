@@ -1,7 +1,7 @@
 import { type Finding, finding, hasErrors } from '../findings/index.ts';
 import { currencyOf, moneyOf } from '../money/index.ts';
 import type { Catalogue, SourcedOrder, StockFile } from '../schema/index.ts';
-import { createFormatter, type IsoDate } from '../units/index.ts';
+import { formatterOf, type IsoDate } from '../units/index.ts';
 import type { Build, BuildItem } from './build.ts';
 import { checkCompatibility } from './check-compatibility.ts';
 import { checkExtras, checkLeftOut, checkOutboard } from './check-entries.ts';
@@ -108,10 +108,11 @@ function checkTogether(
     ...(trailer && { trailer: trailer.value }),
   };
   const yard = catalogue.yard.value;
+  const format = formatterOf(yard);
   return [
     ...checkCompatibility(chosen, hull, catalogue),
     ...(outboard ? checkOutboard(order, outboard, chosen, catalogue) : []),
-    ...checkRatings(order, rated, createFormatter(yard.locale, yard.units)),
+    ...checkRatings(order, rated, format),
     ...checkPriceAges(items, day, dated, yard),
     ...checkPriceJumps(items, dated, catalogue),
     ...checkLaterPrices(items, day, dated, order),
@@ -120,7 +121,7 @@ function checkTogether(
       .filter((item) => !item.placed)
       .map((item) =>
         finding('ITEM_NOT_PLACED', item.place, {
-          received: `${item.name}, ${item.mass.toFixed(1)} kg`,
+          received: `${item.name}, ${format.fineMass(item.mass)}`,
         }),
       ),
   ];

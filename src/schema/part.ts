@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { PART_UNITS } from '../units/index.ts';
 import { amount, date, decimal, id, quantity, text } from './fields.ts';
 
 /** Columns that every supplier's price list has, in the order of its header row. */
@@ -21,9 +22,7 @@ export const partSchema = z
     code: z.string().min(1).max(40).meta({ description: 'Supplier’s code.' }),
     description: text('What it is.'),
     class: id('Class of material, for wastage.', 'wastageClasses'),
-    unit: z
-      .enum(['each', 'set', 'm', 'm2', 'kg', 'L', 'sheet'])
-      .meta({ description: 'What one of it is.' }),
+    unit: z.enum(PART_UNITS).meta({ description: 'What one of it is.' }),
     cost: amount('Cost of one unit before tax.', { min: 0, max: 1_000_000 }),
     currency: z.string().length(3).meta({ description: 'ISO 4217 code.' }),
     mass: quantity('mass', 'kg', 'Mass of one unit.', { min: 0, max: 2000 }),

@@ -58,7 +58,7 @@ async function withinTime<T>(work: Promise<T>): Promise<T> {
   let timer: NodeJS.Timeout | undefined;
   const tooLong = new Promise<never>((_, reject) => {
     timer = setTimeout(
-      () => reject(new Error(`Eleventy was not done after ${LONGEST_WAIT / 1000} s`)),
+      () => reject(new Error(`Eleventy was not done after ${LONGEST_WAIT / 1000} seconds`)),
       LONGEST_WAIT,
     );
   });

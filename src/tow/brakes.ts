@@ -47,7 +47,7 @@ export function brakesNeeded(place: Jurisdiction, input: BrakeInput): Computed<B
   const law = BRAKE_LAWS[place];
   if (!(input.total > 0)) return { notComputed: 'the trailer has no mass' };
   if (input.total > law.covers) {
-    return { notComputed: `the rules for small trailers end at ${law.covers} kg` };
+    return { notComputed: 'it weighs more than the rules for small trailers cover' };
   }
   const counted = law.counts === 'axles' ? input.total - input.onBall : input.total;
   const step = stepFor(place, counted, input);

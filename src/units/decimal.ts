@@ -115,6 +115,10 @@ export function decimalToShortText(value: Decimal): string {
   return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
 }
 
+/** "12.5 %" of a fraction, with every decimal that it has. */
+export const percentText = ({ amount, scale }: Decimal): string =>
+  `${decimalToShortText({ amount: amount * 100n, scale })}\u00A0%`;
+
 function raise(value: Decimal, scale: bigint): bigint {
   return value.amount * 10n ** (scale - value.scale);
 }

@@ -11,10 +11,25 @@ export {
   parseIsoDate,
   weekdayOf,
 } from './dates.ts';
-export { createFormatter, type Formatter, NO_BREAK, type UnitSystem, withMinus } from './format.ts';
+export {
+  createFormatter,
+  type Formatter,
+  formatterOf,
+  NO_BREAK,
+  type UnitSystem,
+  withMinus,
+} from './format.ts';
 export { QUANTITIES, type QuantityName } from './quantities.ts';
+export { PART_UNITS, partUnitSize, partUnitText } from './part-units.ts';
 export type { Basis } from './basis.ts';
-export { type Computed, dataMissing, type NotComputed, searchFailed } from './not-computed.ts';
+export {
+  type Computed,
+  dataMissing,
+  known,
+  type NotComputed,
+  searchFailed,
+  whyNot,
+} from './not-computed.ts';
 export { parseQuantity, type ParsedQuantity, type QuantityProblem } from './parse-quantity.ts';
 export { atLeast, atMost, type Margin } from './margin.ts';
 export { GRAVITY, NAUTICAL_MILE, UNIT_KINDS, type UnitKind, unitsOf } from './unit-table.ts';

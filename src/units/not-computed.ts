@@ -25,3 +25,12 @@ export const searchFailed = (notComputed: string): NotComputed => ({
   notComputed,
   because: 'search failed',
 });
+
+/** "not computed: why". */
+export const whyNot = ({ notComputed }: NotComputed): string => `not computed: ${notComputed}`;
+
+/** A value as printed, or why there is none. */
+export const known = <Value extends number>(
+  value: Computed<Value>,
+  print: (value: Value) => string,
+): string => (typeof value === 'number' ? print(value) : whyNot(value));

@@ -1,11 +1,15 @@
 import type { Quantity } from './quantity.ts';
 import { NAUTICAL_MILE, UNIT_KINDS, type UnitKind } from './unit-table.ts';
 
-/** How a number of one unit is written: SI divided by `factor`, to so many decimals ("few": one below 10, else none). */
+/** So many decimals; "few": one below 10, else none; a pair: as many as it has, from the one to the other. */
+export type Decimals = number | 'few' | readonly [least: number, most: number];
+
+/** How a number of one unit is written: SI divided by `factor`, with `offset` added. */
 export interface Shown {
   readonly unit: string;
   readonly factor: number;
-  readonly decimals: number | 'few';
+  readonly decimals: Decimals;
+  readonly offset?: number;
 }
 
 /** A quantity as scripts read it, and as people do in each system. */
@@ -17,7 +21,7 @@ export interface QuantityFacts {
   readonly us: Shown;
 }
 
-const shown = (unit: string, factor: number, decimals: Shown['decimals']): Shown => ({
+const shown = <Count extends Decimals>(unit: string, factor: number, decimals: Count) => ({
   unit,
   factor,
   decimals,
@@ -25,13 +29,15 @@ const shown = (unit: string, factor: number, decimals: Shown['decimals']): Shown
 const { length, area, volume, mass, power, force, duration, speed, angle, pressure } = UNIT_KINDS;
 const STATUTE_MILE = 5280 * length.ft;
 const FLUID_OUNCE = volume['US gal'] / 128;
+const { ft: FOOT, in: INCH } = length;
+const PSI = force.lbf / INCH ** 2;
 
 const data = (unit: string, factor: number, decimals: number) => ({ unit, factor, decimals });
 /** The same in every system. */
 const same = (
   unit: string,
   factor: number,
-  decimals: Shown['decimals'],
+  decimals: Decimals,
   dataDecimals: number,
   dataUnit = unit,
 ): QuantityFacts => ({
@@ -51,21 +57,23 @@ export const QUANTITIES = {
     kind: 'length',
     data: data('m', 1, 4),
     metric: shown('m', 1, 2),
-    us: shown('ft', length.ft, 1),
+    us: shown('ft', FOOT, 1),
   },
   /** A workshop dimension. */
   dimension: {
     kind: 'length',
     data: data('m', 1, 4),
     metric: shown('mm', length.mm, 0),
-    us: shown('in', length.in, 1),
+    us: shown('in', INCH, 1),
   },
   /** A thickness, or a small change of a length. */
   thickness: {
     data: data('mm', length.mm, 2),
     metric: shown('mm', length.mm, 1),
-    us: shown('in', length.in, 2),
+    us: shown('in', INCH, 2),
   },
+  /** A propeller's; in inches everywhere, in metric beside millimetres: the formatter knows. */
+  pitch: same('in', INCH, 0, 4),
   distance: {
     data: data('nmi', NAUTICAL_MILE, 1),
     metric: shown('nmi', NAUTICAL_MILE, 0),
@@ -77,10 +85,32 @@ export const QUANTITIES = {
     metric: shown('m²', 1, 2),
     us: shown('ft²', area.ft2, 1),
   },
+  /** A size of a hull as its file declares it. */
+  fineLength: {
+    data: data('m', 1, 4),
+    metric: shown('m', 1, 3),
+    us: shown('ft', FOOT, 2),
+  },
+  bulk: {
+    data: data('m3', 1, 4),
+    metric: shown('m³', 1, 3),
+    us: shown('ft³', FOOT ** 3, 1),
+  },
+  /** An area and a length to a tenth, of what is cut off a roll. */
+  rollArea: {
+    data: data('m2', 1, 4),
+    metric: shown('m²', 1, 1),
+    us: shown('ft²', area.ft2, 0),
+  },
+  rollLength: {
+    data: data('m', 1, 4),
+    metric: shown('m', 1, 1),
+    us: shown('ft', FOOT, 0),
+  },
   smallArea: {
     data: data('m2', 1, 6),
     metric: shown('cm²', area.cm2, 0),
-    us: shown('in²', length.in ** 2, 1),
+    us: shown('in²', INCH ** 2, 1),
   },
   volume: {
     kind: 'volume',
@@ -115,6 +145,12 @@ export const QUANTITIES = {
     metric: shown('kn', speed.kn, 1),
     us: shown('mph', speed.mph, 1),
   },
+  /** A speed that is not known to a tenth. */
+  roundSpeed: {
+    data: data('kn', speed.kn, 2),
+    metric: shown('kn', speed.kn, 0),
+    us: shown('mph', speed.mph, 0),
+  },
   flow: {
     data: data('L/h', volume.L / duration.h, 2),
     metric: shown('L/h', volume.L / duration.h, 1),
@@ -127,6 +163,12 @@ export const QUANTITIES = {
   },
   power: {
     kind: 'power',
+    data: data('W', 1, 0),
+    metric: shown('kW', power.kW, 1),
+    us: shown('hp', power.hp, 1),
+  },
+  /** A power in one unit, to a tenth: of a limit, of a shaft. */
+  finePower: {
     data: data('W', 1, 0),
     metric: shown('kW', power.kW, 1),
     us: shown('hp', power.hp, 1),
@@ -145,25 +187,57 @@ export const QUANTITIES = {
   pressure: {
     data: data('kPa', pressure.kPa, 2),
     metric: shown('kPa', pressure.kPa, 1),
-    us: shown('psi', force.lbf / length.in ** 2, 1),
+    us: shown('psi', PSI, 1),
+  },
+  /** What a strip of a laminate bears and how stiff it is, by its width. */
+  stripStiffness: {
+    data: data('N.m2/m', 1, 2),
+    metric: shown('N m²/m', 1, 'few'),
+    us: shown('lbf in²/in', force.lbf * INCH, 'few'),
+  },
+  stripMoment: {
+    data: data('N.m/m', 1, 2),
+    metric: shown('N m/m', 1, 'few'),
+    us: shown('lbf in/in', force.lbf, 'few'),
+  },
+  stripForce: {
+    data: data('N/m', 1, 2),
+    metric: shown('N/m', 1, 'few'),
+    us: shown('lbf/in', force.lbf / INCH, 'few'),
+  },
+  /** Degrees Celsius, as a yard writes them. */
+  temperature: {
+    data: data('°C', 1, 1),
+    metric: shown('°C', 1, 0),
+    us: { ...shown('°F', 5 / 9, 0), offset: 32 },
   },
   /** A mass times a lever, kg.m. */
   massMoment: {
     data: data('kg.m', 1, 2),
     metric: shown('kg·m', 1, 0),
-    us: shown('lb·ft', mass.lb * length.ft, 0),
+    us: shown('lb·ft', mass.lb * FOOT, 0),
   },
   /** The work that rights a boat over its weight, m.rad. */
   rightingArea: same('m·rad', 1, 3, 5, 'm.rad'),
   angle: same('°', angle.deg, 1, 3),
   current: { kind: 'current', ...same('A', 1, 1, 2) },
-  voltage: same('V', 1, 0, 1),
+  /** A current that is not known to a tenth. */
+  roundCurrent: same('A', 1, 0, 2),
+  /** Of a fuse, in the sizes they are sold in. */
+  fuse: same('A', 1, [0, 1], 2),
+  voltage: same('V', 1, [0, 1], 1),
   charge: same('Ah', duration.h, 'few', 2),
+  /** A charge to a tenth, in tables that add up. */
+  fineCharge: same('Ah', duration.h, 1, 2),
   energy: same('Wh', duration.h, 0, 1),
-  wireArea: same('mm²', area.mm2, 1, 2, 'mm2'),
+  wireArea: same('mm²', area.mm2, [0, 1], 2, 'mm2'),
   seconds: same('s', 1, 2, 3),
   minutes: same('min', duration.min, 0, 2),
   hours: same('h', duration.h, 1, 2),
+  /** Hours as they are planned and written down. */
+  workHours: same('h', duration.h, [0, 2], 2),
+  /** Hours of a day, assumed. */
+  hoursADay: same('h', duration.h, [1, 2], 2),
   days: same('d', duration.d, 1, 2),
   /** A share of one. */
   share: {

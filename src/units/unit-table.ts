@@ -15,8 +15,17 @@ export const GRAVITY = 9.80665;
 export const NAUTICAL_MILE = 1852;
 
 export const UNIT_KINDS = {
-  length: { m: 1, mm: 0.001, cm: 0.01, km: 1000, ft: FOOT, in: FOOT / 12 },
-  area: { m2: 1, 'm²': 1, cm2: 1e-4, mm2: 1e-6, ft2: FOOT ** 2, 'ft²': FOOT ** 2 },
+  length: { m: 1, mm: 0.001, cm: 0.01, km: 1000, ft: FOOT, in: FOOT / 12, yd: 3 * FOOT },
+  area: {
+    m2: 1,
+    'm²': 1,
+    cm2: 1e-4,
+    mm2: 1e-6,
+    ft2: FOOT ** 2,
+    'ft²': FOOT ** 2,
+    yd2: 9 * FOOT ** 2,
+    'yd²': 9 * FOOT ** 2,
+  },
   volume: {
     m3: 1,
     'm³': 1,

@@ -77,7 +77,7 @@ describe('speed, limits and towing of every order', () => {
     const text = said(speedSection(figuresOf('DC-2603'), ''));
     expect(text).toMatch(/trim 2° to 15°/);
     expect(text).toMatch(/between 6,000 and 5,000.rpm, at a gear ratio of 2.00 and a slip of 12/);
-    expect(text).toMatch(/Chart display, 230 mm \(5 cm², coefficient 0.40\)/);
+    expect(text).toMatch(/Chart display, 230 mm \(5.cm², coefficient 0.40\)/);
   });
 
   it('name what binds, and flag what is passed', () => {

@@ -65,6 +65,7 @@ const righting = (name = 'Greatest arm'): Drawing =>
       [60, 120],
       [90, -80],
     ],
+    unit: 'mm',
     marks: [
       { name, heel: 32 },
       { name: 'Vanishes', heel: 78 },

@@ -6,24 +6,27 @@ import {
   drawPowerCurve,
   type OnTrailerInput,
 } from '../../src/draw/index.ts';
+import { createFormatter, UNIT_KINDS } from '../../src/units/index.ts';
 import { COOT } from './invented-hull.ts';
 import { malformed, textsOf } from './read-svg.ts';
 
+const KNOT = UNIT_KINDS.speed.kn;
 const HOSTILE = `</text><script>x</script> & "quoted" <b>`;
 
 const curve = (ordered = 'Outboard 20 kW'): Drawing =>
   drawPowerCurve({
     subject: 'the Coot 400',
+    format: createFormatter('en-AU', 'metric'),
     lines: [
       {
         name: 'light: 300 kg',
         points: [
-          { speed: 10, power: 6 },
-          { speed: 20, power: 14 },
+          { speed: 10 * KNOT, power: 6000 },
+          { speed: 20 * KNOT, power: 14_000 },
         ],
         marks: [
-          { speed: 18, power: 12, ordered: false },
-          { speed: 24, power: 20, ordered: ordered !== '' },
+          { speed: 18 * KNOT, power: 12_000, ordered: false },
+          { speed: 24 * KNOT, power: 20_000, ordered: ordered !== '' },
         ],
       },
       { name: 'loaded: 500 kg', points: [], marks: [] },

@@ -106,9 +106,9 @@ describe('a wiring schedule', () => {
       [2.5, 'dark grey'],
     ]);
     expect(cableToPick([...rows, ...rows])).toEqual([
-      { metricMm2: 2.5, colour: 'brown', length: 6 },
-      { metricMm2: 2.5, colour: 'dark grey', length: 6 },
-      { metricMm2: 6, colour: 'brown', length: 16 },
+      { metricMm2: 2.5, awg: '16', colour: 'brown', length: 6 },
+      { metricMm2: 2.5, awg: '16', colour: 'dark grey', length: 6 },
+      { metricMm2: 6, awg: '12', colour: 'brown', length: 16 },
     ]);
   });
 

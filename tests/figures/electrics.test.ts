@@ -198,7 +198,7 @@ describe('the hours of a bow motor', () => {
     expect(used(hours('bow-motor-360n', 2))).toBeCloseTo(50, 6);
     expect(used(hours('bow-motor-360n', 3))).toBeCloseTo(50, 6);
     expect(hours('bow-motor-360n', 1)).toEqual({
-      notComputed: 'no batteries in series make 24 V',
+      notComputed: 'no batteries in series make its voltage',
     });
   });
 

@@ -53,7 +53,7 @@ describe('what is found of her volume', () => {
     ] as const) {
       const { findings } = figuresOf({ hull: [declared(outside)] });
       expect(findings.map(({ code }) => code)).toEqual(['LINES_DIFFER']);
-      expect(findings[0]?.received).toContain('volume 3.840 m³');
+      expect(findings[0]?.received).toContain('volume 3.840\u00A0m³');
       expect(codes({ hull: [declared(inside)] })).toEqual([]);
     }
   });

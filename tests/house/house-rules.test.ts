@@ -9,6 +9,7 @@ import {
   tooFull,
   tooLong,
   tooManyThrow,
+  unitsByHand,
   withoutDocstring,
   withoutSource,
 } from './source-rules.ts';
@@ -43,6 +44,10 @@ describe('the house', () => {
 
   it('throws in few places and collects findings in all others', () => {
     expect(tooManyThrow(sources)).toEqual([]);
+  });
+
+  it('prints every quantity with the formatter', () => {
+    expect(sources.flatMap(unitsByHand)).toEqual([]);
   });
 
   it('names the file that it imports', () => {

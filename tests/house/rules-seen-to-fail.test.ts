@@ -13,6 +13,7 @@ import {
   tooFull,
   tooLong,
   tooManyThrow,
+  unitsByHand,
   withoutDocstring,
   withoutSource,
 } from './source-rules.ts';
@@ -99,6 +100,37 @@ describe('the folder rule', () => {
     const many = MAX_FILES_SIDE_BY_SIDE + 1;
     expect(tooFull(inOne('tests/figures/golden', many))).toEqual([]);
     expect(tooFull(inOne('tests/fixtures/wrong-order/orders', many))).toEqual([]);
+  });
+});
+
+describe('the rule of units', () => {
+  const said = (text: string) => unitsByHand(file('src/documents/words.ts', text));
+
+  it.each([
+    ['a unit behind a value', 'const a = `${mass} kg`;'],
+    ['one at the value', 'const a = `${length}mm long`;'],
+    ['one behind a no-break space', 'const a = `${pitch}\u00A0in`;'],
+    ['one behind the constant', 'const a = `${pitch}${NO_BREAK}in, at full throttle`;'],
+    ['an angle', 'const a = `at most ${trim}°`;'],
+    ['a percent sign', 'const a = `${share} %.`;'],
+    ['a unit added', "const a = speed + ' kn';"],
+    ['a unit of US customary units', 'const a = `${volume} US gal of fuel`;'],
+    ['a unit in a heading', "const a = text('Thickness, mm');"],
+    ['a unit as a heading', "const a = text('or mL');"],
+  ])('finds %s', (_, text) => {
+    expect(said(text)).toHaveLength(1);
+  });
+
+  it.each([
+    ['English', 'const a = `${count} in the boat, ${name}s, ${from} A to B`;'],
+    ['a word', 'const a = `${turns} rpm, ${count} hours, ${mass} more`;'],
+    ['a comparison', "const a = unit === 'kg';"],
+  ])('leaves %s alone', (_, text) => {
+    expect(said(text)).toEqual([]);
+  });
+
+  it('lets the formatter be', () => {
+    expect(unitsByHand(file('src/units/format.ts', 'const a = `${mass} kg`;'))).toEqual([]);
   });
 });
 

@@ -1,4 +1,5 @@
 import ts from 'typescript';
+import { QUANTITIES, UNIT_KINDS } from '../../src/units/index.ts';
 import type { ProjectFile } from './project-files.ts';
 
 /** The longest a file of ours may be, in lines; tables of data apart. */
@@ -152,4 +153,64 @@ export function silencedWithoutReason({ path, text }: ProjectFile): readonly str
     if (directive === undefined || / -- \S/.test(directive)) return [];
     return [`${path}:${index + 1} add the reason after " -- "`];
   });
+}
+
+/** Every unit that a person may be shown, longest first. */
+const UNITS: readonly string[] = [
+  ...new Set([
+    ...Object.values(UNIT_KINDS).flatMap((kind) => Object.keys(kind)),
+    ...Object.values(QUANTITIES).flatMap(({ metric, us }) => [metric.unit, us.unit]),
+  ]),
+].toSorted((a, b) => b.length - a.length);
+const UNIT = UNITS.map((unit) => unit.replaceAll(/[.*+?^${}()|[\]\\/]/g, String.raw`\$&`)).join(
+  '|',
+);
+const AFTER_A_VALUE = new RegExp(`^[ \\u00A0]?(${UNIT})(?![\\p{L}\\d²³])`, 'u');
+const AT_AN_END = new RegExp(`(?:^|, |\\bor )(${UNIT})$`, 'u');
+/** Endings and words of English that look like a unit: "${count} in the boat", "${name}s". */
+const ENGLISH = /^(?: in(?= (?:\p{L}|$))|[sdt](?!\p{L})| A )/u;
+/** A drawing's path: `L${x} ${y}`, `l-1.5`. */
+const PATH = /^[Ll](?=$|-\d)/;
+/** What writes for the machine: a path's commands, and the size of a drawing's own sheet. */
+const FOR_THE_MACHINE =
+  /^src\/(?:units|verify|schema)\/|^src\/draw\/(?:svg|outboard)\.ts$|^src\/figures\/\w+\/(?:facts|to-data)\.ts$/;
+
+/** A name of a property, or of a type: no text. */
+const isName = ({ parent, text }: ts.StringLiteralLike): boolean =>
+  text.length === 1 ||
+  ts.isLiteralTypeNode(parent) ||
+  ts.isElementAccessExpression(parent) ||
+  (ts.isPropertyAssignment(parent) && parent.name.getText().includes(text));
+
+/** Units that are set behind a value by hand; the formatter of src/units knows them, in both systems. */
+export function unitsByHand(file: ProjectFile): readonly string[] {
+  if (FOR_THE_MACHINE.test(file.path)) return [];
+  const source = parse(file);
+  const found: string[] = [];
+  const tell = (node: ts.Node, text: string): void => {
+    const line = source.getLineAndCharacterOfPosition(node.getStart()).line + 1;
+    found.push(
+      `${file.path}:${line} "${text.slice(0, 20)}": print the quantity with the formatter`,
+    );
+  };
+  const isDrawn = file.path.startsWith('src/draw/');
+  const isOther = (text: string): boolean => ENGLISH.test(text) || (isDrawn && PATH.test(text));
+  const isHeading = /^src\/(?:documents|draw)\//.test(file.path);
+  const visit = (node: ts.Node): void => {
+    if (ts.isTemplateSpan(node)) {
+      const { text } = node.literal;
+      const isBound = node.expression.getText() === 'NO_BREAK';
+      if (AFTER_A_VALUE.test(text) && (isBound || !isOther(text))) tell(node, text);
+    }
+    if (ts.isStringLiteralLike(node) && !ts.isImportDeclaration(node.parent)) {
+      const added = ts.isBinaryExpression(node.parent);
+      const sum = added && node.parent.operatorToken.kind === ts.SyntaxKind.PlusToken;
+      if (sum && AFTER_A_VALUE.test(node.text)) tell(node, node.text);
+      const isText = !added && !isName(node);
+      if (isHeading && isText && AT_AN_END.test(node.text)) tell(node, node.text);
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return found;
 }

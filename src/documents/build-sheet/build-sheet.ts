@@ -1,6 +1,6 @@
 import type { FiguredVariation, Figures } from '../../figures/index.ts';
 import type { Build } from '../../resolve/index.ts';
-import { createFormatter, formatDate, type IsoDate } from '../../units/index.ts';
+import { formatterOf, formatDate, type IsoDate } from '../../units/index.ts';
 import { daysNote, type PlannedDays } from './days.ts';
 import { shopFindings } from './findings.ts';
 import { massMethod, targetMasses } from './masses.ts';
@@ -30,7 +30,7 @@ export function buildSheetView(
   const { order, yard } = build;
   const drawn = drawForWorkshop(figures, fontCss);
   const changes = changesByItem(variations);
-  const format = createFormatter(yard.locale, yard.units);
+  const format = formatterOf(yard);
   return {
     document: documentHead(build),
     shop: yard.shop.name,
@@ -110,7 +110,7 @@ function facts({ order, hull, yard, outboard, trailer }: Build): BuildSheetView[
   const { accepted, started, promised } = order.dates;
   const day = (label: string, date: IsoDate | undefined) =>
     date === undefined ? [] : [{ label, value: formatDate(date, yard.locale) }];
-  const format = createFormatter(yard.locale, yard.units);
+  const format = formatterOf(yard);
   const { length, beam } = hull.dimensions;
   return [
     { label: 'For', value: order.customer.name },

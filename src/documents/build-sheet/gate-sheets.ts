@@ -1,6 +1,6 @@
 import { type Figures, type Gate, weighedAt, judgeWeighing } from '../../figures/index.ts';
 import type { Stage } from '../../schema/index.ts';
-import { createFormatter, kilograms } from '../../units/index.ts';
+import { formatterOf, kilograms } from '../../units/index.ts';
 import { gateContents } from './masses.ts';
 import { figure, row, stageTable, type StageTable, text, write } from './stage-table.ts';
 
@@ -8,7 +8,7 @@ import { figure, row, stageTable, type StageTable, text, write } from './stage-t
 export function gateTables({ build, gates }: Figures, stage: Stage): readonly StageTable[] {
   const gate = gates.find((one) => one.stage === stage);
   if (!gate) return [];
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   const weighed = weighedAt(build, gate.stage);
   return [
     stageTable(`gate-${stage}`, 'Weigh gate', {

@@ -5,20 +5,22 @@ import {
   LAMINATE_BASIS,
 } from '../../figures/index.ts';
 import {
-  createFormatter,
+  cubicMetres,
+  formatterOf,
   decimalToNumber,
   type Formatter,
   kilograms,
   metres,
+  NO_BREAK,
+  UNIT_KINDS,
 } from '../../units/index.ts';
 import { figure, row, stageTable, type StageTable, text, write } from './stage-table.ts';
-import { NO_BREAK } from '../../units/index.ts';
 
 /** How she is filled, what the bag takes, and the test of the bag; nothing for a hull laid up by hand. */
 export function infusionTables(figures: Figures): readonly StageTable[] {
   const { build, laminate } = figures;
   if ('notComputed' in laminate || !laminate.infusion) return [];
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   return [
     bagTable(laminate.kit.bag, format),
     leakDownTable(figures, format),
@@ -49,11 +51,10 @@ function planRows(
 ) {
   const lines = asLaid?.feedLines ?? plan.feedLines;
   const celsius = decimalToNumber(build.yard.workshop.temperature);
-  const minutes = (value: number): string => `${format.number(value, 0)}${NO_BREAK}min`;
   const spacing = metres((plan.spacing * plan.feedLines) / lines);
   const each = format.mass(kilograms(plan.resin / lines));
   return [
-    row('Shop and resin temperature', `${format.number(celsius, 0)}${NO_BREAK}°C`, ''),
+    row('Shop and resin temperature', format.temperature(celsius), ''),
     row(
       'Feed lines',
       lines === 1 ? '1, along the keel' : `${lines}, ${format.dimension(spacing)} apart`,
@@ -65,10 +66,18 @@ function planRows(
       '',
     ),
     ...(lines > 1 ? [row('Resin of one feed line', each, '')] : []),
-    row('Catch pot, at least', `${format.number(plan.catchPotLitres, 1)}${NO_BREAK}L`, ''),
-    row('Gel time of a cup', typeof gelMinutes === 'number' ? minutes(gelMinutes) : '', ''),
-    row('Full, expected', minutes((asLaid?.fillSeconds ?? plan.fillSeconds) / 60), ''),
-    row('Full, at the latest', minutes(plan.limitSeconds / 60), ''),
+    row(
+      'Catch pot, at least',
+      format.volume(cubicMetres(plan.catchPotLitres * UNIT_KINDS.volume.L)),
+      '',
+    ),
+    row(
+      'Gel time of a cup',
+      typeof gelMinutes === 'number' ? format.minutes(gelMinutes * 60) : '',
+      '',
+    ),
+    row('Full, expected', format.minutes(asLaid?.fillSeconds ?? plan.fillSeconds), ''),
+    row('Full, at the latest', format.minutes(plan.limitSeconds), ''),
   ];
 }
 
@@ -77,14 +86,12 @@ function leakDownTable({ build }: Figures, format: Formatter): StageTable {
   const shown = Array.from({ length: leakDown.minutes + 1 }, (_, minute) => minute);
   const step = Math.ceil(shown.length / 7);
   const read = shown.filter((minute) => minute % step === 0);
-  const kilopascals = (pascals: number): string =>
-    `${format.number(pascals / 1000, 1)}${NO_BREAK}kPa`;
   return stageTable('leak-down', 'Leak-down test, before any resin is mixed', {
     words: [
-      `Pump to ${kilopascals(vacuum)}, shut the pump off, read the gauge. The bag may lose ${kilopascals(leakDown.most)} in ${leakDown.minutes}${NO_BREAK}minutes; more: find the leak and begin again.`,
+      `Pump to ${format.pressure(vacuum)}, shut the pump off, read the gauge. The bag may lose ${format.pressure(leakDown.most)} in ${leakDown.minutes}${NO_BREAK}minutes; more: find the leak and begin again.`,
     ],
     columns: [text('Minute'), ...read.map((minute) => write(String(minute)))],
-    rows: [row('Gauge, kPa', ...read.map(() => ''))],
+    rows: [row(`Gauge, ${format.unit('pressure')}`, ...read.map(() => ''))],
   });
 }
 
@@ -94,7 +101,7 @@ function bagTable(
 ): StageTable {
   const cells = bag.map(
     ({ name, quantity, unit }) =>
-      `${name} ${format.number(quantity, 1)}${NO_BREAK}${unit === 'm2' ? 'm²' : unit}`,
+      `${name} ${unit === 'm2' ? format.rollArea(quantity) : format.rollLength(quantity)}`,
   );
   return stageTable('bag', 'The bag takes', {
     columns: [text('Each ticked when it is in place')],

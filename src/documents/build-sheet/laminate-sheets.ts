@@ -1,5 +1,5 @@
 import { type Figures, type KitFigures, LAMINATE_BASIS } from '../../figures/index.ts';
-import { createFormatter, type Formatter, metres, squareMetres } from '../../units/index.ts';
+import { formatterOf, type Formatter, metres, squareMetres } from '../../units/index.ts';
 import {
   figure,
   row,
@@ -14,10 +14,10 @@ import { NO_BREAK } from '../../units/index.ts';
 /** What a laminator lays, and what is cut for it; nothing when the hull has no lay-up. */
 export function laminateTables({ build, laminate }: Figures): readonly StageTable[] {
   if ('notComputed' in laminate) return [];
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   const thickness = (name: string): string => {
     const found = laminate.mass.panels.find(({ panel }) => panel.name === name);
-    return found ? `${format.number(found.layUp.thickness * 1000, 1)}${NO_BREAK}mm` : '';
+    return found ? format.thickness(found.layUp.thickness) : '';
   };
   const schedule = stageTable('lay-up', 'Lay-up, from the mould inwards', {
     columns: [

@@ -1,12 +1,11 @@
 import { type Figures, weighedAt, type WeighedStage } from '../../figures/index.ts';
 import type { Build } from '../../resolve/index.ts';
-import { createFormatter } from '../../units/index.ts';
+import { formatterOf, percentText } from '../../units/index.ts';
 import type { TargetMass } from './types.ts';
-import { percentText } from '../quote/price.ts';
 
 /** What the boat must weigh on the way, and what she did weigh. */
 export function targetMasses({ build, gates }: Figures): readonly TargetMass[] {
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   return gates.map((gate) => {
     const weighed = weighedAt(build, gate.stage);
     return {
@@ -22,7 +21,7 @@ export function targetMasses({ build, gates }: Figures): readonly TargetMass[] {
 /** How the targets were found and how far to trust them. */
 export function massMethod({ build: { yard } }: Figures): string {
   const { workshop, massContingency } = yard;
-  const scale = createFormatter(yard.locale, yard.units).mass(workshop.scale);
+  const scale = formatterOf(yard).mass(workshop.scale);
   return `Targets are estimated: the sum of what is aboard, with ${percentText(massContingency)} contingency on what is fitted; verify by weighing. The band joins what each stage may differ by (the shell by ${percentText(workshop.weighSpread.release)}) and the scale’s ${scale} as the root of the sum of squares. Outside it: what to do stands at the gate.`;
 }
 
@@ -45,7 +44,7 @@ export function gateContents({ outboard, order, yard, items }: Build, stage: Wei
     case 'wiring':
       return 'Everything fitted and wired; no outboard, no fuel, no loose gear';
     case 'engine': {
-      const format = createFormatter(yard.locale, yard.units);
+      const format = formatterOf(yard);
       const fuel =
         order.fuel === undefined || order.fuel === 0
           ? []

@@ -1,13 +1,12 @@
 import { type Figures, type MixingFigures, MIXING_CAUTIONS } from '../../figures/index.ts';
 import type { Stage } from '../../schema/index.ts';
-import { createFormatter, type Formatter } from '../../units/index.ts';
+import { type Formatter, formatterOf, UNIT_KINDS } from '../../units/index.ts';
 import { figure, row, stageTable, type StageTable, text } from './stage-table.ts';
 import { sentence } from '../sections/words.ts';
-import { NO_BREAK } from '../../units/index.ts';
 
 /** Catalyst by the batch for what is mixed in a stage: coats, hand-laid resins, or the infused resin. */
 export function mixingTables({ build, mixing: all }: Figures, stage: Stage): readonly StageTable[] {
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   return all
     .filter(({ stages }) => stages.includes(stage))
     .flatMap((mixing) => tablesOf(mixing, stage, build, format));
@@ -27,7 +26,8 @@ function tablesOf(
     return [stageTable(id, heading, { words, columns: [], rows: [] })];
   }
   const tooMuch = table.rows.some(({ withinPotLife }) => !withinPotLife);
-  const amount = (value: number): string => format.number(value, value < 10 ? 1 : 0);
+  const { g: GRAM } = UNIT_KINDS.mass;
+  const { mL: MILLILITRE } = UNIT_KINDS.volume;
   const mixing = stageTable(id, heading, {
     half: 'left',
     // The code begins its line, so that no line ends within it.
@@ -42,8 +42,16 @@ function tablesOf(
       ),
     ],
     rows: [
-      row('Catalyst, g', ...table.rows.map(({ catalystGrams }) => amount(catalystGrams))),
-      row('or mL', ...table.rows.map(({ catalystMillilitres }) => amount(catalystMillilitres))),
+      row(
+        `Catalyst, ${format.unit('smallMass')}`,
+        ...table.rows.map((one) => format.bare('smallMass', one.catalystGrams * GRAM)),
+      ),
+      row(
+        `or ${format.unit('smallVolume')}`,
+        ...table.rows.map((one) =>
+          format.bare('smallVolume', one.catalystMillilitres * MILLILITRE),
+        ),
+      ),
     ],
     notes: [`${tooMuch ? '! Too much at once: it gels before it is laid. ' : ''}${MIXING_NOTE}`],
   });
@@ -58,17 +66,13 @@ function potTable(
   format: Formatter,
 ): StageTable {
   const told = tables.toSorted((a, b) => a.celsius - b.celsius);
-  const minutes = (value: number): string => `${format.number(value, 0)}${NO_BREAK}min`;
   return stageTable(`${id}-pot`, 'In the pot', {
     half: 'right',
-    words: [`The shop is planned at ${format.number(today, 0)}${NO_BREAK}°C; read it first.`],
-    columns: [
-      text('Shop at'),
-      ...told.map(({ celsius }) => figure(`${format.number(celsius, 0)}${NO_BREAK}°C`)),
-    ],
+    words: [`The shop is planned at ${format.temperature(today)}; read it first.`],
+    columns: [text('Shop at'), ...told.map(({ celsius }) => figure(format.temperature(celsius)))],
     rows: [
-      row('Gels in', ...told.map((one) => minutes(one.table.gelMinutes))),
-      row('Use up in', ...told.map((one) => minutes(one.table.potMinutes))),
+      row('Gels in', ...told.map((one) => format.minutes(one.table.gelMinutes * 60))),
+      row('Use up in', ...told.map((one) => format.minutes(one.table.potMinutes * 60))),
       row('Largest batch', ...told.map((one) => format.mass(one.table.largestBatch))),
     ],
   });

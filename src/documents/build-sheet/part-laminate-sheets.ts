@@ -1,7 +1,7 @@
 import { type Figures, LAMINATE_BASIS, type PartLayUp } from '../../figures/index.ts';
 import { wholeUp } from '../../maths/index.ts';
 import type { Stage } from '../../schema/index.ts';
-import { createFormatter, type Formatter, kilograms } from '../../units/index.ts';
+import { formatterOf, type Formatter, kilograms } from '../../units/index.ts';
 import { figure, row, stageTable, type StageTable, text } from './stage-table.ts';
 import { NO_BREAK } from '../../units/index.ts';
 
@@ -12,7 +12,7 @@ import { NO_BREAK } from '../../units/index.ts';
  */
 export function partLaminateTables(figures: Figures, stage: Stage): readonly StageTable[] {
   const { yard } = figures.build;
-  const format = createFormatter(yard.locale, yard.units);
+  const format = formatterOf(yard);
   const laid = figures.partLayUps.filter((part) => part.stage === stage && !isBought(part));
   return laid.map((part, index) => tableOf(part, figures, index === laid.length - 1, format));
 }
@@ -27,9 +27,7 @@ function tableOf(part: PartLayUp, figures: Figures, last: boolean, format: Forma
   const how = process === 'hand' ? 'by hand' : 'infused';
   const thickness = (name: string): string => {
     const found = mass.panels.find(({ panel }) => panel.name === name);
-    return found && found.layUp.thickness > 0
-      ? `${format.number(found.layUp.thickness * 1000, 1)}${NO_BREAK}mm`
-      : '';
+    return found && found.layUp.thickness > 0 ? format.thickness(found.layUp.thickness) : '';
   };
   return stageTable(`lay-up-${item.key.replace(':', '-')}`, `Lay-up, ${how}: ${item.name}`, {
     columns: [
@@ -91,10 +89,11 @@ function mixWords(
 ): readonly string[] {
   const line = kit.lines.find(({ part }) => part === resin);
   if (!line) return [];
-  const amount = `Resin ${line.part}: ${format.mass(kilograms(line.inBoat))}`;
+  const mass = kilograms(line.inBoat * line.one);
+  const amount = `Resin ${line.part}: ${format.mass(mass)}`;
   const table = mixing.find(({ part }) => part === resin)?.table;
   if (!table || 'notComputed' in table) return [`${amount}.`];
-  const batches = wholeUp(line.inBoat / table.largestBatch);
+  const batches = wholeUp(mass / table.largestBatch);
   return [
     `${amount}, in at least ${batches} ${batches === 1 ? 'batch' : 'batches'} of at most ${format.mass(table.largestBatch)}.`,
   ];

@@ -7,6 +7,7 @@ import {
   decimalToNumber,
   type Formatter,
   ONE,
+  partUnitText,
   timesRoundedUp,
   ZERO,
 } from '../../units/index.ts';
@@ -14,14 +15,6 @@ import type { PickedPart } from './types.ts';
 
 /** Materials whose batch is written down: what the laminate is made of. */
 const TRACED: ReadonlySet<string> = new Set(['gelcoat', 'fabric', 'core', 'resin']);
-
-/** What follows one, and what follows any other quantity, where the unit itself would read ill. */
-const UNIT_WORDS: Readonly<Record<string, readonly [one: string, more: string]>> = {
-  m2: ['m²', 'm²'],
-  each: ['', ''],
-  set: ['set', 'sets'],
-  sheet: ['sheet', 'sheets'],
-};
 
 /**
  * The materials to fetch for a stage, one row a code, in the order of their codes.
@@ -52,12 +45,11 @@ export function partsOfStage(
 function pickedPart(part: BuildPart, quantity: Decimal, format: Formatter): PickedPart {
   const places = placesOf(quantity, part);
   const fetched = roundUp(quantity, places);
-  const words = UNIT_WORDS[part.unit]?.[compareDecimals(fetched, ONE) === 0 ? 0 : 1];
   return {
     code: part.code,
     description: part.description,
     quantity: format.number(decimalToNumber(fetched), places),
-    unit: words ?? part.unit,
+    unit: partUnitText(part.unit, compareDecimals(fetched, ONE) === 0),
     traced: TRACED.has(part.materialClass),
   };
 }

@@ -1,9 +1,8 @@
 import type { Figures } from '../../figures/index.ts';
-import { UNIT_KINDS } from '../../units/index.ts';
+import { formatterOf, NO_BREAK, UNIT_KINDS } from '../../units/index.ts';
 import type { BuildSheetView } from './types.ts';
-import { performancePrinter } from '../sections/performance-words.ts';
 import { brakeWords } from '../sections/brake-words.ts';
-import { NO_BREAK } from '../../units/index.ts';
+import { bandText } from '../sections/words.ts';
 
 type Facts = BuildSheetView['facts'];
 
@@ -21,7 +20,7 @@ export function performanceFacts(figures: Figures): Facts {
 
 function transomFact({ build, limits }: Figures): Facts {
   if (!limits.engine || !build.outboard) return [];
-  const { format } = performancePrinter(build);
+  const format = formatterOf(build.yard);
   const { ratings, dimensions } = build.hull;
   const faults = limits.engine.fit.faults.map((fault) => `; ${fault}`).join('');
   return [
@@ -35,24 +34,23 @@ function transomFact({ build, limits }: Figures): Facts {
 function propellerFact({ build, drive }: Figures): Facts {
   const { propeller } = drive;
   if (!propeller || 'notComputed' in propeller || !build.outboard) return [];
-  const { format } = performancePrinter(build);
+  const format = formatterOf(build.yard);
   const [least, most] = build.outboard.model.fullThrottle.map((turns) => format.number(turns, 0));
-  const inches = format.number(propeller.middle / UNIT_KINDS.length.in, 0);
   return [
     {
       label: 'Propeller',
-      value: `pitch about ${inches}${NO_BREAK}in, for ${least} to ${most}${NO_BREAK}rpm at full throttle, loaded; estimated, trial to confirm`,
+      value: `pitch about ${format.pitch(propeller.middle)}, for ${least} to ${most}${NO_BREAK}rpm at full throttle, loaded; estimated, trial to confirm`,
     },
   ];
 }
 
 /** The speeds that the trial is to confirm. */
 function trialFact({ build, drive }: Figures): Facts {
-  const { band } = performancePrinter(build);
+  const format = formatterOf(build.yard);
   const speeds = drive.loadings.flatMap(({ name, loading, speed }) =>
     'notComputed' in speed || name.endsWith('ballast')
       ? []
-      : [`${band(speed.speed)} with ${loading.people} aboard`],
+      : [`${bandText(speed.speed, format)} with ${loading.people} aboard`],
   );
   if (speeds.length === 0) return [];
   return [
@@ -66,18 +64,17 @@ function trialFact({ build, drive }: Figures): Facts {
 function bowFact({ build, drive }: Figures): Facts {
   const { bowMotor } = drive;
   if (!bowMotor || 'notComputed' in bowMotor.needed || 'notComputed' in bowMotor.time) return [];
-  const { format } = performancePrinter(build);
-  const wind = format.number(build.yard.drive.holding.wind / UNIT_KINDS.speed.kn, 0);
+  const format = formatterOf(build.yard);
   return [
     {
       label: 'Bow motor',
-      value: `holds ${wind}${NO_BREAK}kn of wind for about ${format.number(bowMotor.time.hours, 1)}${NO_BREAK}h; estimated, trial to confirm`,
+      value: `holds ${format.roundSpeed(build.yard.drive.holding.wind)} of wind for about ${format.hours(bowMotor.time.hours * UNIT_KINDS.duration.h)}; estimated, trial to confirm`,
     },
   ];
 }
 
 function plateFact({ build }: Figures): Facts {
-  const { format } = performancePrinter(build);
+  const format = formatterOf(build.yard);
   const { ratings } = build.hull;
   return [
     {
@@ -90,7 +87,7 @@ function plateFact({ build }: Figures): Facts {
 function trailerFacts({ build, tow }: Figures): Facts {
   const { trailer } = tow;
   if (!trailer) return [];
-  const { format } = performancePrinter(build);
+  const format = formatterOf(build.yard);
   const { winchPost, ball, length } = trailer;
   const isLoaded = !('notComputed' in winchPost) && !('notComputed' in ball);
   return [

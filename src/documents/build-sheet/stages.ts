@@ -1,7 +1,7 @@
 import type { Figures } from '../../figures/index.ts';
 import { type BuildItem, stagesOf } from '../../resolve/index.ts';
 import { type Stage, STAGES, type Yard } from '../../schema/index.ts';
-import { createFormatter, type Decimal, ZERO, sumDecimals } from '../../units/index.ts';
+import { formatterOf, type Decimal, ZERO, sumDecimals } from '../../units/index.ts';
 import { STAGE_CAUTIONS } from './cautions.ts';
 import { daysText, type PlannedDays } from './days.ts';
 import { partsOfStage } from './parts.ts';
@@ -34,7 +34,7 @@ export function stageSheets(
   { planned, fontCss, changes }: StageOptions,
 ): readonly StageSheet[] {
   const { build } = figures;
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   return stagesOfBuild(figures).map((stage, index) => {
     const facts = build.yard.stages[stage];
     const hours = plannedHours(figures, stage);
@@ -67,7 +67,7 @@ export function hoursByStage(
   days: PlannedDays | undefined,
 ): Pick<BuildSheetView, 'hours' | 'totalHours' | 'totalWorked'> {
   const { yard } = figures.build;
-  const format = createFormatter(yard.locale, yard.units);
+  const format = formatterOf(yard);
   const rows = stagesOfBuild(figures).map((stage) => ({
     stage,
     planned: printedHours(plannedHours(figures, stage)),

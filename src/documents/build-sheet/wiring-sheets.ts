@@ -4,15 +4,14 @@ import {
   ELECTRICS_BASIS,
   type WiringRow,
 } from '../../figures/index.ts';
-import { createFormatter, type Formatter } from '../../units/index.ts';
+import { formatterOf, type Formatter, type Metres, metres } from '../../units/index.ts';
 import { figure, row, stageTable, type StageTable, text, tick } from './stage-table.ts';
-import { areaText, fuseText, plain, starterText } from '../sections/wiring-words.ts';
-import { NO_BREAK } from '../../units/index.ts';
+import { bareArea, sizeHeading, sizeText, starterText } from '../sections/wiring-words.ts';
 
 /** The wiring schedule and the cable to fetch for it; nothing when the order has no electrics. */
 export function wiringTables({ build, electrics }: Figures): readonly StageTable[] {
   if ('notComputed' in electrics) return [];
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   const { circuits, picks, refused } = electrics;
   if (circuits.length === 0 && refused.length === 0) return [];
   return [scheduleTable(electrics, format), cableTable(picks, format)];
@@ -26,8 +25,8 @@ function scheduleTable(electrics: ElectricsFigures, format: Formatter): StageTab
       wire.circuit.name,
       switched,
       format.length(wire.circuit.run),
-      areaText(wire, format),
-      fuseText(wire.fuse, format),
+      sizeText(wire.conductor, format),
+      format.fuse(wire.fuse),
       wire.colour,
       format.percent(wire.conductor.dropShare, 1),
       '',
@@ -38,7 +37,7 @@ function scheduleTable(electrics: ElectricsFigures, format: Formatter): StageTab
         ? [`A is ${panel.item.name}, B the device; the switch is its place on the panel.`]
         : ['A is the battery, B the device.']),
       ...mainFuseWords(electrics, format),
-      ...otherVoltWords(electrics),
+      ...otherVoltWords(electrics, format),
       ...starterText(electrics, format),
     ],
     columns: [
@@ -46,7 +45,7 @@ function scheduleTable(electrics: ElectricsFigures, format: Formatter): StageTab
       text('Circuit, to device B'),
       text('Switch'),
       figure('Run'),
-      text('mm² (AWG)'),
+      text(sizeHeading(format)),
       figure('Fuse'),
       text('Colour'),
       figure('Drop'),
@@ -59,7 +58,7 @@ function scheduleTable(electrics: ElectricsFigures, format: Formatter): StageTab
           wire,
           from === 'panel'
             ? String(wire.position)
-            : `at battery${volts === electrics.volts ? '' : `, ${volts} V`}`,
+            : `at battery${volts === electrics.volts ? '' : `, ${format.voltage(volts)}`}`,
         ),
       ),
     ],
@@ -70,11 +69,14 @@ function scheduleTable(electrics: ElectricsFigures, format: Formatter): StageTab
   });
 }
 
-function otherVoltWords({ circuits, volts }: ElectricsFigures): readonly string[] {
+function otherVoltWords(
+  { circuits, volts }: ElectricsFigures,
+  format: Formatter,
+): readonly string[] {
   const others = [...new Set(circuits.map((one) => one.volts))].filter((own) => own !== volts);
   return others.map(
     (own) =>
-      `A wire marked ${own}${NO_BREAK}V begins at ${own / volts} house batteries in series that feed nothing else, never at the ${volts}${NO_BREAK}V bus: have the joining confirmed by a licensed electrician before anything is connected.`,
+      `A wire marked ${format.voltage(own)} begins at ${own / volts} house batteries in series that feed nothing else, never at the ${format.voltage(volts)} bus: have the joining confirmed by a licensed electrician before anything is connected.`,
   );
 }
 
@@ -85,21 +87,26 @@ function mainFuseWords({ feeder }: ElectricsFigures, format: Formatter): readonl
   const covered =
     'notComputed' in sheathed ? '' : `, ${format.dimension(sheathed.within)} in a sheath`;
   return [
-    `Main fuse M1, ${fuseText(fuse.rating, format)}: within ${bare} of the battery${covered}. Fuses of wires from the battery likewise.`,
+    `Main fuse M1, ${format.fuse(fuse.rating)}: within ${bare} of the battery${covered}. Fuses of wires from the battery likewise.`,
   ];
 }
 
 function cableTable(picks: ElectricsFigures['picks'], format: Formatter): StageTable {
+  const lengths = new Map<string, Metres>();
+  for (const { metricMm2, awg, colour, length } of picks) {
+    const key = `${format.system === 'us' ? awg : bareArea(metricMm2, format)}; ${colour}`;
+    lengths.set(key, metres((lengths.get(key) ?? 0) + length));
+  }
   return stageTable('cable', 'Cable to fetch', {
     columns: [
-      text('mm²'),
+      text(format.system === 'us' ? 'AWG' : format.unit('wireArea')),
       text('Colour'),
       figure('Length'),
       figure('Black or yellow'),
       tick('Got'),
     ],
-    rows: picks.map(({ metricMm2, colour, length }) =>
-      row(plain(metricMm2, format), colour, format.length(length), format.length(length), ''),
+    rows: [...lengths].map(([key, length]) =>
+      row(...key.split('; '), format.length(length), format.length(length), ''),
     ),
   });
 }

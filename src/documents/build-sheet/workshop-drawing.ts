@@ -1,6 +1,6 @@
 import { drawMassBars, drawPlacing, drawPlacingSide } from '../../draw/index.ts';
 import type { Figures } from '../../figures/index.ts';
-import { createFormatter } from '../../units/index.ts';
+import { formatterOf } from '../../units/index.ts';
 import type { BuildSheetView } from './types.ts';
 import { drawnItems, drawnNumbers, hullShape, outboardShape } from '../sections/drawing-input.ts';
 import { heeledPicture, waterlinesPicture } from '../sections/float-pictures.ts';
@@ -54,11 +54,11 @@ function placingPictures(placing: Parameters<typeof drawPlacing>[0]): BuildSheet
 }
 
 function massBars({ build, mass }: Figures, fontCss: string) {
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   const groups = mass.groups.map((group) => ({
     name: group.group,
     mass: group.mass,
-    figure: `${format.mass(group.mass)}, ${format.number(group.share * 100, 0)}%`,
+    figure: `${format.mass(group.mass)}, ${format.percent(group.share, 0)}`,
   }));
   return drawMassBars({ subject: `the ${build.hull.name}`, groups, fontCss });
 }

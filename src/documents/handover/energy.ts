@@ -3,10 +3,9 @@ import {
   type CustomerFigures,
   ELECTRICS_BASIS,
 } from '../../figures/index.ts';
-import { createFormatter, type Formatter } from '../../units/index.ts';
+import { type Formatter, formatterOf, UNIT_KINDS } from '../../units/index.ts';
 import { ampereHours, autonomyText, chargeText, hoursText } from '../sections/energy-words.ts';
 import type { HandoverView } from './types.ts';
-import { NO_BREAK } from '../../units/index.ts';
 
 const SOURCES = {
   shore: 'On shore power',
@@ -17,18 +16,18 @@ const SOURCES = {
 /** The owner's electrics: what each thing draws in a day, how long the batteries last, how long they charge. */
 export function handoverEnergy({ build, electrics }: CustomerFigures): HandoverView['energy'] {
   if ('notComputed' in electrics || electrics.circuits.length === 0) return undefined;
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   const { circuits, budget, bank, charging, seriesBanks, volts: nominal } = electrics;
   const known = 'notComputed' in bank ? undefined : bank;
   return {
     rows: circuits.map(({ row: { circuit }, volts }) => ({
       name: circuit.name,
       current: format.current(circuit.current),
-      time: `${format.number(circuit.hoursADay, Number.isInteger(circuit.hoursADay * 10) ? 1 : 2)}${NO_BREAK}h`,
-      aDay: `${ampereHours(circuit.current * circuit.hoursADay, format)}${volts === nominal ? '' : ` at ${volts}${NO_BREAK}V`}`,
+      time: format.hoursADay(circuit.hoursADay * UNIT_KINDS.duration.h),
+      aDay: `${ampereHours(circuit.current * circuit.hoursADay, format)}${volts === nominal ? '' : ` at ${format.voltage(volts)}`}`,
     })),
     total: ampereHours(budget.ampereHours, format),
-    totalOf: seriesBanks.length > 0 ? `Together at ${nominal}${NO_BREAK}V` : 'Together',
+    totalOf: seriesBanks.length > 0 ? `Together at ${format.voltage(nominal)}` : 'Together',
     figures: [
       ...(known
         ? [
@@ -65,7 +64,7 @@ function seriesFigures(
   { volts, bank }: CustomerElectrics['seriesBanks'][number],
   format: Formatter,
 ): NonNullable<HandoverView['energy']>['figures'] {
-  const label = `Batteries in series, ${volts}${NO_BREAK}V`;
+  const label = `Batteries in series, ${format.voltage(volts)}`;
   if ('notComputed' in bank) {
     return [{ label, value: 'not computed', method: `${bank.notComputed}.` }];
   }
@@ -76,7 +75,7 @@ function seriesFigures(
       method: `Of ${ampereHours(bank.rated, format)} rated; they feed nothing else. How they are charged is to be shown at handover.`,
     },
     {
-      label: `${volts}${NO_BREAK}V, with everything on`,
+      label: `${format.voltage(volts)}, with everything on`,
       value: hoursText(bank.hoursAtPeak, format),
       method: 'From full until the usable part is spent.',
     },

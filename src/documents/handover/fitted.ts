@@ -1,5 +1,5 @@
 import type { CustomerBuild } from '../../figures/index.ts';
-import { createFormatter } from '../../units/index.ts';
+import { formatterOf } from '../../units/index.ts';
 import type { FittedGroup, HandoverField, HandoverView } from './types.ts';
 import { describeItem, groupItems } from '../quote/items.ts';
 
@@ -44,7 +44,7 @@ function serialsOf(
 ): readonly HandoverField[] {
   const own = recorded.filter((one) => ownerOf(one, items) === item).map(({ serial }) => serial);
   const count = Math.max(own.length, item.serial ? item.instances.length : 0);
-  const format = createFormatter(yard.locale, yard.units);
+  const format = formatterOf(yard);
   return Array.from({ length: count }, (_, index) => ({
     label: count === 1 ? 'Serial number' : `Serial number ${format.number(index + 1, 0)}`,
     value: own[index] ?? '',

@@ -1,5 +1,5 @@
 import type { CustomerBuild, CustomerFigures } from '../../figures/index.ts';
-import { createFormatter, formatDate } from '../../units/index.ts';
+import { formatDate, formatterOf } from '../../units/index.ts';
 import { handoverFloat } from '../sections/float-customer.ts';
 import { handoverCautions } from './cautions.ts';
 import { handoverEnergy } from './energy.ts';
@@ -88,7 +88,7 @@ function handoverStanding({
 
 function identity({ order, hull, yard, outboard }: CustomerBuild): readonly HandoverField[] {
   const { handedOver } = order.dates;
-  const format = createFormatter(yard.locale, yard.units);
+  const format = formatterOf(yard);
   const { length, beam } = hull.dimensions;
   return [
     { label: 'Hull identification number', value: order.record?.hullNumber ?? '' },

@@ -1,17 +1,15 @@
 import type { CustomerBuild, CustomerFigures } from '../../figures/index.ts';
 import type { Stage } from '../../schema/index.ts';
 import {
-  createFormatter,
+  formatterOf,
   formatDate,
   type Formatter,
   type Kilograms,
   kilograms,
-  UNIT_KINDS,
+  percentText,
 } from '../../units/index.ts';
 import type { HandoverMass, TrialRun } from './types.ts';
-import { percentText } from '../quote/price.ts';
 import type { KeyFigure } from '../quote/types.ts';
-import { NO_BREAK } from '../../units/index.ts';
 
 const BLANK_RUNS = 3;
 
@@ -19,7 +17,7 @@ const BLANK_RUNS = 3;
 export function handoverMasses(figures: CustomerFigures): readonly HandoverMass[] {
   const { build, mass } = figures;
   const { outboard, trailer, yard, order } = build;
-  const format = formatterOf(build);
+  const format = formatterOf(build.yard);
   const aboard = [...(outboard ? ['outboard'] : []), ...fuelWords(build, format)];
   const people = format.number(order.boat.people, 0);
   const gear = format.mass(yard.gearPerPerson);
@@ -59,7 +57,7 @@ export function handoverMassMethod({ build: { yard } }: CustomerFigures): string
 export function carryFigures({ build, mass, trailerLoad }: CustomerFigures): readonly KeyFigure[] {
   const { ratings } = build.hull;
   const { yard, trailer, outboard, order } = build;
-  const format = formatterOf(build);
+  const format = formatterOf(build.yard);
   const rated = 'The shop’s rating, to be confirmed by test under local rules.';
   return [
     {
@@ -97,14 +95,14 @@ export function carryFigures({ build, mass, trailerLoad }: CustomerFigures): rea
 /** Runs on the water as recorded, or rows to write them in. */
 export function trialRuns({ build }: CustomerFigures): readonly TrialRun[] {
   const { order, yard } = build;
-  const format = formatterOf(build);
+  const format = formatterOf(build.yard);
   const runs = order.record?.trials ?? [];
   if (runs.length === 0) return Array.from({ length: BLANK_RUNS }, () => BLANK_RUN);
   return runs.map(({ date, conditions, people, speed, rpm, by }) => ({
     date: formatDate(date, yard.locale),
     conditions,
     people: format.number(people, 0),
-    speed: `${format.number(speed / UNIT_KINDS.speed.kn, 1)}${NO_BREAK}kn`,
+    speed: format.speed(speed),
     rpm: format.number(rpm, 0),
     by,
   }));
@@ -125,7 +123,7 @@ function massRow(
   { condition, contains, computed }: Condition,
 ): HandoverMass {
   const { order, yard } = build;
-  const format = formatterOf(build);
+  const format = formatterOf(build.yard);
   const weighed = order.record?.masses.findLast(({ stage }) => stage === after);
   return {
     condition,
@@ -139,6 +137,3 @@ function massRow(
 function fuelWords({ order: { fuel } }: CustomerBuild, format: Formatter): readonly string[] {
   return fuel === undefined || fuel === 0 ? [] : [`${format.volume(fuel)} of fuel`];
 }
-
-const formatterOf = ({ yard }: CustomerBuild): Formatter =>
-  createFormatter(yard.locale, yard.units);

@@ -1,6 +1,6 @@
 import { drawCapacityPlate, type PlateFact } from '../../draw/index.ts';
 import type { CustomerFigures } from '../../figures/index.ts';
-import { createFormatter } from '../../units/index.ts';
+import { formatterOf } from '../../units/index.ts';
 import { type Picture, pictureOf } from '../sections/picture.ts';
 import { boatName, capital } from '../sections/words.ts';
 
@@ -25,7 +25,7 @@ export function plateDrawing(figures: CustomerFigures, fontCss: string): readonl
 /** What the shop stands for; what is not settled yet is blank. */
 function shopFacts({ build }: CustomerFigures): readonly PlateFact[] {
   const { hull, yard, order } = build;
-  const format = createFormatter(yard.locale, yard.units);
+  const format = formatterOf(yard);
   return [
     { label: 'Builder', value: yard.shop.name },
     { label: 'Hull identification number', value: order.record?.hullNumber ?? '' },
@@ -43,8 +43,7 @@ function shopFacts({ build }: CustomerFigures): readonly PlateFact[] {
 
 /** What each method estimates, and what it wants on the plate. */
 function methodFacts({ build, limits }: CustomerFigures): readonly PlateFact[] {
-  const { locale, units } = build.yard;
-  const format = createFormatter(locale, units);
+  const format = formatterOf(build.yard);
   const ratings = 'notComputed' in limits.ratings ? [] : limits.ratings;
   return ratings.map(({ name, people, peopleLoad, load, power, loadMeans }) => {
     const parts = [

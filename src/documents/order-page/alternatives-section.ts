@@ -1,7 +1,7 @@
 import type { FiguredAlternative, Figures } from '../../figures/index.ts';
 import { FINDING_CODES } from '../../findings/index.ts';
 import type { Money } from '../../money/index.ts';
-import { createFormatter, decimalToNumber, type Formatter } from '../../units/index.ts';
+import { formatterOf, decimalToNumber, type Formatter } from '../../units/index.ts';
 import { figureColumn, plainRow, type Section, section, textColumn } from '../sections/section.ts';
 import { NO_CHANGE, signedMass, signedMoney, signedSize, speedChange } from '../sections/words.ts';
 
@@ -10,8 +10,8 @@ export function alternativesSection(
   alternatives: readonly FiguredAlternative[],
   { build }: Figures,
 ): Section {
-  const { locale, units } = build.yard;
-  const format = createFormatter(locale, units);
+  const { locale } = build.yard;
+  const format = formatterOf(build.yard);
   const signed = (amount: Money): string => signedMoney(amount, locale);
   return section('alternatives', 'Alternatives', {
     tables: [

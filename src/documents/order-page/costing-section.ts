@@ -2,10 +2,11 @@ import type { Figures } from '../../figures/index.ts';
 import { type Account, agreedMargin } from '../../issued/index.ts';
 import { formatMoney, isZero, type Money } from '../../money/index.ts';
 import {
-  createFormatter,
+  formatterOf,
   type Decimal,
   decimalToNumber,
-  type Formatter,
+  NO_BREAK,
+  UNIT_KINDS,
 } from '../../units/index.ts';
 import {
   figureColumn,
@@ -53,6 +54,7 @@ export function costingSection(figures: Figures, account: Account | undefined): 
 export function sensitivitySection(figures: Figures, account: Account | undefined): Section {
   const { overruns, materials, exchange, breakEven } = figures.sensitivity;
   const print = printerOf(figures);
+  const format = formatterOf(figures.build.yard);
   const row = (what: string, then: (typeof overruns)[number]): SectionRow =>
     plainRow(what, print.money(then.cost), print.money(then.margin), print.share(then.marginShare));
   return section('sensitivity', 'If things go otherwise', {
@@ -79,7 +81,7 @@ export function sensitivitySection(figures: Figures, account: Account | undefine
     words: [
       'notComputed' in breakEven
         ? `Hours that may overrun before nothing is left: not computed: ${breakEven.notComputed}.`
-        : `Nothing is left when the hours overrun by ${print.hours(breakEven.hours)} h, ${print.share(breakEven.share)}.`,
+        : `Nothing is left when the hours overrun by ${print.hours(breakEven.hours)}${NO_BREAK}${format.unit('hours')}, ${print.share(breakEven.share)}.`,
     ],
   });
 }
@@ -131,7 +133,7 @@ function marginWords(
 ): string {
   if (!account) return `Margin ${print.share(price.marginShare)} of the price before tax`;
   const { share } = agreedMargin(account, price.cost);
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   return `Margin ${share === undefined ? 'none' : format.percent(share, 1)} of the price agreed, before tax, by what the boat costs now`;
 }
 
@@ -198,11 +200,11 @@ function classTable({ price }: Figures, print: Printer): SectionTable {
 }
 
 function printerOf({ build }: Figures): Printer {
-  const { locale, units } = build.yard;
-  const format: Formatter = createFormatter(locale, units);
+  const { locale } = build.yard;
+  const format = formatterOf(build.yard);
   return {
     money: (amount) => formatMoney(amount, locale),
     share: (share) => (share ? format.percent(decimalToNumber(share), 1) : 'none'),
-    hours: (hours) => format.number(decimalToNumber(hours), 1),
+    hours: (hours) => format.bare('hours', decimalToNumber(hours) * UNIT_KINDS.duration.h),
   };
 }

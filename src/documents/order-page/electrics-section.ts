@@ -1,5 +1,5 @@
 import { type ElectricsFigures, type Figures, ELECTRICS_BASIS } from '../../figures/index.ts';
-import { createFormatter, type Formatter } from '../../units/index.ts';
+import { type Formatter, formatterOf, UNIT_KINDS } from '../../units/index.ts';
 import {
   figureColumn,
   flagRow,
@@ -10,9 +10,9 @@ import {
   sumRow,
   textColumn,
 } from '../sections/section.ts';
-import { bankWords, chargeText } from '../sections/energy-words.ts';
+import { ampereHours, bankWords, chargeText } from '../sections/energy-words.ts';
 import { oneLinePicture } from '../sections/wiring-drawing.ts';
-import { areaText, fuseText, starterText } from '../sections/wiring-words.ts';
+import { sizeHeading, sizeText, starterText } from '../sections/wiring-words.ts';
 
 /** The wiring of the order: circuits, batteries against a day's use, charging, pumps, and the one-line diagram. */
 export function electricsSection(figures: Figures, fontCss: string): Section {
@@ -22,7 +22,7 @@ export function electricsSection(figures: Figures, fontCss: string): Section {
       words: [`Not computed: ${electrics.notComputed}.`],
     });
   }
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   const picture = oneLinePicture(figures, fontCss);
   return section('electrics', 'Electrics', {
     words: [...bankWords(electrics, format), ...starterText(electrics, format)],
@@ -49,13 +49,14 @@ function circuitTable(
   { circuits, feeder, refused, budget, volts: nominal }: ElectricsFigures,
   format: Formatter,
 ): SectionTable {
+  const fineCharge = (hours: number): string => format.fineCharge(hours * UNIT_KINDS.charge.Ah);
   return {
     caption: 'Circuits and a day’s use',
     columns: [
       textColumn('Circuit'),
       figureColumn('Current'),
       figureColumn('Run'),
-      figureColumn('mm² (AWG)'),
+      figureColumn(sizeHeading(format)),
       textColumn('Governed by'),
       figureColumn('Fuse'),
       figureColumn('Drop'),
@@ -67,13 +68,13 @@ function circuitTable(
           `${row.label} ${row.circuit.name}`,
           format.current(row.circuit.current),
           format.length(row.circuit.run),
-          areaText(row, format),
+          sizeText(row.conductor, format),
           GOVERNED[row.conductor.governedBy],
-          fuseText(row.fuse, format),
+          format.fuse(row.fuse),
           format.percent(row.conductor.dropShare, 1),
           row.circuit.purpose === 'feeder'
             ? ''
-            : `${format.number(row.circuit.current * row.circuit.hoursADay, 1)} Ah${volts === nominal ? '' : ` at ${volts} V`}`,
+            : `${fineCharge(row.circuit.current * row.circuit.hoursADay)}${volts === nominal ? '' : ` at ${format.voltage(volts)}`}`,
         ),
       )
       .concat(
@@ -82,14 +83,14 @@ function circuitTable(
         ),
         [
           sumRow(
-            `Together, ${nominal} V`,
+            `Together, ${format.voltage(nominal)}`,
             '',
             '',
             '',
             '',
             '',
             '',
-            `${format.number(budget.ampereHours, 1)} Ah`,
+            fineCharge(budget.ampereHours),
           ),
         ],
       ),
@@ -112,7 +113,7 @@ function chargeTable({ charging }: ElectricsFigures, format: Formatter): readonl
           source.name,
           format.current(source.current),
           chargeText(source, format),
-          source.aDay === undefined ? '' : `${format.number(source.aDay, 0)} Ah`,
+          source.aDay === undefined ? '' : ampereHours(source.aDay, format),
         ),
       ),
     },
@@ -121,7 +122,8 @@ function chargeTable({ charging }: ElectricsFigures, format: Formatter): readonl
 
 function pumpTable({ pumps }: ElectricsFigures, format: Formatter): readonly SectionTable[] {
   if (pumps.length === 0) return [];
-  const flow = (litresAnHour: number): string => `${format.number(litresAnHour / 60, 0)} L/min`;
+  const flow = (litresAnHour: number): string =>
+    format.pumpFlow(litresAnHour * UNIT_KINDS.flow['L/h']);
   return [
     {
       caption: 'Pumps at their head, on a straight line from open flow to highest lift',

@@ -1,5 +1,5 @@
 import type { Afloat, Figures } from '../../figures/index.ts';
-import { createFormatter, DEGREE, type Formatter, UNIT_KINDS } from '../../units/index.ts';
+import { DEGREE, type Formatter, formatterOf } from '../../units/index.ts';
 import {
   flagRow,
   figureColumn,
@@ -8,7 +8,6 @@ import {
   textColumn,
 } from '../sections/section.ts';
 import { capital, signedSize } from '../sections/words.ts';
-import { NO_BREAK } from '../../units/index.ts';
 
 type Growth = Afloat['growth'];
 
@@ -17,7 +16,7 @@ export function growthSentences(
   { build }: Figures,
   { growth: { effect, first, allowed, limits } }: Afloat,
 ): readonly string[] {
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   if (!effect) return [];
   const { mass, draughtAft, draughtFore, trim, freeboard, metacentricHeight } = effect;
   const changes = [
@@ -69,13 +68,7 @@ export function growthTable(
 
 /** "+1.4 mm": changes are told to a tenth of a millimetre, or a hundredth of an inch. */
 function signedLength(change: number, format: Formatter): string {
-  const length = Math.abs(change);
-  return signedSize(
-    change,
-    format.system === 'metric'
-      ? `${format.number(length * 1000, 1)}${NO_BREAK}mm`
-      : `${format.number(length / UNIT_KINDS.length.in, 2)}${NO_BREAK}in`,
-  );
+  return signedSize(change, format.thickness(Math.abs(change)));
 }
 
 function list(parts: readonly string[]): string {

@@ -1,5 +1,5 @@
 import { type Afloat, conditionOf, type Figures } from '../../figures/index.ts';
-import { createFormatter, DEGREE, type Formatter, kilograms } from '../../units/index.ts';
+import { DEGREE, type Formatter, formatterOf, kilograms, UNIT_KINDS } from '../../units/index.ts';
 import { BALLAST_METHOD, ballastSentences } from '../sections/float-ballast-words.ts';
 import { growthSentences, growthTable } from './float-growth.ts';
 import { heeledPicture, rightingPicture, waterlinesPicture } from '../sections/float-pictures.ts';
@@ -40,7 +40,7 @@ export function floatSection(figures: Figures, fontCss: string): Section {
     });
   }
   const { swamped } = afloat;
-  const format = createFormatter(figures.build.yard.locale, figures.build.yard.units);
+  const format = formatterOf(figures.build.yard);
   return section('floating', 'Floating', {
     words: present([
       adviceSentence(figures, afloat),
@@ -80,7 +80,10 @@ export function floatSection(figures: Figures, fontCss: string): Section {
 function centimetreSentence({ perCentimetre }: Afloat, format: Formatter): string | undefined {
   if (!perCentimetre) return undefined;
   const { sinks, trims } = perCentimetre;
-  return `Fully loaded, ${format.mass(sinks)} more sinks her by 1 cm, and ${format.mass(kilograms(trims))} moved 1 m forward or aft trims her by 1 cm over her length in the water.`;
+  const { in: inch, cm, ft: foot } = UNIT_KINDS.length;
+  const [step, arm, by, far] =
+    format.system === 'us' ? [inch / cm, foot, '1 in', '1 ft'] : [1, 1, '1 cm', '1 m'];
+  return `Fully loaded, ${format.mass(kilograms(sinks * step))} more sinks her by ${by}, and ${format.mass(kilograms((trims * step) / arm))} moved ${far} forward or aft trims her by ${by} over her length in the water.`;
 }
 
 /** Draught, trim and heel in one table, freeboards and GM in the next: together they would not fit a page. */

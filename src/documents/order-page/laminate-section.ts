@@ -1,5 +1,5 @@
 import { type Figures, type LaminateFigures, LAMINATE_BASIS } from '../../figures/index.ts';
-import { createFormatter, formatDate, type Formatter } from '../../units/index.ts';
+import { formatDate, type Formatter, formatterOf, partUnitText } from '../../units/index.ts';
 import { massCells, partTables } from './part-laminate-section.ts';
 import {
   figureColumn,
@@ -16,7 +16,7 @@ import {
 export function laminateSection(figures: Figures): Section {
   const heading = 'Laminate';
   const { build, laminate, partLayUps } = figures;
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   const shell = 'notComputed' in laminate ? undefined : laminate;
   const without = 'notComputed' in laminate ? [`Not computed: ${laminate.notComputed}.`] : [];
   if (!shell && partLayUps.length === 0) return section('laminate', heading, { words: without });
@@ -64,10 +64,9 @@ function infusionWords({ infusion }: LaminateFigures, format: Formatter): readon
   if (!infusion) return [];
   const { plan, asLaid } = infusion;
   if ('notComputed' in plan) return [`Infusion not computed: ${plan.notComputed}.`];
-  const minutes = (seconds: number): string => `${format.number(seconds / 60, 0)} min`;
   const lines = asLaid?.feedLines ?? plan.feedLines;
   return [
-    `Infusion: ${lines} feed ${lines === 1 ? 'line' : 'lines'}, full in ${minutes(asLaid?.fillSeconds ?? plan.fillSeconds)} of ${minutes(plan.limitSeconds)} allowed, ${format.mass(plan.resin)} of resin with mesh and hoses. ${LAMINATE_BASIS.infusion.caution}`,
+    `Infusion: ${lines} feed ${lines === 1 ? 'line' : 'lines'}, full in ${format.minutes(asLaid?.fillSeconds ?? plan.fillSeconds)} of ${format.minutes(plan.limitSeconds)} allowed, ${format.mass(plan.resin)} of resin with mesh and hoses. ${LAMINATE_BASIS.infusion.caution}`,
   ];
 }
 
@@ -78,14 +77,22 @@ function panelTable({ mass }: LaminateFigures, format: Formatter): SectionTable 
     caption: 'Panels of the shell',
     columns: [
       textColumn('Panel'),
-      ...['Area', 'Thickness, mm', 'Fibre', 'Resin', 'Gelcoat', 'Core', 'Mass'].map(figureColumn),
+      ...[
+        'Area',
+        `Thickness, ${format.unit('thickness')}`,
+        'Fibre',
+        'Resin',
+        'Gelcoat',
+        'Core',
+        'Mass',
+      ].map(figureColumn),
     ],
     rows: [
       ...mass.panels.map((one) =>
         plainRow(
           one.panel.name,
           format.area(one.panel.area),
-          format.number(one.layUp.thickness * 1000, 1),
+          format.bare('thickness', one.layUp.thickness),
           ...masses(one),
         ),
       ),
@@ -94,17 +101,16 @@ function panelTable({ mass }: LaminateFigures, format: Formatter): SectionTable 
   };
 }
 
-/** What a strip of each lay-up 1 m wide bears, of its ultimate strength. */
+/** What a strip of each lay-up bears by its width, of its ultimate strength. */
 function strengthTable({ mass, sections }: LaminateFigures, format: Formatter): SectionTable {
-  const whole = (value: number): string => format.number(value, value < 10 ? 1 : 0);
   return {
-    caption: 'Stiffness and ultimate strength of each lay-up, a strip 1 m wide; estimated',
+    caption: 'Stiffness and ultimate strength of each lay-up, by the width of a strip; estimated',
     columns: [
       textColumn('Panel'),
       figureColumn('Fibre by mass'),
-      figureColumn('Stiffness, N m²/m'),
-      figureColumn('Bending moment, N m/m'),
-      figureColumn('Core shear, N/m'),
+      figureColumn(`Stiffness, ${format.unit('stripStiffness')}`),
+      figureColumn(`Bending moment, ${format.unit('stripMoment')}`),
+      figureColumn(`Core shear, ${format.unit('stripForce')}`),
     ],
     rows: mass.panels.map(({ panel, layUp }) => {
       const strip = sections.get(panel.name);
@@ -113,8 +119,14 @@ function strengthTable({ mass, sections }: LaminateFigures, format: Formatter): 
         return plainRow(panel.name, share, `not computed: ${strip?.notComputed ?? ''}`, '', '');
       }
       const { stiffness, moment, shear } = strip;
-      const sheared = shear === undefined ? '' : whole(shear);
-      return plainRow(panel.name, share, whole(stiffness), whole(moment), sheared);
+      const sheared = shear === undefined ? '' : format.bare('stripForce', shear);
+      return plainRow(
+        panel.name,
+        share,
+        format.bare('stripStiffness', stiffness),
+        format.bare('stripMoment', moment),
+        sheared,
+      );
     }),
   };
 }
@@ -137,17 +149,12 @@ function screeningTable(
     ];
   }
   const { rows, pressure } = screening;
-  const kilopascals = format.number(pressure.design / 1000, 1);
   return [
     {
-      caption: `${caption}: ${kilopascals} kPa`,
+      caption: `${caption}: ${format.pressure(pressure.design)}`,
       columns,
       rows: rows.map(({ what, needed, available, unit, use }) => {
-        const inMm = unit === 'm';
-        const print = (value: number): string =>
-          inMm
-            ? `${format.number(value * 1000, 1)} mm`
-            : `${format.number(value, 0)} ${UNITS[unit]}`;
+        const print = format[SHOWN_AS[unit]];
         const make = use > 1 ? flagRow : plainRow;
         return make(what, print(needed), print(available), format.percent(use, 0));
       }),
@@ -155,7 +162,7 @@ function screeningTable(
   ];
 }
 
-const UNITS = { 'N.m/m': 'N m/m', 'N/m': 'N/m', m: 'm' } as const;
+const SHOWN_AS = { 'N.m/m': 'stripMoment', 'N/m': 'stripForce', m: 'thickness' } as const;
 
 function kitTable({ boatKit }: Figures, format: Formatter): SectionTable {
   return {
@@ -170,8 +177,8 @@ function kitTable({ boatKit }: Figures, format: Formatter): SectionTable {
       figureColumn('To order'),
     ],
     rows: boatKit.map((line) => {
-      const unit = line.unit === 'm2' ? 'm²' : line.unit;
-      const print = (value: number): string => `${format.number(value, 1)} ${unit}`;
+      const print = (value: number): string =>
+        `${format.number(value, 1)} ${partUnitText(line.unit)}`.trim();
       return plainRow(
         `${line.part} ${line.description}`,
         `${print(line.inBoat)}${line.lost > 0 ? `, ${print(line.lost)} in mesh and lines` : ''}`,

@@ -1,6 +1,6 @@
 import type { Figures, LimitsFigures } from '../../figures/index.ts';
 import { limitsTables } from './limits-tables.ts';
-import { notComputed, performancePrinter } from '../sections/performance-words.ts';
+import { formatterOf, whyNot } from '../../units/index.ts';
 import { type Section, section } from '../sections/section.ts';
 import { capital, sentence } from '../sections/words.ts';
 
@@ -13,10 +13,10 @@ export function limitsSection(figures: Figures): Section {
   return section('limits', 'Limits', {
     words: [
       'Estimates to stand beside the shop’s own ratings; none of them is a certificate.',
-      ...('notComputed' in limits.ratings ? [`Ratings: ${notComputed(limits.ratings)}.`] : []),
+      ...('notComputed' in limits.ratings ? [`Ratings: ${whyNot(limits.ratings)}.`] : []),
       ...(build.yard.limits.categories.length > 0 ? [categoryWords(limits)] : []),
     ],
-    tables: limitsTables(figures, performancePrinter(build)),
+    tables: limitsTables(figures, formatterOf(build.yard)),
     notes: [
       ...ratings.map(ratingNote),
       'Screening: freeboard, heel and downflooding height only, estimated to ISO 12217-1:2015, as quoted by others. Verify by the tests of ISO 12217.',
@@ -36,7 +36,7 @@ function ratingNote({
 }: Rating): string {
   return [
     `${name}: load is ${loadMeans}. For ${validity}.`,
-    ...(typeof power === 'object' ? [`Power ${notComputed(power)}.`] : []),
+    ...(typeof power === 'object' ? [`Power ${whyNot(power)}.`] : []),
     `Symbols: ${symbols.map(([symbol, meaning]) => `${symbol}, ${meaning}`).join('; ')}.`,
     ...besides.map((one) => sentence(capital(one))),
     `${capital(caution)}.`,

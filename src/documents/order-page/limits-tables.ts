@@ -1,6 +1,5 @@
 import type { Figures, LimitsFigures } from '../../figures/index.ts';
-import { metres, UNIT_KINDS } from '../../units/index.ts';
-import { notComputed, type PerformancePrinter } from '../sections/performance-words.ts';
+import { type Formatter, known } from '../../units/index.ts';
 import {
   figureColumn,
   flagRow,
@@ -8,27 +7,23 @@ import {
   type SectionTable,
   textColumn,
 } from '../sections/section.ts';
-import { capital } from '../sections/words.ts';
-import { NO_BREAK } from '../../units/index.ts';
+import { capital, marginText } from '../sections/words.ts';
 
 const COLUMNS = ['Value', 'Limit', 'Left'].map(figureColumn);
 
 /** Ratings side by side, the screening, and the outboard on the hull. */
-export function limitsTables(figures: Figures, print: PerformancePrinter): readonly SectionTable[] {
+export function limitsTables(figures: Figures, format: Formatter): readonly SectionTable[] {
   const { limits } = figures;
   return [
-    ratingTable(figures, print),
+    ratingTable(figures, format),
     ...('notComputed' in limits.categories || limits.categories.length === 0
       ? []
-      : [categoryTable(limits.categories, print)]),
-    ...(limits.engine ? [engineTable(limits.engine, print)] : []),
+      : [categoryTable(limits.categories, format)]),
+    ...(limits.engine ? [engineTable(limits.engine, format)] : []),
   ];
 }
 
-function ratingTable(
-  { build, limits, mass }: Figures,
-  { format }: PerformancePrinter,
-): SectionTable {
+function ratingTable({ build, limits, mass }: Figures, format: Formatter): SectionTable {
   const { ratings } = build.hull;
   const ordered = build.order.boat.people;
   const methods = 'notComputed' in limits.ratings ? [] : limits.ratings;
@@ -60,8 +55,8 @@ function ratingTable(
         const isOver = typeof people === 'number' && ordered > people;
         return (isOver ? flagRow : plainRow)(
           name,
-          typeof people === 'number' ? format.number(people, 0) : notComputed(people),
-          typeof load === 'number' ? format.mass(load) : notComputed(load),
+          known(people, (count) => format.number(count, 0)),
+          known(load, format.mass),
           typeof power === 'number' ? format.power(power) : 'not computed',
           governing ? capital(governing.words) : '',
         );
@@ -74,7 +69,7 @@ function ratingTable(
 function asOrderedRows(
   { asOrdered }: LimitsFigures,
   people: number,
-  format: PerformancePrinter['format'],
+  format: Formatter,
 ): SectionTable['rows'] {
   if (!asOrdered) return [];
   const { onPlate, greatest, left } = asOrdered;
@@ -92,9 +87,7 @@ function asOrderedRows(
 
 type Categories = Exclude<LimitsFigures['categories'], { readonly notComputed: string }>;
 
-function categoryTable(categories: Categories, { format }: PerformancePrinter): SectionTable {
-  const value = (number: number, unit: string): string =>
-    unit === 'm' ? format.dimension(metres(number)) : `${format.number(number, 1)}${unit}`;
+function categoryTable(categories: Categories, format: Formatter): SectionTable {
   return {
     caption: 'Screening for a design category, loaded as ordered',
     columns: [textColumn('Category and check'), ...COLUMNS],
@@ -102,9 +95,7 @@ function categoryTable(categories: Categories, { format }: PerformancePrinter): 
       checks.map(({ name, value: found, limit, left, unit, holds }) =>
         (holds ? plainRow : flagRow)(
           `${category}: ${name}`,
-          value(found, unit),
-          value(limit, unit),
-          value(left, unit),
+          ...[found, limit, left].map((value) => marginText(value, unit, format)),
         ),
       ),
     ),
@@ -113,16 +104,7 @@ function categoryTable(categories: Categories, { format }: PerformancePrinter): 
 
 type Engine = NonNullable<LimitsFigures['engine']>;
 
-function engineTable(
-  { fit, trim, stern, testAbove }: Engine,
-  { format, degrees, knots }: PerformancePrinter,
-): SectionTable {
-  const value = (number: number, unit: string): string => {
-    if (unit === 'W') return `${format.number(number / 1000, 1)}${NO_BREAK}kW`;
-    return unit === 'm'
-      ? `${format.number(number / UNIT_KINDS.length.mm, 0)}${NO_BREAK}mm`
-      : `${format.number(number, 0)}${NO_BREAK}${unit}`;
-  };
+function engineTable({ fit, trim, stern, testAbove }: Engine, format: Formatter): SectionTable {
   const margins = [...fit.margins, ...('notComputed' in stern ? [] : [stern])];
   return {
     caption: 'The outboard on this hull',
@@ -131,14 +113,17 @@ function engineTable(
       ...margins.map(({ name, value: found, limit, left, unit, holds }) =>
         (holds ? plainRow : flagRow)(
           name,
-          value(found, unit),
-          value(limit, unit),
-          value(left, unit),
+          ...[found, limit, left].map((value) => marginText(value, unit, format)),
         ),
       ),
       ...fit.faults.map((fault) => flagRow(fault, '', '', '')),
-      plainRow('trim by the stern that it brings at rest', degrees(trim), '', ''),
-      plainRow('speed from which ISO 11592-1 wants its manoeuvring test', knots(testAbove), '', ''),
+      plainRow('trim by the stern that it brings at rest', known(trim, format.angle), '', ''),
+      plainRow(
+        'speed from which ISO 11592-1 wants its manoeuvring test',
+        known(testAbove, format.speed),
+        '',
+        '',
+      ),
     ],
   };
 }

@@ -17,7 +17,7 @@ type Masses = Readonly<Record<(typeof PARTS)[number], number>>;
 export const massCells =
   (format: Formatter) =>
   (one: Masses): readonly string[] =>
-    PARTS.map((part) => `${format.number(one[part], 1)} kg`);
+    PARTS.map((part) => format.fineMass(one[part]));
 
 /** Panels of structure and options, and what all that is laminated weighs; nothing without such a lay-up. */
 export function partTables(figures: Figures, format: Formatter): readonly SectionTable[] {
@@ -29,7 +29,15 @@ export function partTables(figures: Figures, format: Formatter): readonly Sectio
       columns: [
         textColumn('Panel'),
         textColumn('Of'),
-        ...['Area', 'Thickness, mm', 'Fibre', 'Resin', 'Gelcoat', 'Core', 'Mass'].map(figureColumn),
+        ...[
+          'Area',
+          `Thickness, ${format.unit('thickness')}`,
+          'Fibre',
+          'Resin',
+          'Gelcoat',
+          'Core',
+          'Mass',
+        ].map(figureColumn),
       ],
       rows: partLayUps.flatMap((part) => rowsOf(part, format)),
     },
@@ -45,7 +53,7 @@ function rowsOf({ item, mass, withoutArea }: PartLayUp, format: Formatter): read
         panel.name,
         item.name,
         format.area(panel.area),
-        layUp.thickness > 0 ? format.number(layUp.thickness * 1000, 1) : 'coat',
+        layUp.thickness > 0 ? format.bare('thickness', layUp.thickness) : 'coat',
         ...masses(each),
       ),
     ),
@@ -90,7 +98,7 @@ function togetherTable({ laminate, partLayUps, build }: Figures, format: Formatt
     core: sum(({ mass }) => mass.core),
     total: sum(({ mass }) => mass.total),
   };
-  const kg = (value: number): string => `${format.number(value, 1)} kg`;
+  const { fineMass: print } = format;
   return {
     caption: 'All that is laminated, with what else is in the mass of each',
     columns: [
@@ -101,13 +109,13 @@ function togetherTable({ laminate, partLayUps, build }: Figures, format: Formatt
     ],
     rows: [
       ...all.map(({ name, mass, rest, itemMass }) =>
-        plainRow(name, ...masses(mass), kg(rest), kg(itemMass)),
+        plainRow(name, ...masses(mass), print(rest), print(itemMass)),
       ),
       sumRow(
         'Together',
         ...masses(together),
-        kg(sum(({ rest }) => rest)),
-        kg(sum(({ itemMass }) => itemMass)),
+        print(sum(({ rest }) => rest)),
+        print(sum(({ itemMass }) => itemMass)),
       ),
     ],
   };

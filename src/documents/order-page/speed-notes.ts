@@ -1,21 +1,16 @@
 import type { Figures } from '../../figures/index.ts';
-import { decimalToNumber } from '../../units/index.ts';
-import type { PerformancePrinter } from '../sections/performance-words.ts';
+import { decimalToNumber, type Formatter } from '../../units/index.ts';
 
 const BOW_MOTOR =
   'Bow motor: windage from the profile of the lines above the water, with a fifth more for outboard and canopy, and the people; gusts half as strong again; all from the same side (coefficients: common practice, no source). Estimated; verify by trial.';
 
 /** Methods, sources, validity and cautions of speed, fuel, propeller and bow motor. */
-export function speedNotes(
-  { build, drive }: Figures,
-  { format }: PerformancePrinter,
-): readonly string[] {
+export function speedNotes({ build, drive }: Figures, format: Formatter): readonly string[] {
   const { efficiency, water } = build.yard.drive;
   const share = (value: typeof efficiency.low): string => format.percent(decimalToNumber(value), 0);
   const { crouch } = build.hull.performance;
   const drags = drive.drags.map(({ name, area, coefficient }) => {
-    const size =
-      area < 0.1 ? `${format.number(area * 1e4, 0)} cm²` : `${format.number(area, 2)} m²`;
+    const size = area < 0.1 ? format.smallArea(area) : format.area(area);
     return `${name} (${size}, coefficient ${format.number(coefficient, 2)})`;
   });
   const leg = build.hull.performance.outboardDrag

@@ -1,7 +1,6 @@
 import { drawPowerCurve, type PowerLine } from '../../draw/index.ts';
 import type { DriveLoading, EngineRow, Figures } from '../../figures/index.ts';
-import { KNOT } from '../../units/index.ts';
-import { type PerformancePrinter, performancePrinter } from '../sections/performance-words.ts';
+import { type Formatter, formatterOf } from '../../units/index.ts';
 import { pictureOf } from '../sections/picture.ts';
 import { type Section, section } from '../sections/section.ts';
 import { speedNotes } from './speed-notes.ts';
@@ -10,12 +9,12 @@ import { speedWords } from './speed-words.ts';
 
 /** Speed by every outboard that she may carry, fuel, range, propeller and bow motor. */
 export function speedSection(figures: Figures, fontCss: string): Section {
-  const print = performancePrinter(figures.build);
+  const format = formatterOf(figures.build.yard);
   return section('speed', 'Speed and fuel', {
-    words: speedWords(figures, print),
-    tables: speedTables(figures, print),
-    pictures: speedPictures(figures, fontCss, print),
-    notes: speedNotes(figures, print),
+    words: speedWords(figures, format),
+    tables: speedTables(figures, format),
+    pictures: speedPictures(figures, fontCss, format),
+    notes: speedNotes(figures, format),
   });
 }
 
@@ -23,17 +22,18 @@ export function speedSection(figures: Figures, fontCss: string): Section {
 function speedPictures(
   { drive, build }: Figures,
   fontCss: string,
-  print: PerformancePrinter,
+  format: Formatter,
 ): Section['pictures'] {
   const dryFirst = (['light', 'loaded', 'light with ballast', 'loaded with ballast'] as const)
     .map((wanted) => drive.loadings.find(({ name }) => name === wanted))
     .filter((one) => one !== undefined);
-  const lines = dryFirst.map((one) => powerLine(one, drive.engines, print));
+  const lines = dryFirst.map((one) => powerLine(one, drive.engines, format));
   if (lines.every(({ marks }) => marks.length === 0)) return [];
   const drawing = drawPowerCurve({
     subject: `the ${build.hull.name}`,
     lines,
     ordered: build.outboard?.model.name ?? '',
+    format,
     fontCss,
   });
   const caption =
@@ -44,19 +44,17 @@ function speedPictures(
 function powerLine(
   { name, loading, curve }: DriveLoading,
   engines: readonly EngineRow[],
-  print: PerformancePrinter,
+  format: Formatter,
 ): PowerLine {
   const marks = engines.flatMap(({ model, ordered, speeds }) => {
     const speed = speeds.find((one) => one.name === name)?.speed;
     if (!speed || 'notComputed' in speed) return [];
-    return [{ speed: speed.speed.likely / KNOT, power: model.power / 1000, ordered }];
+    return [{ speed: speed.speed.likely, power: model.power, ordered }];
   });
   const most = 1.15 * Math.max(0, ...marks.map(({ power }) => power));
   const points = curve.flatMap(({ speed, power }) =>
-    'notComputed' in power || power.likely / 1000 > most
-      ? []
-      : [{ speed: speed / KNOT, power: power.likely / 1000 }],
+    'notComputed' in power || power.likely > most ? [] : [{ speed, power: power.likely }],
   );
   const people = `${loading.people} aboard`;
-  return { name: `${name}: ${print.format.mass(loading.mass)}, ${people}`, points, marks };
+  return { name: `${name}: ${format.mass(loading.mass)}, ${people}`, points, marks };
 }

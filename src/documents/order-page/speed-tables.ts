@@ -1,6 +1,5 @@
 import { type DriveLoading, type EngineRow, type Figures, reserveOf } from '../../figures/index.ts';
-import { UNIT_KINDS } from '../../units/index.ts';
-import type { PerformancePrinter } from '../sections/performance-words.ts';
+import type { Formatter } from '../../units/index.ts';
 import {
   figureColumn,
   flagRow,
@@ -8,20 +7,19 @@ import {
   type SectionTable,
   textColumn,
 } from '../sections/section.ts';
-import { capital } from '../sections/words.ts';
-import { NO_BREAK } from '../../units/index.ts';
+import { bandText, capital } from '../sections/words.ts';
 
 /** Speeds as ordered, by every outboard that she may carry, and what she burns. */
-export function speedTables(figures: Figures, print: PerformancePrinter): readonly SectionTable[] {
+export function speedTables(figures: Figures, format: Formatter): readonly SectionTable[] {
   const { loadings, engines, fuel } = figures.drive;
   return [
-    loadingTable(loadings, print),
-    ...(engines.length > 0 ? [engineTable(engines, print)] : []),
-    ...(fuel.length > 0 ? [fuelTable(figures, print)] : []),
+    loadingTable(loadings, format),
+    ...(engines.length > 0 ? [engineTable(engines, format)] : []),
+    ...(fuel.length > 0 ? [fuelTable(figures, format)] : []),
   ];
 }
 
-function loadingTable(loadings: readonly DriveLoading[], print: PerformancePrinter): SectionTable {
+function loadingTable(loadings: readonly DriveLoading[], format: Formatter): SectionTable {
   return {
     caption: 'At full throttle, as ordered',
     columns: [
@@ -31,16 +29,16 @@ function loadingTable(loadings: readonly DriveLoading[], print: PerformancePrint
       ),
       textColumn('Range of the method'),
     ],
-    rows: loadings.map((one) => loadingRow(one, print)),
+    rows: loadings.map((one) => loadingRow(one, format)),
   };
 }
 
 function loadingRow(
   { name, loading, speed, porpoisingAbove, hump }: DriveLoading,
-  print: PerformancePrinter,
+  format: Formatter,
 ): SectionTable['rows'][number] {
-  const mass = print.format.mass(loading.mass);
-  const highest = humpText(hump, print);
+  const mass = format.mass(loading.mass);
+  const highest = humpText(hump, format);
   if ('notComputed' in speed) {
     return flagRow(name, mass, 'not computed', '', '', '', '', highest, speed.notComputed);
   }
@@ -50,25 +48,24 @@ function loadingRow(
   return row(
     name,
     mass,
-    print.band(speed.speed),
-    print.knots(speed.speed.likely),
-    print.knots(speed.crouch),
-    print.degrees(trim),
-    limit === undefined ? 'not computed' : print.degrees(limit),
+    bandText(speed.speed, format),
+    format.speed(speed.speed.likely),
+    format.speed(speed.crouch),
+    format.angle(trim),
+    limit === undefined ? 'not computed' : format.angle(limit),
     highest,
     outside.length === 0 ? 'within' : outside.join('; '),
   );
 }
 
-function humpText(hump: DriveLoading['hump'], print: PerformancePrinter): string {
+function humpText(hump: DriveLoading['hump'], format: Formatter): string {
   if ('notComputed' in hump) return 'not computed';
   const { state, isClimb } = hump;
   const climb = isClimb ? ', a climb' : '';
-  const knots = print.format.number(state.speed / UNIT_KINDS.speed.kn, 0);
-  return `${print.degrees(state.trim)} at about ${knots}${NO_BREAK}kn${climb}`;
+  return `${format.angle(state.trim)} at about ${format.roundSpeed(state.speed)}${climb}`;
 }
 
-function engineTable(engines: readonly EngineRow[], print: PerformancePrinter): SectionTable {
+function engineTable(engines: readonly EngineRow[], format: Formatter): SectionTable {
   const loadings = engines[0]?.speeds.map(({ name }) => capital(name)) ?? [];
   return {
     caption: 'By every outboard that the hull may carry, at full throttle',
@@ -76,11 +73,11 @@ function engineTable(engines: readonly EngineRow[], print: PerformancePrinter): 
     rows: engines.map(({ model, mass, ordered, speeds }) =>
       plainRow(
         `${model.name}${ordered ? ', as ordered' : ''}`,
-        print.format.power(model.power),
-        print.format.mass(mass),
+        format.power(model.power),
+        format.mass(mass),
         ...speeds.map(({ speed }) => {
           if ('notComputed' in speed) return 'does not plane';
-          return `${print.band(speed.speed)}${speed.state.outside.length > 0 ? '*' : ''}`;
+          return `${bandText(speed.speed, format)}${speed.state.outside.length > 0 ? '*' : ''}`;
         }),
       ),
     ),
@@ -93,13 +90,18 @@ const known = <Value extends number>(
   print: (value: Value) => string,
 ): string => (typeof value === 'object' ? 'not computed' : print(value));
 
-function fuelTable({ drive, build }: Figures, print: PerformancePrinter): SectionTable {
-  const fuel = build.order.fuel === undefined ? 'no fuel' : print.format.volume(build.order.fuel);
+function fuelTable({ drive, build }: Figures, format: Formatter): SectionTable {
+  const fuel = build.order.fuel === undefined ? 'no fuel' : format.volume(build.order.fuel);
   return {
-    caption: `Loaded, on ${fuel} with ${print.format.percent(reserveOf(build), 0)} kept back`,
+    caption: `Loaded, on ${fuel} with ${format.percent(reserveOf(build), 0)} kept back`,
     columns: [textColumn('At'), ...['Speed', 'Fuel', 'Range'].map(figureColumn)],
     rows: drive.fuel.map(({ name, speed, flow, range }) =>
-      plainRow(name, known(speed, print.knots), known(flow, print.flow), known(range, print.range)),
+      plainRow(
+        name,
+        known(speed, format.speed),
+        known(flow, format.flow),
+        known(range, format.distance),
+      ),
     ),
   };
 }

@@ -1,9 +1,8 @@
 import { drawOnTrailer } from '../../draw/index.ts';
 import type { Figures, TrailerFigures } from '../../figures/index.ts';
-import { type Formatter, metres } from '../../units/index.ts';
+import { type Formatter, formatterOf, known, metres, whyNot } from '../../units/index.ts';
 import { brakeWords } from '../sections/brake-words.ts';
 import { hullShape, outboardShape } from '../sections/drawing-input.ts';
-import { notComputed, performancePrinter } from '../sections/performance-words.ts';
 import { pictureOf } from '../sections/picture.ts';
 import { type Section, section } from '../sections/section.ts';
 import { towingTables } from './towing-tables.ts';
@@ -16,7 +15,7 @@ const MAKERS =
 /** Ball load, winch post, brakes, running gear, width, and what vehicle and roof may carry. */
 export function towingSection(figures: Figures, fontCss: string): Section {
   const { tow, build } = figures;
-  const { format } = performancePrinter(build);
+  const format = formatterOf(build.yard);
   const { trailer, roof } = tow;
   return section('towing', 'Towing', {
     words: [
@@ -34,17 +33,15 @@ function trailerWords(trailer: TrailerFigures, format: Formatter): readonly stri
   const { ball, winchPost, coupling, length } = trailer;
   return [
     'notComputed' in ball
-      ? `Ball load: ${notComputed(ball)}.`
+      ? `Ball load: ${whyNot(ball)}.`
       : `On the ball: ${format.mass(ball.onBall)}, ${format.percent(ball.share, 1)} of ${format.mass(ball.total)}; verify by weighing the coupling.`,
     'notComputed' in winchPost
-      ? `Winch post: ${notComputed(winchPost)}.`
+      ? `Winch post: ${whyNot(winchPost)}.`
       : `Winch post: ${format.length(winchPost.at)} aft of the ball; ${format.percent(trailer.usualShare, 0)}, the usual share, is on the ball at ${format.length(winchPost.usual)}.`,
     brakeWords(trailer),
-    typeof length === 'number'
-      ? `Length behind the ball: ${format.length(length)}.`
-      : `Length behind the ball: ${notComputed(length)}.`,
+    `Length behind the ball: ${known(length, format.length)}.`,
     ...(typeof coupling === 'number'
-      ? [`Couplings must stand a D-value of ${format.number(coupling, 1)} kN.`]
+      ? [`Couplings must stand a D-value of ${format.couplingForce(coupling * 1000)}.`]
       : []),
   ];
 }
@@ -57,7 +54,7 @@ function trailerPictures(
   const { axle } = trailer;
   if (axle === undefined) return [];
   if ('notComputed' in ball || 'notComputed' in winchPost) return [];
-  const { format } = performancePrinter(build);
+  const format = formatterOf(build.yard);
   const hull = hullShape(build);
   const both = axle * (1 - ball.share);
   const drawing = drawOnTrailer({

@@ -1,6 +1,5 @@
 import type { Figures, TrailerFigures } from '../../figures/index.ts';
-import { type Formatter, kilograms, metres } from '../../units/index.ts';
-import { notComputed } from '../sections/performance-words.ts';
+import { type Formatter, kilograms, metres, whyNot } from '../../units/index.ts';
 import {
   figureColumn,
   flagRow,
@@ -32,26 +31,23 @@ function trailerRows(
   { trailer, gear, vehicle, width, share, lengths, winchPost, brakes }: TrailerFigures,
   format: Formatter,
 ): readonly SectionRow[] {
-  const whole: Margins = trailerLoad
+  const { mass } = format;
+  const whole = trailerLoad
     ? [
-        {
-          name: 'boat and trailer together, by the trailer’s rating',
-          value: trailerLoad.total,
-          limit: trailer.rating,
-          left: trailerLoad.left,
-          unit: 'kg',
-          holds: trailerLoad.left >= 0,
-        },
+        (trailerLoad.left >= 0 ? plainRow : flagRow)(
+          'boat and trailer together, by the trailer’s rating',
+          mass(trailerLoad.total),
+          mass(trailer.rating),
+          mass(trailerLoad.left),
+        ),
       ]
     : [];
   const rows = (what: string, margins: Known): readonly SectionRow[] =>
-    'notComputed' in margins
-      ? [plainRow(what, notComputed(margins), '', '')]
-      : rowsOf(margins, format);
+    'notComputed' in margins ? [plainRow(what, whyNot(margins), '', '')] : rowsOf(margins, format);
   const tows = build.order.tow?.vehicle;
   const isHalfKnown = tows?.together !== undefined && tows.laden === undefined;
   return [
-    ...rowsOf(whole, format),
+    ...whole,
     ...rows('load of axles and tyres', gear),
     ...rows('brakes', 'notComputed' in brakes ? brakes : brakes.margins),
     ...rows('share on the ball', share),

@@ -1,6 +1,6 @@
 import type { CustomerAlternative, CustomerBuild, CustomerFigures } from '../../figures/index.ts';
 import { isZero, type Money } from '../../money/index.ts';
-import { createFormatter, kilograms } from '../../units/index.ts';
+import { formatterOf, kilograms } from '../../units/index.ts';
 import type { Fact, QuoteAlternative } from './types.ts';
 import { changeCautions } from '../sections/told.ts';
 import { NO_CHANGE, signedMoney, signedSize, speedChange } from '../sections/words.ts';
@@ -22,7 +22,7 @@ function differenceFacts(
   { yard, trailer }: CustomerBuild,
 ): readonly Fact[] {
   const { driveAway, massOnTrailer, people, onBall } = differences;
-  const format = createFormatter(yard.locale, yard.units);
+  const format = formatterOf(yard);
   const mass = format.mass(kilograms(Math.abs(massOnTrailer)));
   return [
     { label: 'Drive-away price', value: moneyChange(driveAway, yard.locale) },

@@ -1,6 +1,6 @@
 import type { CustomerBuild, CustomerFigures } from '../../figures/index.ts';
 import { formatMoney, isZero, sumMoney } from '../../money/index.ts';
-import { createFormatter } from '../../units/index.ts';
+import { formatterOf } from '../../units/index.ts';
 import type { QuoteGroup, QuoteItem } from './types.ts';
 
 type CustomerItem = CustomerBuild['items'][number];
@@ -73,7 +73,7 @@ export function describeItem(
 function outboardSentence({ outboard, yard }: CustomerBuild): string {
   if (!outboard) return '';
   const { power, steering, starting } = outboard.model;
-  const rated = createFormatter(yard.locale, yard.units).power(power);
+  const rated = formatterOf(yard).power(power);
   const steered = steering === 'tiller' ? 'steered by tiller' : 'steered from the helm';
   const started = starting === 'hand' ? 'started by hand' : 'electric start';
   return `${rated}, ${steered}, ${started}.`;
@@ -81,7 +81,7 @@ function outboardSentence({ outboard, yard }: CustomerBuild): string {
 
 function trailerSentence({ trailer, yard }: CustomerBuild): string {
   if (!trailer) return '';
-  const format = createFormatter(yard.locale, yard.units);
+  const format = formatterOf(yard);
   const brakes = trailer.brakes === 'none' ? 'unbraked' : `${trailer.brakes} brakes`;
   const axles = trailer.axles === 1 ? 'one axle' : `${format.number(trailer.axles, 0)} axles`;
   return (

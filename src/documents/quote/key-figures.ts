@@ -1,8 +1,7 @@
 import type { CustomerFigures } from '../../figures/index.ts';
-import { createFormatter, type Formatter } from '../../units/index.ts';
+import { type Formatter, formatterOf, percentText } from '../../units/index.ts';
 import { floatKeyFigures } from '../sections/float-customer.ts';
 import { performanceFigures } from './speed-figures.ts';
-import { percentText } from './price.ts';
 import type { KeyFigure } from './types.ts';
 import { capital } from '../sections/words.ts';
 
@@ -11,7 +10,7 @@ const TO_CONFIRM = 'to be confirmed by test under local rules';
 /** The figures that a customer asks about first, each with how it was found and who confirms it. */
 export function keyFigures(figures: CustomerFigures): readonly KeyFigure[] {
   const { build } = figures;
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   const { dimensions } = build.hull;
   return [
     {

@@ -8,7 +8,7 @@ import {
   subtractMoney,
   sumMoney,
 } from '../../money/index.ts';
-import { type Decimal, decimalToShortText } from '../../units/index.ts';
+import { type Decimal, percentText } from '../../units/index.ts';
 import type { QuoteSum, QuoteView } from './types.ts';
 import { sentence } from '../sections/words.ts';
 
@@ -40,11 +40,6 @@ export function quotePrice(figures: CustomerFigures): QuoteView['price'] {
     ],
     remarks: priceRemarks(figures, print),
   };
-}
-
-/** "12.5 %" of a fraction. */
-export function percentText({ amount, scale }: Decimal): string {
-  return `${decimalToShortText({ amount: amount * 100n, scale })}\u00A0%`;
 }
 
 function sumsWithTax(

@@ -1,6 +1,5 @@
 import type { CustomerFigures, CustomerTrailer } from '../../figures/index.ts';
-import { kilograms, metres } from '../../units/index.ts';
-import { performancePrinter } from '../sections/performance-words.ts';
+import { formatterOf, kilograms, metres } from '../../units/index.ts';
 import type { KeyFigure } from './types.ts';
 import { brakeWords } from '../sections/brake-words.ts';
 
@@ -12,7 +11,7 @@ export function roadFigures(figures: CustomerFigures): readonly KeyFigure[] {
 function roofFigure({ build, tow }: CustomerFigures): readonly KeyFigure[] {
   const [onRoof] = tow.roof ?? [];
   if (!onRoof) return [];
-  const { format } = performancePrinter(build);
+  const format = formatterOf(build.yard);
   return [
     {
       label: 'On a roof',
@@ -25,7 +24,7 @@ function roofFigure({ build, tow }: CustomerFigures): readonly KeyFigure[] {
 function trailerFigures({ build, tow }: CustomerFigures): readonly KeyFigure[] {
   const { trailer } = tow;
   if (!trailer) return [];
-  const { format } = performancePrinter(build);
+  const format = formatterOf(build.yard);
   const { ball, length, width } = trailer;
   return [
     ...('notComputed' in ball

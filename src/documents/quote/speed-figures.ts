@@ -1,5 +1,6 @@
 import { type CustomerFigures, reserveOf } from '../../figures/index.ts';
-import { performancePrinter } from '../sections/performance-words.ts';
+import { type Formatter, formatterOf, known } from '../../units/index.ts';
+import { bandText } from '../sections/words.ts';
 import type { KeyFigure } from './types.ts';
 import { roadFigures } from './road-figures.ts';
 
@@ -13,17 +14,18 @@ export function performanceFigures(figures: CustomerFigures): readonly KeyFigure
 function speedFigure({ build, drive }: CustomerFigures): readonly KeyFigure[] {
   const { outboard, order } = build;
   if (!outboard) return [];
-  const print = performancePrinter(build);
+  const format = formatterOf(build.yard);
   const of = (name: Loading['name']) => drive.loadings.find((one) => one.name === name);
   const [light, loaded] = [of('light'), of('loaded')];
   const people = order.boat.people === 1 ? 'one person' : `${order.boat.people} people`;
   if (!loaded?.applies) return [];
   const also = (words: string, one: Loading | undefined): readonly string[] =>
-    one && !('notComputed' in one.speed) ? [`${words} ${print.band(one.speed.speed)}.`] : [];
+    one && !('notComputed' in one.speed) ? [`${words} ${bandText(one.speed.speed, format)}.`] : [];
   const isAlone = light && light.loading.people < loaded.loading.people;
+  const isUs = format.system === 'us';
   const method = [
-    'Estimated, trial to confirm. In knots (kn).',
-    `With ${people}, fuel and gear, calm water, clean bottom; by Savitsky’s method of 1964 for planing boats${crouchWords(loaded, print.knots)}.`,
+    `Estimated, trial to confirm. ${isUs ? 'In miles an hour (mph)' : 'In knots (kn)'}.`,
+    `With ${people}, fuel and gear, calm water, clean bottom; by Savitsky’s method of 1964 for planing boats${crouchWords(loaded, format)}.`,
     ...('notComputed' in loaded.speed
       ? ['So loaded she does not rise onto the plane; her speed below that is not computed.']
       : []),
@@ -31,14 +33,15 @@ function speedFigure({ build, drive }: CustomerFigures): readonly KeyFigure[] {
     ...(isAlone ? also('With one person', light) : []),
     ...also('With the water of the ballast tank', of('loaded with ballast')),
   ];
-  const value = 'notComputed' in loaded.speed ? 'not on the plane' : print.band(loaded.speed.speed);
+  const value =
+    'notComputed' in loaded.speed ? 'not on the plane' : bandText(loaded.speed.speed, format);
   return [{ label: 'Speed, estimated', value, method: method.join(' ') }];
 }
 
-function crouchWords({ speed }: Loading, knots: (speed: number) => string): string {
+function crouchWords({ speed }: Loading, format: Formatter): string {
   return 'notComputed' in speed
     ? ''
-    : `; a second estimate, by Crouch’s formula, gives ${knots(speed.crouch)}`;
+    : `; a second estimate, by Crouch’s formula, gives ${format.speed(speed.crouch)}`;
 }
 
 function outsideWords({ speed }: Loading): readonly string[] {
@@ -47,21 +50,21 @@ function outsideWords({ speed }: Loading): readonly string[] {
 }
 
 function rangeFigure({ build, drive }: CustomerFigures): readonly KeyFigure[] {
-  const print = performancePrinter(build);
+  const format = formatterOf(build.yard);
   const at = (name: string) => drive.fuel.find((one) => one.name === name);
   const [cruise, full] = [at('cruise'), at('full throttle')];
   if (!cruise || typeof cruise.range === 'object' || typeof cruise.speed === 'object') return [];
-  const fuel = build.order.fuel === undefined ? '' : print.format.volume(build.order.fuel);
-  const reserve = print.format.percent(reserveOf(build), 0);
+  const fuel = build.order.fuel === undefined ? '' : format.volume(build.order.fuel);
+  const reserve = format.percent(reserveOf(build), 0);
   const fast =
     full && typeof full.range === 'number'
-      ? ` At full throttle ${print.flow(full.flow)} and ${print.range(full.range)}.`
+      ? ` At full throttle ${known(full.flow, format.flow)} and ${format.distance(full.range)}.`
       : '';
   return [
     {
       label: 'Range, estimated',
-      value: print.range(cruise.range),
-      method: `Estimated, trial to confirm. At ${print.knots(cruise.speed)} on ${fuel}, about ${print.flow(cruise.flow)}, with ${reserve} of the fuel kept back; nautical miles (nmi), no wind, no current.${fast} Not for planning a passage until measured.`,
+      value: format.distance(cruise.range),
+      method: `Estimated, trial to confirm. At ${format.speed(cruise.speed)} on ${fuel}, about ${known(cruise.flow, format.flow)}, with ${reserve} of the fuel kept back; ${format.system === 'us' ? 'statute miles (mi)' : 'nautical miles (nmi)'}, no wind, no current.${fast} Not for planning a passage until measured.`,
     },
   ];
 }

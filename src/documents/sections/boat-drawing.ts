@@ -1,6 +1,6 @@
 import { drawArrangement } from '../../draw/index.ts';
 import type { CustomerFigures } from '../../figures/index.ts';
-import { createFormatter } from '../../units/index.ts';
+import { formatterOf } from '../../units/index.ts';
 import { drawnItems, drawnNumbers, hullShape, outboardShape } from './drawing-input.ts';
 import { pictureOf } from './picture.ts';
 import type { QuoteView } from '../quote/types.ts';
@@ -14,7 +14,7 @@ export interface BoatDrawing {
 /** The boat from the side and from above, with a number where each item is. */
 export function drawBoat({ build }: Pick<CustomerFigures, 'build'>, fontCss: string): BoatDrawing {
   const { hull, yard } = build;
-  const format = createFormatter(yard.locale, yard.units);
+  const format = formatterOf(yard);
   const drawing = drawArrangement({
     hull: hullShape(build),
     items: drawnItems(build),

@@ -1,5 +1,5 @@
 import type { CustomerTrailer } from '../../figures/index.ts';
-import { notComputed } from './performance-words.ts';
+import { whyNot } from '../../units/index.ts';
 import { capital, sentence } from './words.ts';
 
 /** Rules that a place has, in words. */
@@ -17,7 +17,7 @@ export function brakeWords({
   brakes,
 }: Pick<CustomerTrailer, 'place' | 'trailer' | 'brakes'>): string {
   const where = PLACES[place];
-  if ('notComputed' in brakes) return `Brakes in ${where}: ${notComputed(brakes)}.`;
+  if ('notComputed' in brakes) return `Brakes in ${where}: ${whyNot(brakes)}.`;
   const need =
     brakes.braked === 'none' ? 'the rules ask for none' : `brakes on ${brakes.braked} are needed`;
   const wheels = trailer.brakedWheels === undefined ? '' : ` on ${trailer.brakedWheels}`;

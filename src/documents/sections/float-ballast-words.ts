@@ -1,6 +1,5 @@
 import type { Afloat, CustomerFigures } from '../../figures/index.ts';
-import { createFormatter, kilograms, metres } from '../../units/index.ts';
-import { NO_BREAK } from '../../units/index.ts';
+import { formatterOf, kilograms, metres } from '../../units/index.ts';
 
 export const BALLAST_METHOD =
   'Ballast: estimated by lost buoyancy (the open tank counts as part of the sea, not of the hull), filling and draining by Torricelli’s law through outlet and vent, with no help from her gathering way; verify by draught marks, by timing her roll and by timing the tank.';
@@ -12,9 +11,9 @@ export function ballastSentences(
 ): readonly string[] {
   const effect = ballast?.effect;
   if (!ballast || !effect) return [];
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   const { dry, flooded, water, capacity } = effect;
-  const seconds = (value: number): string => `${format.number(value, 2)}${NO_BREAK}s`;
+  const { seconds } = format;
   const lines = [
     `The ballast tank holds ${format.volume(capacity)}; at rest ${format.mass(water?.mass ?? kilograms(0))} of sea water stands in it.`,
   ];

@@ -1,5 +1,5 @@
 import { conditionOf, type CustomerFigures } from '../../figures/index.ts';
-import { createFormatter, type Formatter } from '../../units/index.ts';
+import { type Formatter, formatterOf } from '../../units/index.ts';
 import { BALLAST_METHOD, ballastSentences } from './float-ballast-words.ts';
 import { conditionSentence, FLOAT_METHOD, offsetSentence, placeWords } from './float-words.ts';
 import type { HandoverView } from '../handover/types.ts';
@@ -37,7 +37,7 @@ export function floatKeyFigures(figures: CustomerFigures, format: Formatter): re
 export function handoverFloat(figures: CustomerFigures): HandoverView['floats'] {
   const afloat = figures.float?.afloat;
   const { build } = figures;
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   const rows = floatKeyFigures(figures, format);
   if (!afloat || rows.length === 0) return undefined;
   const aft = conditionOf(afloat, 'people aft');

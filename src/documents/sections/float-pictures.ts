@@ -1,6 +1,6 @@
 import { type CrossWater, drawBodyPlan, drawRighting, drawWaterlines } from '../../draw/index.ts';
 import { type Afloat, conditionOf, type Figures } from '../../figures/index.ts';
-import { createFormatter, DEGREE, metres } from '../../units/index.ts';
+import { DEGREE, formatterOf, metres, QUANTITIES } from '../../units/index.ts';
 import { hullShape, outboardShape } from './drawing-input.ts';
 import { conditionName, surfaceAt } from './float-words.ts';
 import { pictureOf } from './picture.ts';
@@ -11,7 +11,7 @@ type Captioned = Section['pictures'][number];
 /** The surface of the water on her profile: nobody aboard, fully loaded, everyone aft. */
 export function waterlinesPicture(figures: Figures, afloat: Afloat, fontCss: string): Captioned {
   const { build } = figures;
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   const empty = build.outboard ? 'with engine' : 'light';
   const waters = ([empty, 'fully loaded', 'people aft'] as const).flatMap((name) => {
     const condition = conditionOf(afloat, name);
@@ -62,7 +62,7 @@ export function rightingPicture(
   const { curve, offset } = afloat;
   const { build } = figures;
   if (!curve) return [];
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   const mark = (name: string, heel: number | undefined) =>
     heel === undefined
       ? []
@@ -76,7 +76,11 @@ export function rightingPicture(
   ];
   const drawing = drawRighting({
     subject: `the ${build.hull.name}, fully loaded`,
-    arms: curve.arms.map(({ heel, arm }) => [heel / DEGREE, arm * 1000]),
+    arms: curve.arms.map(({ heel, arm }) => [
+      heel / DEGREE,
+      arm / QUANTITIES.dimension[format.system].factor,
+    ]),
+    unit: format.unit('dimension'),
     marks: marks.toSorted((a, b) => a.heel - b.heel),
     fontCss,
   });
@@ -90,7 +94,7 @@ export function rightingPicture(
 
 function crossWaters(figures: Figures, afloat: Afloat): readonly CrossWater[] {
   const { build } = figures;
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   return (['fully loaded', 'people to one side'] as const).flatMap((name) => {
     const condition = conditionOf(afloat, name);
     const state = condition?.state;

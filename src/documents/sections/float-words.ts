@@ -1,5 +1,5 @@
 import { type Afloat, conditionOf, type CustomerFigures, FULL_TANK } from '../../figures/index.ts';
-import { createFormatter, type Formatter, kilograms, type Metres } from '../../units/index.ts';
+import { type Formatter, formatterOf, kilograms, type Metres } from '../../units/index.ts';
 import { countOf } from './words.ts';
 
 type Condition = Afloat['conditions'][number];
@@ -71,7 +71,7 @@ function trimWords({ trim, trims }: NonNullable<Condition['state']>, format: For
 
 /** One condition in a sentence for whoever sells the boat. */
 export function conditionSentence(condition: Condition, figures: Floating): string {
-  const format = createFormatter(figures.build.yard.locale, figures.build.yard.units);
+  const format = formatterOf(figures.build.yard);
   const { state, equilibrium } = condition;
   const situation = situationOf(condition, figures, format);
   if (!state) return `${situation} ${sinkingWords(equilibrium)}.`;
@@ -92,7 +92,7 @@ const PLAIN_PLACES: ReadonlyMap<string, string> = new Map([
 /** What a movable thing does to her trim as ordered, and what moving one would gain; undefined when she is as she should be. */
 export function adviceSentence(figures: Floating, afloat: Afloat): string | undefined {
   const { build } = figures;
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   const full = conditionOf(afloat, 'fully loaded');
   const { outside = 0, moves } = afloat.trim;
   if (!full?.state || outside === 0) return undefined;
@@ -118,7 +118,7 @@ export function takenSentence({ trim: { taken } }: Afloat): string | undefined {
 
 /** Everyone to one side, in a sentence with its caution. */
 export function offsetSentence({ build }: Floating, { offset }: Afloat): string {
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   const { people, heel, lowest } = offset;
   const who = crowdText(people, format);
   if (heel === undefined || !lowest) {

@@ -2,12 +2,10 @@ import type { Stage } from '../../schema/index.ts';
 import {
   type Decimal,
   decimalToNumber,
-  decimalToShortText,
   type Formatter,
   roundDecimal,
+  UNIT_KINDS,
 } from '../../units/index.ts';
-
-import { NO_BREAK } from '../../units/index.ts';
 
 /** What the shop calls each stage of a build. */
 export const STAGE_NAMES: Readonly<Record<Stage, string>> = {
@@ -30,7 +28,5 @@ export const printedHours = (hours: Decimal): Decimal => roundDecimal(hours, 2);
 
 /** "12 h", "6.5 h" or "5.25 h". */
 export function hoursText(hours: Decimal, format: Formatter): string {
-  const printed = printedHours(hours);
-  const [, fraction = ''] = decimalToShortText(printed).split('.');
-  return `${format.number(decimalToNumber(printed), fraction.length)}${NO_BREAK}h`;
+  return format.workHours(decimalToNumber(printedHours(hours)) * UNIT_KINDS.duration.h);
 }

@@ -1,15 +1,16 @@
 import {
   drawOneLine,
   drawPanelStrip,
+  PANEL_LABEL,
   type OneLineInput,
   type OneLineRow,
   type PanelLabel,
 } from '../../draw/index.ts';
 import type { ElectricsFigures, Figures, WiredCircuit } from '../../figures/index.ts';
-import { createFormatter, type Formatter } from '../../units/index.ts';
+import { formatterOf, type Formatter, metres } from '../../units/index.ts';
+import { ampereHours } from './energy-words.ts';
 import { type Picture, pictureOf } from './picture.ts';
-import { fuseText, plain } from './wiring-words.ts';
-import { NO_BREAK } from '../../units/index.ts';
+import { cableText, starterSize } from './wiring-words.ts';
 
 type Captioned = Picture & { readonly caption: string };
 
@@ -19,7 +20,7 @@ export function oneLinePicture(
   fontCss: string,
 ): Captioned | undefined {
   if ('notComputed' in electrics) return undefined;
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   const { circuits, panel, feeder } = electrics;
   const rows = (from: WiredCircuit['from']) =>
     circuits
@@ -56,7 +57,7 @@ export function panelStripPicture(
   fontCss: string,
 ): Captioned | undefined {
   if ('notComputed' in electrics || !electrics.panel) return undefined;
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   const { panel, circuits } = electrics;
   const switched = circuits.filter(({ from }) => from === 'panel');
   const count = Math.max(panel.ways, switched.length);
@@ -65,23 +66,24 @@ export function panelStripPicture(
     return {
       position: String(index + 1),
       name: row?.circuit.name ?? '',
-      fuse: row ? fuseText(row.fuse, format) : '',
+      fuse: row ? format.fuse(row.fuse) : '',
     };
   });
+  const side = (mm: number): string => format.dimension(metres(mm / 1000));
   const drawing = drawPanelStrip({ subject: panel.item.name, labels, fontCss });
   return {
     ...pictureOf(drawing),
-    caption: `Labels of ${panel.item.name}, 30 mm × 18 mm each when printed at full size: cut them out along the lines.`,
+    caption: `Labels of ${panel.item.name}, ${side(PANEL_LABEL.width)} × ${side(PANEL_LABEL.height)} each when printed at full size: cut them out along the lines.`,
   };
 }
 
 function batteryLines({ bank, volts }: ElectricsFigures, format: Formatter): readonly string[] {
-  if ('notComputed' in bank) return ['Battery', `${plain(volts, format)} V`];
+  if ('notComputed' in bank) return ['Battery', format.voltage(volts)];
   const [item] = bank.items;
   const count = bank.batteries > 1 ? `${bank.batteries} × ` : '';
   return [
     `${count}${item?.name ?? 'Battery'}`,
-    `together ${plain(bank.rated, format)}${NO_BREAK}Ah, ${plain(volts, format)}${NO_BREAK}V`,
+    `together ${ampereHours(bank.rated, format)}, ${format.voltage(volts)}`,
   ];
 }
 
@@ -90,8 +92,8 @@ function loadRow({ row }: WiredCircuit, format: Formatter): OneLineRow {
   return {
     kind: 'load',
     label,
-    fuse: fuseText(fuse, format),
-    wire: `${plain(conductor.metricMm2, format)}${NO_BREAK}mm², ${colour}`,
+    fuse: format.fuse(fuse),
+    wire: `${cableText(conductor, format)}, ${colour}`,
     device: `${circuit.name}, ${format.current(circuit.current)}`,
   };
 }
@@ -107,18 +109,15 @@ const sourceRows = ({ charging }: ElectricsFigures, format: Formatter): readonly
 
 function starterRows({ starter }: ElectricsFigures, format: Formatter): readonly OneLineRow[] {
   if (!starter) return [];
-  const { cable, makersMm2, cranking } = starter;
-  const area = 'notComputed' in cable ? makersMm2 : Math.max(cable.metricMm2, makersMm2 ?? 0);
+  const size = starterSize(starter);
   return [
     {
       kind: 'bare',
       label: '',
       fuse: '',
       wire:
-        area === undefined
-          ? 'cable: see the engine’s maker'
-          : `${plain(area, format)}${NO_BREAK}mm², red`,
-      device: `Outboard’s starter, ${fuseText(cranking, format)}`,
+        size === undefined ? 'cable: see the engine’s maker' : `${cableText(size, format)}, red`,
+      device: `Outboard’s starter, ${format.fuse(starter.cranking)}`,
     },
   ];
 }
@@ -144,11 +143,10 @@ function seriesLines(
   format: Formatter,
 ): readonly string[] {
   const bank = seriesBanks.find((one) => one.volts === volts)?.bank;
-  if (!bank || 'notComputed' in bank)
-    return ['No batteries for', `${plain(volts, format)}${NO_BREAK}V: ask`];
+  if (!bank || 'notComputed' in bank) return ['No batteries for', `${format.voltage(volts)}: ask`];
   return [
     `${bank.batteries} × ${bank.items[0]?.name ?? 'Battery'}`,
-    `in series ${plain(bank.rated, format)}${NO_BREAK}Ah, ${plain(volts, format)}${NO_BREAK}V`,
+    `in series ${ampereHours(bank.rated, format)}, ${format.voltage(volts)}`,
   ];
 }
 
@@ -161,5 +159,5 @@ function feederWords(feeder: ElectricsFigures['feeder'], format: Formatter): str
   if (!feeder) return 'Feeder of the switch panel';
   if (!('row' in feeder)) return `Feeder not computed: ${feeder.notComputed}`;
   const { fuse, conductor, colour } = feeder.row;
-  return `M1, main fuse ${fuseText(fuse, format)}, ${plain(conductor.metricMm2, format)}${NO_BREAK}mm² ${colour}`;
+  return `M1, main fuse ${format.fuse(fuse)}, ${cableText(conductor, format)} ${colour}`;
 }

@@ -1,10 +1,10 @@
 import { formatMoney, isNegative, type Money } from '../../money/index.ts';
-import type { CustomerBuild, Differences } from '../../figures/index.ts';
+import type { CustomerBuild, Differences, SpeedBand } from '../../figures/index.ts';
 import {
   type Formatter,
   type Kilograms,
   kilograms,
-  type MetresPerSecond,
+  metres,
   NO_BREAK,
   UNIT_KINDS,
 } from '../../units/index.ts';
@@ -59,6 +59,18 @@ export function signedMass(change: Kilograms, format: Formatter): string {
 /** With a capital letter. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
+/** "22 to 26 kn". */
+export const bandText = ({ low, high }: SpeedBand, format: Formatter): string =>
+  format.band('roundSpeed', low, high);
+
+/** A value of a margin, by the unit that the room gives it in. */
+export function marginText(value: number, unit: string, format: Formatter): string {
+  if (unit === 'kg') return format.mass(kilograms(value));
+  if (unit === 'm') return format.dimension(metres(value));
+  if (unit === 'W') return format.finePower(value);
+  return unit === '°' ? format.angle(value * UNIT_KINDS.angle.deg) : format.percent(value, 1);
+}
+
 /** What is said of a change too small to print. */
 export const NO_CHANGE = 'no change';
 
@@ -70,10 +82,8 @@ export function speedChange(
   { speed, speedThen }: Pick<Differences, 'speed' | 'speedThen'>,
   format: Formatter,
 ): string {
-  const knots = (of: MetresPerSecond, digits: number): string =>
-    `${format.number(Math.abs(of / UNIT_KINDS.speed.kn), digits)}${NO_BREAK}kn`;
   if (speed === undefined)
-    return speedThen === undefined ? 'not computed' : `about ${knots(speedThen, 0)}`;
+    return speedThen === undefined ? 'not computed' : `about ${format.roundSpeed(speedThen)}`;
   if (Math.abs(speed / UNIT_KINDS.speed.kn) < MIN_KNOTS) return NO_CHANGE;
-  return signedSize(speed, knots(speed, 1));
+  return signedSize(speed, format.speed(Math.abs(speed)));
 }

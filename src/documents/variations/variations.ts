@@ -1,7 +1,7 @@
 import type { CustomerFigures, CustomerVariation } from '../../figures/index.ts';
 import { type Account, priceChange } from '../../issued/index.ts';
 import { formatMoney, type Money } from '../../money/index.ts';
-import { addDays, createFormatter, formatDate, type IsoDate } from '../../units/index.ts';
+import { addDays, formatterOf, formatDate, type IsoDate } from '../../units/index.ts';
 import { type DocumentHead, pdfName } from '../sections/head.ts';
 import type { Fact } from '../quote/types.ts';
 import { type ShopHead, shopHead } from '../sections/shop-head.ts';
@@ -74,7 +74,7 @@ export function variationsView({ quoted, variations, account }: Varied): Variati
 function entryOf(one: CustomerVariation, quoted: CustomerFigures): VariationEntry {
   const { yard } = quoted.build;
   const { variation, number, added, removed, differences } = one;
-  const format = createFormatter(yard.locale, yard.units);
+  const format = formatterOf(yard);
   const change = priceChange(one, quoted);
   const mass = differences?.massOnTrailer;
   return {

@@ -1,6 +1,6 @@
 import type { Offer, OrderDays, Overview, ShopPlan } from '../../plan/index.ts';
 import type { Yard } from '../../schema/index.ts';
-import { createFormatter, formatDate, type IsoDate, type NotComputed } from '../../units/index.ts';
+import { formatterOf, formatDate, type IsoDate, type NotComputed } from '../../units/index.ts';
 import type { PageHead } from '../sections/head.ts';
 import { type CaptionedPicture, pictureOf } from '../sections/picture.ts';
 import { drawPlan } from './plan-drawing.ts';
@@ -130,7 +130,7 @@ function ordersSection(
 export function timeliness({ daysLate }: Pick<OrderDays, 'daysLate'>, yard: Yard): string {
   if (daysLate === undefined) return '';
   if (daysLate === 0) return 'on the day';
-  const format = createFormatter(yard.locale, yard.units);
+  const format = formatterOf(yard);
   const count = Math.abs(daysLate);
   const days = `${format.number(count, 0)} day${count === 1 ? '' : 's'}`;
   return daysLate > 0 ? `${days} late` : `${days} to spare`;
@@ -141,7 +141,7 @@ function offersSection(
   boats: ReadonlyMap<string, string>,
   yard: Yard,
 ): Section {
-  const days = createFormatter(yard.locale, yard.units).number(yard.daysInHand, 0);
+  const days = formatterOf(yard).number(yard.daysInHand, 0);
   return section('offers', 'What date can we promise?', {
     words: [
       offers.length === 0

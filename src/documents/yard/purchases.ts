@@ -2,13 +2,14 @@ import { NO_SUPPLIER, type Overview, type ShopPlan, type SupplierList } from '..
 import type { BuildPart } from '../../resolve/index.ts';
 import type { Yard } from '../../schema/index.ts';
 import {
-  createFormatter,
+  formatterOf,
   type Decimal,
   decimalToNumber,
   decimalToShortText,
   formatDate,
   type IsoDate,
   type NotComputed,
+  partUnitText,
 } from '../../units/index.ts';
 import { type Bought, boughtLines, partsByCode } from './bought-lines.ts';
 import { csvText } from './csv.ts';
@@ -101,7 +102,7 @@ function shelfSection(
             return plainRow(
               code,
               part?.description ?? '',
-              `${amountText(quantity, yard)} ${unitWord(part?.unit)}`.trim(),
+              `${amountText(quantity, yard)} ${partUnitText(part?.unit ?? 'each')}`.trim(),
               day(needBy),
               orders.join(', '),
             );
@@ -115,7 +116,7 @@ function shelfSection(
 /** A quantity with the decimals that it has, at most two. */
 function amountText(value: Decimal, yard: Yard): string {
   const [, fraction = ''] = decimalToShortText(value).split('.');
-  const format = createFormatter(yard.locale, yard.units);
+  const format = formatterOf(yard);
   return format.number(decimalToNumber(value), Math.min(2, fraction.length));
 }
 
@@ -152,7 +153,7 @@ function supplierSection(
   const facts = yard.suppliers[supplier];
   const name = facts?.name ?? (supplier === NO_SUPPLIER ? 'One-off items' : supplier);
   const lines = boughtLines(list, parts, plan);
-  const format = createFormatter(yard.locale, yard.units);
+  const format = formatterOf(yard);
   const amount = (value: Decimal): string => amountText(value, yard);
   const inPacks = lines.some(({ packs }) => packs !== undefined);
   const packsCell = ({ packs, part }: Bought): readonly string[] => {
@@ -181,7 +182,7 @@ function supplierSection(
           (bought.now ? flagRow : plainRow)(
             bought.line.code,
             bought.part?.description ?? bought.line.name ?? '',
-            `${amount(bought.quantity)} ${unitWord(bought.part?.unit)}`.trim(),
+            `${amount(bought.quantity)} ${partUnitText(bought.part?.unit ?? 'each')}`.trim(),
             ...packsCell(bought),
             `${formatDate(bought.line.orderBy, yard.locale)}${bought.now ? ': now' : ''}`,
             formatDate(bought.line.needBy, yard.locale),
@@ -195,7 +196,4 @@ function supplierSection(
 
 /** "2 of 20 kg"; what the packs of an earlier line leave over is used first. */
 const packsText = (packs: bigint, { unit }: BuildPart, pack: string): string =>
-  packs === 0n ? 'from the pack before' : `${packs} of ${pack} ${unitWord(unit)}`.trim();
-
-const unitWord = (unit: string | undefined): string =>
-  unit === undefined || unit === 'each' ? '' : unit.replace('m2', 'm²');
+  packs === 0n ? 'from the pack before' : `${packs} of ${pack} ${partUnitText(unit)}`.trim();

@@ -4,7 +4,7 @@ import { formatMoney, isZero, subtractMoney } from '../../money/index.ts';
 import { type OrderState, type Overview, priceOf, type ShopPlan } from '../../plan/index.ts';
 import { type Status, STATUSES, type Yard } from '../../schema/index.ts';
 import {
-  createFormatter,
+  formatterOf,
   decimalToNumber,
   formatDate,
   type Formatter,
@@ -118,7 +118,7 @@ export function indexView({
   unread,
   documents,
 }: IndexInput): IndexView {
-  const format = createFormatter(yard.locale, yard.units);
+  const format = formatterOf(yard);
   const heading = (state: OrderState): string => {
     const { number, customer } = state.entry.order.value;
     return `${number} ${customer.name}`;

@@ -1,5 +1,5 @@
 import { type Finding, finding } from '../../findings/index.ts';
-import { createFormatter, type Formatter } from '../../units/index.ts';
+import { formatterOf, type Formatter, UNIT_KINDS } from '../../units/index.ts';
 import type { ElectricsFigures } from './electrics.ts';
 import type { Figures } from '../types.ts';
 
@@ -9,7 +9,7 @@ export function checkElectrics({
   electrics,
 }: Omit<Figures, 'findings'>): readonly Finding[] {
   if ('notComputed' in electrics) return [];
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   const { feeder, panel } = electrics;
   return [
     ...checkCircuits(electrics, format),
@@ -50,10 +50,11 @@ function checkBank(
 ): readonly Finding[] {
   if ('notComputed' in bank || typeof bank.wanted !== 'number') return [];
   const [item] = bank.items;
+  const charge = (hours: number): string => format.charge(hours * UNIT_KINDS.charge.Ah);
   if (!item || bank.wanted <= bank.batteries) return [];
   return [
     finding('BANK_TOO_SMALL', item.place, {
-      received: `${format.number(bank.usable, 0)} Ah may be used, ${format.number(budget.ampereHours, 0)} Ah are drawn in a day`,
+      received: `${charge(bank.usable)} may be used, ${charge(budget.ampereHours)} are drawn in a day`,
       expected: `${bank.wanted} such batteries`,
     }),
   ];
@@ -69,7 +70,7 @@ function checkSeries(
     if (!('notComputed' in bank)) return checkBank(one, format);
     const device = circuits.find((wired) => wired.volts === volts)?.item;
     if (!device) return [];
-    const received = `${device.name}, ${format.number(volts, 0)} V: ${bank.notComputed}`;
+    const received = `${device.name}, ${format.voltage(volts)}: ${bank.notComputed}`;
     return [finding('VOLTAGE_WITHOUT_BANK', device.place, { received })];
   });
 }

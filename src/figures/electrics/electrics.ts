@@ -6,6 +6,7 @@ import {
   type MainFuse,
   type NotComputed,
   planWiring,
+  gaugeFor,
   starterCable,
   type StarterCable,
   type WiringRow,
@@ -48,6 +49,8 @@ export interface StarterFigures {
   readonly cable: StarterCable | NotComputed;
   /** What the engine's maker asks for at least, mm2; its own table goes first. */
   readonly makersMm2?: number;
+  /** The American size that holds as much. */
+  readonly makersAwg?: string;
 }
 
 export interface PumpFigures {
@@ -172,7 +175,7 @@ function starterOf(build: Build, battery: BuildItem): StarterFigures | undefined
       nominalVolts: yard.wiring.volts,
       share: decimalToNumber(yard.wiring.starterDrop),
     }),
-    ...(makers !== undefined && { makersMm2: makers * 1e6 }),
+    ...(makers !== undefined && { makersMm2: makers * 1e6, makersAwg: gaugeFor(makers * 1e6) }),
   };
 }
 

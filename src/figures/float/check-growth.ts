@@ -1,5 +1,5 @@
 import { type Finding, finding } from '../../findings/index.ts';
-import { createFormatter } from '../../units/index.ts';
+import { formatterOf } from '../../units/index.ts';
 import type { Afloat } from './types.ts';
 import type { Figures } from '../types.ts';
 
@@ -9,7 +9,7 @@ export function checkGrowth(
   { growth: { allowed, first } }: Afloat,
 ): readonly Finding[] {
   if (!first || allowed <= first.growth) return [];
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   return [
     finding('GROWTH_OVER_LIMIT', build.place(['hull']), {
       received: `${format.mass(allowed)} allowed for over her life`,

@@ -1,5 +1,5 @@
 import { type Finding, finding } from '../../findings/index.ts';
-import { createFormatter, metres } from '../../units/index.ts';
+import { formatterOf, metres } from '../../units/index.ts';
 import { overlaps } from './spaces.ts';
 import type { Figures } from '../types.ts';
 
@@ -8,7 +8,7 @@ const SLACK = metres(0.02);
 
 /** Things that stand in one another by more than the slack, each two once, at the later one of the order. */
 export function checkPlaces({ build }: Pick<Figures, 'build'>): readonly Finding[] {
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   return overlaps(build)
     .filter(({ by }) => by > SLACK)
     .map(({ one, other, by }) =>

@@ -1,6 +1,6 @@
 import { type Finding, finding, type FindingCode } from '../../findings/index.ts';
 import type { Condition, LinesProblem } from '../../float/index.ts';
-import { createFormatter, cubicMetres, DEGREE, type Formatter } from '../../units/index.ts';
+import { cubicMetres, DEGREE, type Formatter, formatterOf } from '../../units/index.ts';
 import { conditionOf } from './conditions.ts';
 import { checkGrowth } from './check-growth.ts';
 import type { Afloat, Ballast } from './types.ts';
@@ -22,7 +22,7 @@ export function checkFloat(figures: Computed): readonly Finding[] {
   const lines = float.problems.map((problem) => linesFinding(figures, problem));
   const { afloat } = float;
   if (!afloat) return lines;
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   return [
     ...lines,
     ...checkSeated(figures, afloat, format),
@@ -37,9 +37,9 @@ export function checkFloat(figures: Computed): readonly Finding[] {
 function linesFinding({ build }: Computed, problem: LinesProblem): Finding {
   const { kind, fatal, station, what, received, declared } = problem;
   const place = build.place(['hull']);
-  const format = createFormatter(build.yard.locale, build.yard.units);
-  const unit = what === 'volume' ? 'm³' : 'm';
-  const size = (value = 0): string => `${format.number(value, 3)} ${unit}`;
+  const format = formatterOf(build.yard);
+  const size = (value = 0): string =>
+    what === 'volume' ? format.bulk(value) : format.fineLength(value);
   if (kind === 'differs from declared') {
     return finding('LINES_DIFFER', place, {
       received: `${what ?? 'size'} ${size(received)} by the lines of the ${build.hull.name}`,

@@ -1,7 +1,13 @@
 import { type Finding, finding, type Place } from '../../findings/index.ts';
 import type { LaminateMass } from '../../laminate/index.ts';
 import type { Build } from '../../resolve/index.ts';
-import { createFormatter, type Formatter, type Kilograms, kilograms } from '../../units/index.ts';
+import {
+  formatterOf,
+  type Formatter,
+  type Kilograms,
+  kilograms,
+  partUnitText,
+} from '../../units/index.ts';
 import type { InfusionFigures } from './infusion.ts';
 import type { KitFigures, KitLine } from './kit.ts';
 import type { LaminateFigures } from './shell.ts';
@@ -32,7 +38,7 @@ export function checkLaminate(
   figures: Pick<Figures, 'build' | 'laminate' | 'partLayUps' | 'mixing'>,
 ): readonly Finding[] {
   const { build, laminate, partLayUps, mixing } = figures;
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   return [
     ...('notComputed' in laminate ? [] : checkShell(build, laminate, format)),
     ...partLayUps.flatMap((part) => checkPart(part, format)),
@@ -109,7 +115,8 @@ function checkLine(
   const { part, unit, listed } = line;
   const taken = line.inBoat + line.lost;
   if (listed !== undefined && Math.abs(taken - listed) <= KIT_SHARE * listed) return [];
-  const print = (quantity: number): string => `${format.number(quantity, 2)} ${unit}`;
+  const print = (quantity: number): string =>
+    `${format.number(quantity, 2)} ${partUnitText(unit)}`.trim();
   return [
     finding('KIT_DIFFERS', place, {
       received: `${print(taken)} of ${part} by the lay-up of ${whose}`,
@@ -147,12 +154,11 @@ function checkInfusion(
   ];
   if ('notComputed' in plan) return slow(`not computed: ${plan.notComputed}`);
   if (!asLaid || asLaid.fillSeconds <= plan.limitSeconds) return [];
-  const minutes = (seconds: number): string => `${format.number(seconds / 60, 0)} min`;
   const gel =
-    typeof gelMinutes === 'number' ? `, of a gel time of ${minutes(gelMinutes * 60)}` : '';
+    typeof gelMinutes === 'number' ? `, of a gel time of ${format.minutes(gelMinutes * 60)}` : '';
   return slow(
-    `${minutes(asLaid.fillSeconds)} with ${asLaid.feedLines} feed lines`,
-    `at most ${minutes(plan.limitSeconds)}${gel}: ${plan.feedLines} feed lines`,
+    `${format.minutes(asLaid.fillSeconds)} with ${asLaid.feedLines} feed lines`,
+    `at most ${format.minutes(plan.limitSeconds)}${gel}: ${plan.feedLines} feed lines`,
   );
 }
 

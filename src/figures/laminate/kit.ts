@@ -16,6 +16,7 @@ import {
   decimalToNumber,
   type Metres,
   metres,
+  partUnitSize,
   squareMetres,
   ZERO,
 } from '../../units/index.ts';
@@ -28,9 +29,11 @@ export interface KitLine {
   readonly part: string;
   readonly description: string;
   readonly unit: string;
+  /** What one of that unit is, m2 or kg. */
+  readonly one: number;
   /** In the boat, without offcuts. */
   readonly inBoat: number;
-  /** Infused resin that stays in mesh and lines, kg; 0 of everything else. */
+  /** Infused resin that stays in mesh and lines; 0 of everything else. */
   readonly lost: number;
   /** As the item's list of parts has it; undefined when it does not. */
   readonly listed?: number;
@@ -79,15 +82,17 @@ function kitLines(build: Build, laid: LaidItem, lostResin: number): readonly Kit
   const parts = partsOf(laid.item);
   return [...byPart(build, laid)].map(([part, quantity]) => {
     const found = parts.get(part);
-    const inBoat = inUnit(build, part, found?.unit, quantity);
+    const one = sizeOfUnit(build, part, found);
+    const inBoat = quantity / one;
     const share = found ? decimalToNumber(allowanceOf(found, build.yard)) : 0;
-    const lost = part === laid.resin ? lostResin : 0;
+    const lost = part === laid.resin ? lostResin / one : 0;
     const needed = (inBoat + lost) * (1 + share);
     const core = materialOf(build, part, 'core');
     return {
       part,
       description: found?.description ?? part,
       unit: found?.unit ?? 'm2',
+      one,
       inBoat,
       lost,
       ...(found && { listed: decimalToNumber(found.quantity) }),
@@ -127,12 +132,22 @@ function resinIn(layer: Layer): number {
   return layer.kind === 'core' ? 2 * layer.uptakePerFace : 0;
 }
 
-/** Tape and strips are sold by the metre, mouldings and kits by the piece: area over width, or over what one covers. */
-function inUnit(build: Build, part: string, unit: string | undefined, quantity: number): number {
+/**
+ * How much of a material, in m2 or kg, one unit of its price list is. Tape and strips are sold by the metre, mouldings
+ * and kits by the piece, resin by volume or by the drum: width, what one covers, and what one weighs tell.
+ */
+function sizeOfUnit(build: Build, part: string, found: BuildPart | undefined): number {
   const covers = materialOf(build, part, 'ready-made')?.covers;
-  if (covers !== undefined) return quantity / covers;
-  const roll = materialOf(build, part, 'fabric')?.roll ?? materialOf(build, part, 'core')?.sheet;
-  return unit === 'm' && roll !== undefined ? quantity / roll.width : quantity;
+  if (covers !== undefined) return covers;
+  const unit = found?.unit ?? '';
+  const fabric = materialOf(build, part, 'fabric');
+  const core = materialOf(build, part, 'core');
+  if (!fabric && !core) return partUnitSize('mass', unit) ?? (found?.unitMass || 1);
+  const width = (fabric?.roll ?? core?.sheet)?.width;
+  const length = partUnitSize('length', unit);
+  return length !== undefined && width !== undefined
+    ? length * width
+    : (partUnitSize('area', unit) ?? 1);
 }
 
 /** The parts of an item, one entry a code. */

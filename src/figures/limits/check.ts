@@ -1,6 +1,6 @@
 import { type Finding, finding } from '../../findings/index.ts';
 import type { Rating } from '../../limits/index.ts';
-import { createFormatter, kilograms, metres } from '../../units/index.ts';
+import { formatterOf, kilograms, metres, UNIT_KINDS } from '../../units/index.ts';
 import type { Figures } from '../types.ts';
 
 type Checked = Pick<Figures, 'build' | 'limits'>;
@@ -21,7 +21,7 @@ export function checkLimits(figures: Checked): readonly Finding[] {
 
 function againstMethod({ build }: Checked, rating: Rating): readonly Finding[] {
   const { order, outboard, yard } = build;
-  const format = createFormatter(yard.locale, yard.units);
+  const format = formatterOf(yard);
   const { people, power, governing, name } = rating;
   const findings: Finding[] = [];
   if (typeof people === 'number' && order.boat.people > people) {
@@ -54,7 +54,7 @@ function againstMethod({ build }: Checked, rating: Rating): readonly Finding[] {
 function loadOverMethod({ build, limits }: Checked): readonly Finding[] {
   const { asOrdered } = limits;
   if (typeof asOrdered?.left !== 'number' || asOrdered.left >= 0) return [];
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   const allowed = kilograms(asOrdered.onPlate + asOrdered.left);
   return [
     finding('LOAD_OVER_METHOD', build.place(['boat', 'people']), {
@@ -67,7 +67,7 @@ function loadOverMethod({ build, limits }: Checked): readonly Finding[] {
 function sternLow({ build, limits }: Checked): readonly Finding[] {
   const stern = limits.engine?.stern;
   if (!stern || 'notComputed' in stern || stern.holds) return [];
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   return [
     finding('STERN_FREEBOARD_LOW', build.place(['outboard', 'model']), {
       received: format.dimension(metres(stern.value)),
@@ -95,11 +95,11 @@ function notScreened({ build, limits }: Checked): readonly Finding[] {
     return [finding('CATEGORY_NOT_SCREENED', at, { received: categories.notComputed })];
   }
   if (categories.some(({ passes }) => passes)) return [];
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   const failed = categories.at(-1)?.checks.filter(({ holds }) => !holds) ?? [];
   const words = failed.map(({ name, value, limit, unit }) => {
     const print = (number: number): string =>
-      unit === 'm' ? format.dimension(metres(number)) : `${format.number(number, 1)}${unit}`;
+      unit === 'm' ? format.dimension(metres(number)) : format.angle(number * UNIT_KINDS.angle.deg);
     return `${name}: ${print(value)} against ${print(limit)}`;
   });
   return [finding('CATEGORY_NOT_SCREENED', at, { received: words.join('; ') })];

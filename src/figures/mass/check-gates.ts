@@ -1,11 +1,11 @@
 import { type Finding, finding } from '../../findings/index.ts';
 import { judgeWeighing } from '../../laminate/index.ts';
-import { createFormatter } from '../../units/index.ts';
+import { formatterOf } from '../../units/index.ts';
 import type { Figures } from '../types.ts';
 
 /** What was weighed after a stage, against the gate of that stage. */
 export function checkGates({ build, gates }: Omit<Figures, 'findings'>): readonly Finding[] {
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   return (build.order.record?.masses ?? []).flatMap(({ stage, mass }, index) => {
     const gate = gates.find((one) => one.stage === stage);
     if (!gate) return [];

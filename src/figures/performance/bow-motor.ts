@@ -86,7 +86,9 @@ function chargeAt(
     const energy = decimalToNumber(battery.energy) * decimalToNumber(battery.usable);
     return sum + (count * energy) / volts;
   }, 0);
-  return isBoats || charge > 0 ? charge : { notComputed: `no batteries in series make ${volts} V` };
+  return isBoats || charge > 0
+    ? charge
+    : { notComputed: 'no batteries in series make its voltage' };
 }
 
 function neededFor(build: Build, { mass, centre, people }: Loading): Computed<HoldingForce> {

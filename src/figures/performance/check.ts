@@ -1,5 +1,5 @@
 import { type Finding, finding } from '../../findings/index.ts';
-import { createFormatter, DEGREE, KNOT } from '../../units/index.ts';
+import { formatterOf } from '../../units/index.ts';
 import type { DriveLoading } from './speed.ts';
 import type { Figures } from '../types.ts';
 
@@ -31,7 +31,7 @@ function doesNotPlane(
 ): readonly Finding[] {
   const { build } = figures;
   if (!build.outboard || name !== 'loaded' || !('notComputed' in speed)) return [];
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   return [
     finding('DOES_NOT_PLANE', model(figures), {
       received: `${format.power(build.outboard.model.power)} at ${format.mass(loading.mass)}`,
@@ -47,21 +47,21 @@ function mayPorpoise(
   if ('notComputed' in speed || typeof porpoisingAbove === 'object') return [];
   const { trim } = speed.state;
   if (trim <= porpoisingAbove) return [];
-  const { format } = printer(figures);
+  const format = formatterOf(figures.build.yard);
   return [
     finding('MAY_PORPOISE', model(figures), {
-      received: `${name}: runs at ${format.number(trim / DEGREE, 1)}°`,
-      expected: `at most ${format.number(porpoisingAbove / DEGREE, 1)}°`,
+      received: `${name}: runs at ${format.angle(trim)}`,
+      expected: `at most ${format.angle(porpoisingAbove)}`,
     }),
   ];
 }
 
 function methodsDiffer(figures: Checked, { name, speed }: DriveLoading): readonly Finding[] {
   if ('notComputed' in speed || speed.agree) return [];
-  const { knots } = printer(figures);
+  const format = formatterOf(figures.build.yard);
   return [
     finding('SPEED_METHODS_DIFFER', model(figures), {
-      received: `${name}: ${knots(speed.speed.likely)} by Savitsky’s method, ${knots(speed.crouch)} by Crouch’s formula`,
+      received: `${name}: ${format.speed(speed.speed.likely)} by Savitsky’s method, ${format.speed(speed.crouch)} by Crouch’s formula`,
       expected: 'within a fifth of each other',
     }),
   ];
@@ -83,16 +83,11 @@ function bowMotorWeak({ build, drive }: Checked): readonly Finding[] {
   if (!motor || 'notComputed' in motor.needed) return [];
   const { needed } = motor.needed;
   if (needed <= motor.thrust) return [];
-  const { format } = printer({ build, drive });
+  const format = formatterOf(build.yard);
   return [
     finding('BOW_MOTOR_WEAK', motor.place, {
-      received: `${format.number(motor.thrust, 0)} N`,
-      expected: `${format.number(needed, 0)} N`,
+      received: format.force(motor.thrust),
+      expected: format.force(needed),
     }),
   ];
-}
-
-function printer({ build }: Checked) {
-  const format = createFormatter(build.yard.locale, build.yard.units);
-  return { format, knots: (speed: number) => `${format.number(speed / KNOT, 1)} kn` };
 }

@@ -1,6 +1,6 @@
 import { type Finding, finding, type FindingCode, type Place } from '../../findings/index.ts';
 import type { Margin } from '../../tow/index.ts';
-import { createFormatter, type Formatter, kilograms, metres } from '../../units/index.ts';
+import { formatterOf, type Formatter, kilograms, metres } from '../../units/index.ts';
 import type { TrailerFigures } from './tow.ts';
 import type { Figures } from '../types.ts';
 
@@ -8,7 +8,7 @@ type Checked = Pick<Figures, 'build' | 'tow'>;
 
 /** Brakes, ball load, running gear, width, and the limits of the vehicle and its roof. */
 export function checkTow({ build, tow }: Checked): readonly Finding[] {
-  const format = createFormatter(build.yard.locale, build.yard.units);
+  const format = formatterOf(build.yard);
   const over = (code: FindingCode, at: Place, margins: readonly Margin[]): readonly Finding[] =>
     margins
       .filter(({ holds }) => !holds)
