@@ -1,4 +1,4 @@
-import { type QuoteView, quoteView } from '../documents/index.ts';
+import { deliveryOf, type QuoteView, quoteView } from '../documents/index.ts';
 import {
   customerAlternative,
   customerFigures,
@@ -40,14 +40,14 @@ export async function issue({ workspace, number, on }: CommandOptions<'issue'>):
   }
   const before = loaded.issued.get(number)?.at(-1);
   const revision = (before?.revision ?? 0) + 1;
-  const view = viewOf(entry, figures, revision, before);
-  if (before && saysTheSame(before, view)) {
+  const view = viewOf(loaded, entry, figures, before);
+  const inputs = inputsOf(loaded, entry.order.file);
+  if (before && (isOfTheSameFiles(before, inputs) || saysTheSame(before, view))) {
     process.stdout.write(
       `${number} says what revision ${before.revision} says; nothing to issue\n`,
     );
     return EXIT.fine;
   }
-  const inputs = inputsOf(loaded, entry.order.file);
   const content = freezeQuote({ figures, revision, issuedOn: day, inputs, view });
   const sealings = await printSealings([
     {
@@ -111,15 +111,16 @@ function whatStops(
 }
 
 function viewOf(
+  { plan }: LoadedWorkspace,
   { alternatives }: FiguredOrder,
   figures: Figures,
-  revision: number,
   before: IssuedQuote | undefined,
 ): QuoteView {
   const drift = before && driftOf(before, figures);
   return quoteView(customerFigures(figures), {
     fontCss: drawingFontCss(),
-    revision,
+    revision: (before?.revision ?? 0) + 1,
+    delivery: deliveryOf(plan, figures.build.order.number),
     alternatives: alternatives.map(customerAlternative),
     ...(before && drift && !('notComputed' in drift) && { earlier: { ...before, drift } }),
   });
@@ -132,6 +133,12 @@ function inputsOf({ sources }: LoadedWorkspace, order: string) {
     .map(([file, text]) => ({ file, sha256: digestOf(text) }))
     .toSorted((a, b) => (a.file < b.file ? -1 : 1));
 }
+
+/** True when no file that the quote was made of has changed. */
+const isOfTheSameFiles = (
+  { inputs: before }: IssuedQuote,
+  inputs: IssuedQuote['inputs'],
+): boolean => canonicalWithDigest(before) === canonicalWithDigest(inputs);
 
 /** True when nothing but the number of the revision would be another. */
 function saysTheSame({ view: before }: IssuedQuote, view: QuoteView): boolean {

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { isQuoteView, pdfName } from '../documents/index.ts';
+import { isKeptQuote, pdfName } from '../documents/index.ts';
 import { openIssued } from '../issued/index.ts';
 import { headOf, ISSUED, openSealed } from '../read/index.ts';
 import type { IsoDate } from '../units/index.ts';
@@ -106,7 +106,7 @@ async function takeInOlder(workspace: string): Promise<number> {
 function olderQuote(workspace: string, name: string, written: IsoDate): ToSeal | string {
   const json = readFileSync(join(workspace, ISSUED, name));
   const quote = openIssued(openSealed(json.toString('utf8')));
-  if (!quote || !isQuoteView(quote.view)) return name;
+  if (!quote || !isKeptQuote(quote.view)) return name;
   const { number, revision, issuedOn: date, view } = quote;
   if (name !== `${number}-r${revision}.json`) return name;
   const document = { ...view.document, pdf: pdfName('quote', number, revision) };

@@ -1,11 +1,13 @@
 import {
   buildSheetView,
   checksView,
+  deliveryOf,
   type DocumentHead,
   drawBoat,
   fieldsView,
   handoverView,
   type IndexLinks,
+  type KeptQuote,
   indexView,
   methodsView,
   orderPageView,
@@ -13,7 +15,6 @@ import {
   planPageView,
   purchasesCsv,
   purchasesView,
-  type QuoteView,
   quoteView,
   variationsView,
 } from '../documents/index.ts';
@@ -97,12 +98,13 @@ export async function renderSite(
 }
 
 /** Quotes as pages of their own, for whoever seals them. */
-export async function renderQuotes<T extends { readonly view: QuoteView; readonly date: IsoDate }>(
+export async function renderQuotes<T extends { readonly view: KeptQuote; readonly date: IsoDate }>(
   quotes: readonly T[],
 ): Promise<readonly (T & RenderedDocument)[]> {
   const pages = quotes.map((quote, index) => {
     const head = quote.view.document;
-    const page = { url: `${index}/quote.html`, template: 'quote' as const };
+    const template = quote.view.form === undefined ? 'quote-before-forms' : 'quote';
+    const page = { url: `${index}/quote.html`, template } as const;
     return { ...quote, ...page, pdf: head.pdf, head };
   });
   const rendered = new Map((await renderPages(pages)).map(({ url, html }) => [url, html]));
@@ -145,7 +147,7 @@ const HANDOVER_HALF: ReadonlyMap<Status, 'yard' | 'customer'> = new Map([
 /** The documents that an order has as it stands; none when it has no figures. */
 function plannedDocuments(
   { figures, quoted, alternatives, variations }: FiguredOrder,
-  { issued, overview }: LoadedWorkspace,
+  { issued, overview, plan }: LoadedWorkspace,
 ): readonly PlannedDocument[] {
   if (!figures || !quoted) return [];
   const { number, status } = figures.build.order;
@@ -167,6 +169,7 @@ function plannedDocuments(
             quoteView(sold, {
               fontCss,
               alternatives: alternatives.map(customerAlternative),
+              delivery: deliveryOf(plan, number),
               ...(quoted === figures && { drawn: drawn() }),
             }),
           ),

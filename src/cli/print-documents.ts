@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { cacheFolder, openBrowser, printBytes, type PrintJob, printPdfs } from '../print/index.ts';
-import type { QuoteView } from '../documents/index.ts';
+import type { KeptQuote } from '../documents/index.ts';
 import type { IsoDate } from '../units/index.ts';
 import { type RenderedDocument, renderQuotes } from './pages.ts';
 import { programName } from './program.ts';
@@ -49,7 +49,7 @@ export async function printDocuments(
 
 /** What a quote is sealed from: what it says, and its data. */
 export interface ToSeal {
-  readonly view: QuoteView;
+  readonly view: KeptQuote;
   readonly date: IsoDate;
   readonly line: Sealing['line'];
   readonly json: Uint8Array;

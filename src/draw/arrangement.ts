@@ -65,6 +65,23 @@ export function drawArrangement(input: ArrangementInput): Drawing {
   return sheet({ width: WIDTH, height, alt: altText({ ...input, items }), fontCss, body });
 }
 
+/**
+ * The boat from its starboard side alone, bow to the right.
+ *
+ * @returns a sheet 180 mm wide
+ */
+export function drawProfile(input: Omit<ArrangementInput, 'items' | 'waterline'>): Drawing {
+  const { hull, outboard, fontCss, lengthText } = input;
+  const { across, up, side } = layOut({ ...input, items: [] });
+  const body = [
+    sideView(hullCurves(hull), across, up),
+    outboard ? outboardFromSide(outboard, across, up) : '',
+  ];
+  const engine = outboard ? ' with its outboard' : '';
+  const alt = `The ${hull.name}, ${lengthText} long,${engine} from the starboard side.`;
+  return sheet({ width: WIDTH, height: side.bottom, alt, fontCss, body });
+}
+
 interface Layout {
   readonly across: Scale;
   readonly up: Scale;

@@ -1,4 +1,4 @@
-export { type ArrangementInput, drawArrangement } from './arrangement.ts';
+export { type ArrangementInput, drawArrangement, drawProfile } from './arrangement.ts';
 export { type BodyPlanInput, drawBodyPlan } from './body-plan.ts';
 export { type CapacityPlateInput, drawCapacityPlate, type PlateFact } from './capacity-plate.ts';
 export type { CrossWater } from './cross-waters.ts';

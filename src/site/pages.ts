@@ -2,6 +2,7 @@ import type { PageHead } from '../documents/index.ts';
 
 export type TemplateName =
   | 'quote'
+  | 'quote-before-forms'
   | 'variations'
   | 'build-sheet'
   | 'handover'

@@ -77,9 +77,9 @@ const KEY_FIGURES: readonly (readonly [
     'mass on the trailer, with gear',
     (data) => data['mass.on-trailer']?.value,
     ({ quote, mass, carries, words, cell }) => [
-      ['quote', quote('Mass on the trailer')?.value],
-      ['handover', mass('On her trailer')?.contains, /each: ([\d,]+)/],
-      ['handover, carries', carries('Trailer with its load, at most')?.method, /ordered: ([\d,]+)/],
+      ['quote', quote('Mass to tow')?.value],
+      ['handover', mass('On its trailer')?.contains, /each: ([\d,]+)/],
+      ['handover, carries', carries('Trailer with its load')?.detail, /ordered: ([\d,]+)/],
       ['page', words('towing'), /% of ([\d,]+)/],
       ['page, table', cell('towing', /limit/, /^boat and trailer together/, 1)],
     ],
@@ -88,7 +88,7 @@ const KEY_FIGURES: readonly (readonly [
     'mass on the trailer, no gear',
     (data) => data['gate.trailer.expected']?.value,
     ({ mass, target }) => [
-      ['handover', mass('On her trailer')?.computed],
+      ['handover', mass('On its trailer')?.computed],
       ['build sheet', target('On the trailer')],
     ],
   ],
@@ -97,7 +97,7 @@ const KEY_FIGURES: readonly (readonly [
     (data) => data['mass.load']?.value,
     ({ quote, carries, cell }) => [
       ['quote', quote('Load as ordered')?.value],
-      ['handover', carries('Load, at most')?.method, /gear each: ([\d,]+)/],
+      ['handover', carries('Most load')?.detail, /gear each: ([\d,]+)/],
       ['page', cell('limits', /side by side/, /^As ordered, loads as the shop/, 2)],
     ],
   ],
@@ -105,8 +105,8 @@ const KEY_FIGURES: readonly (readonly [
     'people rated',
     (_, { build }) => build.hull.ratings.people,
     ({ quote, carries, fact, cell }) => [
-      ['quote', quote('People')?.method, /hull for up to (\d+)/],
-      ['handover', carries('People, at most')?.value],
+      ['quote', quote('People')?.detail, /hull for up to (\d+)/],
+      ['handover', carries('Most people')?.value],
       ['build sheet', fact('Capacity plate'), /^(\d+) people/],
       ['page', cell('limits', /side by side/, /^The shop’s rating/, 1)],
     ],
@@ -115,8 +115,8 @@ const KEY_FIGURES: readonly (readonly [
     'load rated',
     (_, { build }) => build.hull.ratings.load,
     ({ quote, carries, fact, cell }) => [
-      ['quote', quote('Load as ordered')?.method, /hull for up to ([\d,]+)/],
-      ['handover', carries('Load, at most')?.value],
+      ['quote', quote('Load as ordered')?.detail, /hull for up to ([\d,]+)/],
+      ['handover', carries('Most load')?.value],
       ['build sheet', fact('Capacity plate'), /people, ([\d,]+)/],
       ['page', cell('limits', /side by side/, /^The shop’s rating/, 2)],
     ],
@@ -144,7 +144,7 @@ const KEY_FIGURES: readonly (readonly [
     'trim, degrees either way',
     (data) => magnitude(data['float.fully-loaded.trim']?.value),
     ({ quote, lines, cell }) => [
-      ['quote', quote('How she floats')?.value],
+      ['quote', quote('Trim, fully loaded')?.value],
       ['handover', lines, /Fully loaded, with [^.]*trims ([\d.]+)/],
       ['page', cell('floating', /Draught/, /^Fully loaded$/, 3)],
       ['page, moves', cell('floating', /moves her trim/, /^As ordered$/, 2)],
@@ -189,7 +189,7 @@ const KEY_FIGURES: readonly (readonly [
     'length on the road, m',
     (data) => data['tow.length']?.value,
     ({ quote, fact, words }) => [
-      ['quote', quote('Length on the road')?.value],
+      ['quote', quote('Overall length when towed')?.value],
       ['build sheet', fact('On the road'), /([\d.]+).m from ball to end/],
       ['page', words('towing'), /Length behind the ball: ([\d.]+)/],
     ],

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { limitsSection } from '../../src/documents/order-page/limits-section.ts';
-import { performanceFigures } from '../../src/documents/quote/speed-figures.ts';
+import { rangeFigure, speedFigure } from '../../src/documents/quote/speed-figures.ts';
+import { roadFigures } from '../../src/documents/quote/road-figures.ts';
 import { performanceFacts } from '../../src/documents/build-sheet/performance.ts';
 import { plateDrawing } from '../../src/documents/handover/plate-drawing.ts';
 import type { Section } from '../../src/documents/sections/section.ts';
@@ -101,27 +102,28 @@ describe('speed, limits and towing of every order', () => {
 });
 
 describe('what the customer reads of it', () => {
-  it('is an estimate that a trial confirms', () => {
-    const [speed, range, ball, road] = performanceFigures(customerFigures(figuresOf('DC-2606')));
-    expect(speed).toMatchObject({ label: 'Speed, estimated' });
+  it('is an estimate, with what it depends on and the methods that found it', () => {
+    const figures = customerFigures(figuresOf('DC-2606'));
+    const [speed, range] = [...speedFigure(figures), ...rangeFigure(figures)];
+    const [ball, road] = roadFigures(figures);
+    expect(speed).toMatchObject({ label: 'Speed, estimated', methods: ['planing', 'crouch'] });
     expect(speed?.value).toMatch(/^\d+ to \d+.kn$/);
-    for (const one of [speed, range]) expect(one?.method).toMatch(/^Estimated, trial to confirm/);
-    expect(range?.method).toMatch(/33.% of the fuel kept back.*At full throttle/);
+    expect(range).toMatchObject({ label: 'Range, estimated', methods: ['fuel'] });
+    expect(range?.detail).toMatch(/33.% of the fuel kept back.*At full throttle/);
     expect(ball?.value).toMatch(/kg$/);
-    expect(road?.method).toMatch(/Brakes in Australia: .*confirm with the authority/);
+    expect(road?.detail).toMatch(/Brakes in Australia: /);
+    expect(road?.methods).toEqual(['roadRules']);
   });
 
-  it('says that she does not plane, and nothing where the method is not for her hull', () => {
-    expect(performanceFigures(customerFigures(figuresOf('DC-2608')))[0]?.value).toBe(
-      'not on the plane',
-    );
-    expect(performanceFigures(customerFigures(inventedFigures()))).toEqual([]);
+  it('says that the boat does not plane, and nothing where the method is not for its hull', () => {
+    expect(speedFigure(customerFigures(figuresOf('DC-2608')))[0]?.value).toBe('will not plane');
+    expect(speedFigure(customerFigures(inventedFigures()))).toEqual([]);
   });
 
-  it('tells who carries her on a roof what she weighs there, and that the papers decide', () => {
-    const roof = performanceFigures(customerFigures(figuresOf('DC-2608'))).at(-1);
+  it('tells who carries the boat on a roof what it weighs there, and to check the papers', () => {
+    const roof = roadFigures(customerFigures(figuresOf('DC-2608'))).at(-1);
     expect(roof).toMatchObject({ label: 'On a roof' });
-    expect(roof?.method).toMatch(/within the .* papers decide/);
+    expect(roof?.detail).toMatch(/within the .* check the papers/);
     expect(towingSection(figuresOf('DC-2608'), '').words.at(-1)).toMatch(/^On a roof/);
   });
 

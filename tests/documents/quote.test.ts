@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { QuoteView } from '../../src/documents/quote/types.ts';
 import { customerFigures } from '../../src/figures/index.ts';
 import { quoteView } from '../../src/documents/quote/quote.ts';
+import { parseIsoDate } from '../../src/units/index.ts';
 import { minorUnits } from '../../src/money/index.ts';
 import type { Forbidden, KeysOf } from './forbidden-keys.ts';
 import { type Invented, inventedFigures, type InventedItem, SECRETS } from './invented-build.ts';
@@ -17,6 +18,13 @@ function cents(printed: string): bigint {
   if (dollars === undefined) throw new Error(`not an amount: ${printed}`);
   const amount = BigInt(dollars.replaceAll(',', '') + rest);
   return minus === '' ? amount : -amount;
+}
+
+/** @throws Error for what is no day */
+function dayOf(text: string) {
+  const day = parseIsoDate(text);
+  if (!day) throw new Error(text);
+  return day;
 }
 
 const total = (amounts: readonly string[]): bigint =>
@@ -157,12 +165,43 @@ describe('what the customer reads', () => {
     expect(view.groups[1]?.items[0]).toMatchObject({ quantity: '2 ×', name: 'Bow seat' });
   });
 
-  it('says of every rating and computed mass that it is to be confirmed or weighed', () => {
-    for (const { label, method } of quote().figures.slice(2)) {
-      expect(`${label}: ${method}`).toMatch(
-        /confirmed by test under local rules|weighed at handover|verify by/,
-      );
+  it('leads from every rating and computed figure to who confirms it', () => {
+    const { figures, methods } = quote();
+    for (const { label, marks } of figures.slice(2)) {
+      for (const mark of marks.split(', ')) {
+        const how = methods.find((one) => one.mark === mark)?.text;
+        expect(`${label}: ${how}`).toMatch(/confirms? |Verify by|Check the plates/);
+      }
     }
+    expect(methods.map(({ mark }) => mark)).toEqual(methods.map((_, index) => `${index + 1}`));
+  });
+
+  it('names no method on page one, and prints what the customer said as theirs', () => {
+    const { glance, told, lead } = quote();
+    expect(JSON.stringify([glance, lead])).not.toMatch(/Savitsky|ISO|Archimedes|hydrostatic/);
+    expect(told).toBe('To sample shallow lakes.');
+  });
+
+  it('gives the day of delivery: as promised, else as the plan offers it, else none', () => {
+    const delivery = {
+      day: dayOf('2026-09-01'),
+      asOf: dayOf('2026-03-14'),
+      waits: [{ cause: 'mould', name: 'coot', hours: 90 }],
+    } as const;
+    const of = (wanted: Invented, offered?: typeof delivery) => {
+      const { glance } = quoteView(customerFigures(inventedFigures(wanted)), {
+        fontCss: '',
+        delivery: offered,
+      });
+      return glance[0];
+    };
+    const promised = { dates: { enquiry: '2026-02-02', promised: '2026-08-01' } };
+    expect(of({ order: promised }, delivery)).toMatchObject({ value: '1 August 2026' });
+    expect(of({}, delivery)?.value).toBe('1 September 2026');
+    expect(of({}, delivery)?.detail).toBe(
+      'if you order now, by our plan of 14 March 2026; depends on a free mould',
+    );
+    expect(of({})?.value).toBe('to be agreed');
   });
 
   it('says so when outboard and trailer are not in the price', () => {

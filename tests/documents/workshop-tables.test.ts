@@ -124,7 +124,7 @@ describe('the wiring stage', () => {
 
 describe('the handover pack', () => {
   it('has a day’s use that adds up, the hours of autonomy, and how far to trust them', () => {
-    const { energy } = breakable(handoverView(customerFigures(wired), { fontCss: '' }));
+    const { energy, methods } = breakable(handoverView(customerFigures(wired), { fontCss: '' }));
     // Lights 0.7 A x 4 h and pump 3.8 A x 0.1 h: 3.2 Ah; half of 70 Ah lasts 11.0 days.
     expect(energy?.rows.map(({ aDay }) => aDay)).toEqual(['2.8 Ah', '0.4 Ah']);
     expect(energy?.total).toBe('3.2 Ah');
@@ -132,7 +132,9 @@ describe('the handover pack', () => {
       '35 Ah',
       '11.0 days, 264 hours',
     ]);
-    expect(energy?.method).toContain('verify by a discharge test');
+    const [battery] = methods.filter(({ title }) => title === 'Batteries');
+    expect(battery?.text).toContain('Verify by a discharge test');
+    expect(energy?.figures.every(({ marks }) => marks.includes(battery?.mark ?? '-'))).toBe(true);
   });
 
   it('says nothing of electrics that there are not', () => {

@@ -115,7 +115,10 @@ export function shopOf(orders: Readonly<Record<string, string>>, hulls: readonly
 export async function sendingShop(): Promise<Shop> {
   const shop = shopOf({
     't-1': quoted('T-1'),
-    't-2': ORDER.replace('T-1', 'T-2'),
+    't-2': ORDER.replace('T-1', 'T-2').replace(
+      'enquiry: 2026-03-14',
+      'enquiry: 2026-03-14\n  promised: 2026-09-01',
+    ),
     't-3': quoted('T-3', '310.00'),
     't-4': quoted('T-4', '290.00'),
   });

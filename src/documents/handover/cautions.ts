@@ -2,7 +2,7 @@ import type { CustomerFigures } from '../../figures/index.ts';
 import type { CautionGroup } from './types.ts';
 
 /**
- * What can hurt her owner, in a few words. It reminds; local rules and the makers' manuals come before it.
+ * What can hurt the owner, in a few words. It reminds; local rules and the makers' manuals come before it.
  *
  * @source common practice, no source
  */
@@ -13,11 +13,11 @@ export function handoverCautions({ build, isWired }: CustomerFigures): readonly 
 const AFLOAT: CautionGroup = {
   heading: 'Load and stability',
   lines: [
-    'Never carry more people or load than the figures in this pack, and less in wind or waves. A boat that is within her load can still capsize.',
-    'Keep weight low, spread and secured. People who stand, lean or move together to one side can roll her over.',
-    'Water inside makes her heavy and unsteady: pump it out before you go on.',
-    'Anything added later, high up or far aft, changes how she floats. Ask us first.',
-    'Life jackets on. Whoever steers wears the cut-off cord. Stop the engine when somebody is in the water near her.',
+    'Never carry more people or load than the figures in this pack, and less in wind or waves. A boat within its load can still capsize.',
+    'Keep weight low, spread and secured. People who stand, lean or move together to one side can roll the boat over.',
+    'Water inside makes the boat heavy and unsteady: pump it out before you go on.',
+    'Anything added later, high up or far aft, changes how the boat floats. Ask us first.',
+    'Life jackets on. Whoever steers wears the engine’s cut-off cord. Stop the engine when somebody is in the water nearby.',
   ],
 };
 
@@ -45,7 +45,7 @@ const TOWING: CautionGroup = {
   lines: [
     'Before every trip: coupling locked, chains on, lights and brakes working, tyres and wheel nuts checked, boat tied down at bow and stern, outboard on its support.',
     'What the vehicle may tow and the mass on its tow ball are limits of the vehicle: look them up and weigh. Whatever you carry in the boat is part of the load.',
-    'Let hot wheel hubs cool before you reverse them into water. Chock the wheels before anyone goes behind or under her.',
+    'Let hot wheel hubs cool before you reverse them into water. Chock the wheels before anyone goes behind or under the boat.',
   ],
 };
 
@@ -53,6 +53,6 @@ const RULES: CautionGroup = {
   heading: 'Rules',
   lines: [
     'This list is a reminder, not a set of instructions. Local rules, the makers’ manuals and the plate on the boat come before it.',
-    'Nothing in this pack is a claim that the boat complies with a rule or standard. Registration, licence, safety equipment and insurance are for her owner to see to.',
+    'Nothing in this pack is a claim that the boat complies with a rule or standard. Registration, licence, safety equipment and insurance are the owner’s to arrange.',
   ],
 };

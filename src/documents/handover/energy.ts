@@ -1,11 +1,13 @@
-import {
-  type CustomerElectrics,
-  type CustomerFigures,
-  ELECTRICS_BASIS,
-} from '../../figures/index.ts';
+import type { CustomerElectrics, CustomerFigures } from '../../figures/index.ts';
 import { type Formatter, formatterOf, UNIT_KINDS } from '../../units/index.ts';
 import { ampereHours, autonomyText, chargeText, hoursText } from '../sections/energy-words.ts';
+import { found, type FoundFigure } from '../sections/method-notes.ts';
 import type { HandoverView } from './types.ts';
+
+/** The owner’s electrics, before its figures have their marks. */
+export type OwnersEnergy = Omit<NonNullable<HandoverView['energy']>, 'figures'> & {
+  readonly figures: readonly FoundFigure[];
+};
 
 const SOURCES = {
   shore: 'On shore power',
@@ -14,7 +16,7 @@ const SOURCES = {
 } as const;
 
 /** The owner's electrics: what each thing draws in a day, how long the batteries last, how long they charge. */
-export function handoverEnergy({ build, electrics }: CustomerFigures): HandoverView['energy'] {
+export function handoverEnergy({ build, electrics }: CustomerFigures): OwnersEnergy | undefined {
   if ('notComputed' in electrics || electrics.circuits.length === 0) return undefined;
   const format = formatterOf(build.yard);
   const { circuits, budget, bank, charging, seriesBanks, volts: nominal } = electrics;
@@ -27,35 +29,41 @@ export function handoverEnergy({ build, electrics }: CustomerFigures): HandoverV
       aDay: `${ampereHours(circuit.current * circuit.hoursADay, format)}${volts === nominal ? '' : ` at ${format.voltage(volts)}`}`,
     })),
     total: ampereHours(budget.ampereHours, format),
-    totalOf: seriesBanks.length > 0 ? `Together at ${format.voltage(nominal)}` : 'Together',
+    totalOf: seriesBanks.length > 0 ? `Total at ${format.voltage(nominal)}` : 'Total',
     figures: [
       ...(known
         ? [
-            {
-              label: 'Batteries, usable',
-              value: ampereHours(known.usable, format),
-              method: `Of ${ampereHours(known.rated, format)} rated; using more than that each day wears them out early.`,
-            },
-            {
-              label: 'Lasts without charging',
-              value: autonomyText(known.daysOfAutonomy, format),
-              method: 'At the day’s use above.',
-            },
-            {
-              label: 'With everything on at once',
-              value: hoursText(known.hoursAtPeak, format),
-              method: 'From full until the usable part is spent.',
-            },
+            found(
+              'Batteries, usable',
+              ampereHours(known.usable, format),
+              `Of ${ampereHours(known.rated, format)} rated; using more than that each day wears them out early.`,
+              'battery',
+            ),
+            found(
+              'Lasts without charging',
+              autonomyText(known.daysOfAutonomy, format),
+              'At the day’s use above.',
+              'battery',
+            ),
+            found(
+              'With everything on at once',
+              hoursText(known.hoursAtPeak, format),
+              'From full until the usable part is spent.',
+              'battery',
+            ),
           ]
         : []),
       ...seriesBanks.flatMap((one) => seriesFigures(one, format)),
-      ...charging.map((source) => ({
-        label: `${SOURCES[source.source]}: ${source.name}`,
-        value: chargeText(source, format),
-        method: 'To put one day’s use back, nothing else drawing.',
-      })),
+      ...charging.map((source) =>
+        found(
+          `${SOURCES[source.source]}: ${source.name}`,
+          chargeText(source, format),
+          'To put one day’s use back, with nothing else switched on.',
+          'battery',
+        ),
+      ),
     ],
-    method: `${ELECTRICS_BASIS.battery.validity} ${ELECTRICS_BASIS.battery.caution} The hours a day are assumed; your own use decides.`,
+    caution: 'The hours a day are assumed; your own use decides.',
   };
 }
 
@@ -63,21 +71,23 @@ export function handoverEnergy({ build, electrics }: CustomerFigures): HandoverV
 function seriesFigures(
   { volts, bank }: CustomerElectrics['seriesBanks'][number],
   format: Formatter,
-): NonNullable<HandoverView['energy']>['figures'] {
+): readonly FoundFigure[] {
   const label = `Batteries in series, ${format.voltage(volts)}`;
   if ('notComputed' in bank) {
-    return [{ label, value: 'not computed', method: `${bank.notComputed}.` }];
+    return [found(label, 'not computed', `${bank.notComputed}.`)];
   }
   return [
-    {
-      label: `${label}, usable`,
-      value: ampereHours(bank.usable, format),
-      method: `Of ${ampereHours(bank.rated, format)} rated; they feed nothing else. How they are charged is to be shown at handover.`,
-    },
-    {
-      label: `${format.voltage(volts)}, with everything on`,
-      value: hoursText(bank.hoursAtPeak, format),
-      method: 'From full until the usable part is spent.',
-    },
+    found(
+      `${label}, usable`,
+      ampereHours(bank.usable, format),
+      `Of ${ampereHours(bank.rated, format)} rated; they feed nothing else. You will be shown at handover how they are charged.`,
+      'battery',
+    ),
+    found(
+      `${format.voltage(volts)}, with everything on`,
+      hoursText(bank.hoursAtPeak, format),
+      'From full until the usable part is spent.',
+      'battery',
+    ),
   ];
 }

@@ -4,17 +4,19 @@ import { handoverFloat } from '../sections/float-customer.ts';
 import { handoverCautions } from './cautions.ts';
 import { handoverEnergy } from './energy.ts';
 import { fittedItems } from './fitted.ts';
-import { carryFigures, handoverMasses, handoverMassMethod, trialRuns } from './masses.ts';
+import { carryFigures, handoverMasses, trialRuns } from './masses.ts';
 import type { HandoverField, HandoverView } from './types.ts';
 import { type DocumentHead, pdfName } from '../sections/head.ts';
 import { plateDrawing } from './plate-drawing.ts';
 import { drawBoat } from '../sections/boat-drawing.ts';
 import type { QuoteOptions } from '../quote/quote.ts';
+import { methodNotes } from '../sections/method-notes.ts';
+import { besideMethods } from '../quote/key-figures.ts';
 import { shopHead } from '../sections/shop-head.ts';
 import { shouldKnow } from '../sections/told.ts';
 import { boatName, customerLines, sentence } from '../sections/words.ts';
 
-/** The customer's handover pack: what the boat is, carries and weighs, what was tried, and how to keep her. */
+/** The customer's handover pack: what the boat is, carries and weighs, what was tried, and how to look after it. */
 export function handoverView(
   figures: CustomerFigures,
   { fontCss, drawn = drawBoat(figures, fontCss) }: QuoteOptions,
@@ -22,12 +24,18 @@ export function handoverView(
   const { build } = figures;
   const { order, yard, hull } = build;
   const standing = handoverStanding(build);
+  const carries = carryFigures(figures);
+  const floats = handoverFloat(figures);
+  const energy = handoverEnergy(figures);
+  const rows = [...carries, ...(floats?.figures ?? []), ...(energy?.figures ?? [])];
+  const { marked, methods } = methodNotes(rows, besideMethods(figures));
   return {
     document: documentHead(build, standing),
     shop: shopHead(yard),
     heading: 'Handover pack',
     boat: boatName(build),
-    lead: [hull.sentence, order.boat.use].map(sentence),
+    lead: sentence(hull.sentence),
+    told: sentence(order.boat.use),
     customer: customerLines(build),
     standing,
     identity: identity(build),
@@ -35,12 +43,12 @@ export function handoverView(
     plate: plateDrawing(figures, fontCss),
     ...fittedItems(build, drawn.numbers),
     masses: handoverMasses(figures),
-    massMethod: handoverMassMethod(figures),
-    carries: carryFigures(figures),
+    carries: marked(carries),
     shouldKnow: shouldKnow(figures.findings),
     basis: sentence(hull.ratings.basis),
-    floats: handoverFloat(figures),
-    energy: handoverEnergy(figures),
+    floats: floats && { ...floats, figures: marked(floats.figures) },
+    energy: energy && { ...energy, figures: marked(energy.figures) },
+    methods,
     trials: trialRuns(figures),
     checklist: yard.handoverChecks,
     care: yard.care.map(sentence),
@@ -55,7 +63,7 @@ function documentHead(build: CustomerBuild, { kind }: HandoverView['standing']):
   return {
     title: `${pack}: ${boatName(build)}`,
     lang: yard.locale,
-    subject: `What ${order.customer.name} receives: what the boat is, weighs and carries, and how to keep her`,
+    subject: `What ${order.customer.name} receives: what the boat is, weighs and carries, and how to look after it`,
     author: yard.shop.name,
     runningHead: `${pack}, ${boatName(build)}`,
     reference: pack,
@@ -75,14 +83,14 @@ function handoverStanding({
       word: 'Handed over',
       sentence:
         handedOver === undefined
-          ? 'She is with her owner.'
-          : `She went to her owner on ${formatDate(handedOver, yard.locale)}.`,
+          ? 'The boat is with its owner.'
+          : `On ${formatDate(handedOver, yard.locale)}.`,
     };
   }
   return {
     kind: 'preview',
     word: 'Preview: filled in at handover',
-    sentence: 'Empty fields are measured, read off or signed on that day.',
+    sentence: 'Blank fields are filled in on that day.',
   };
 }
 

@@ -6,10 +6,9 @@ import {
   type Formatter,
   type Kilograms,
   kilograms,
-  percentText,
 } from '../../units/index.ts';
 import type { HandoverMass, TrialRun } from './types.ts';
-import type { KeyFigure } from '../quote/types.ts';
+import { found, type FoundFigure } from '../sections/method-notes.ts';
 
 const BLANK_RUNS = 3;
 
@@ -39,7 +38,7 @@ export function handoverMasses(figures: CustomerFigures): readonly HandoverMass[
     ...(trailer
       ? [
           massRow(figures, 'trailer', {
-            condition: 'On her trailer',
+            condition: 'On its trailer',
             contains: `Ready to launch, on the trailer, no loose gear. With gear for ${people} at ${gear} each: ${format.mass(mass.onTrailer)}, computed.`,
             computed: kilograms(mass.ready.mass + trailer.tare),
           }),
@@ -48,45 +47,49 @@ export function handoverMasses(figures: CustomerFigures): readonly HandoverMass[
   ];
 }
 
-/** How the masses were found and how far to trust them. */
-export function handoverMassMethod({ build: { yard } }: CustomerFigures): string {
-  return `Computed: estimated as the sum of the items with ${percentText(yard.massContingency)} contingency; verify by weighing. Where the two differ, what was weighed counts.`;
-}
-
-/** What she may carry, by the shop's rating. */
-export function carryFigures({ build, mass, trailerLoad }: CustomerFigures): readonly KeyFigure[] {
+/** The boat’s limits, by the shop’s rating. */
+export function carryFigures({
+  build,
+  mass,
+  trailerLoad,
+}: CustomerFigures): readonly FoundFigure[] {
   const { ratings } = build.hull;
   const { yard, trailer, outboard, order } = build;
   const format = formatterOf(build.yard);
-  const rated = 'The shop’s rating, to be confirmed by test under local rules.';
   return [
-    {
-      label: 'People, at most',
-      value: format.number(ratings.people, 0),
-      method: `${rated} Ordered for ${format.number(order.boat.people, 0)}.`,
-    },
-    {
-      label: 'Load, at most',
-      value: format.mass(ratings.load),
-      method: `${rated} People, gear, fuel and fitted options together, without the outboard. As ordered, with people at ${format.mass(yard.personMass)} and ${format.mass(yard.gearPerPerson)} of gear each: ${format.mass(mass.load)}, computed.`,
-    },
-    {
-      label: 'Outboard power, at most',
-      value: format.power(ratings.power),
-      method: `${rated}${outboard ? ` Fitted: ${format.power(outboard.model.power)}.` : ''}`,
-    },
-    {
-      label: 'Outboard mass, at most',
-      value: format.mass(ratings.engineMass),
-      method: `${rated}${outboard ? ` Fitted: ${format.mass(outboard.mass)}.` : ''}`,
-    },
+    found(
+      'Most people',
+      format.number(ratings.people, 0),
+      `Ordered for ${format.number(order.boat.people, 0)}.`,
+      'rating',
+    ),
+    found(
+      'Most load',
+      format.mass(ratings.load),
+      `People, gear, fuel and fitted options together, without the outboard. As ordered, with people at ${format.mass(yard.personMass)} and ${format.mass(yard.gearPerPerson)} of gear each: ${format.mass(mass.load)}.`,
+      'rating',
+      'masses',
+    ),
+    found(
+      'Greatest outboard power',
+      format.power(ratings.power),
+      outboard ? `Fitted: ${format.power(outboard.model.power)}.` : '',
+      'rating',
+    ),
+    found(
+      'Greatest outboard mass',
+      format.mass(ratings.engineMass),
+      outboard ? `Fitted: ${format.mass(outboard.mass)}.` : '',
+      'rating',
+    ),
     ...(trailer && trailerLoad
       ? [
-          {
-            label: 'Trailer with its load, at most',
-            value: format.mass(trailer.rating),
-            method: `The trailer’s own rating. As ordered: ${format.mass(trailerLoad.total)}, computed; verify on a weighbridge.`,
-          },
+          found(
+            'Trailer with its load',
+            format.mass(trailer.rating),
+            `The trailer maker’s rating. As ordered: ${format.mass(trailerLoad.total)}; check it on a weighbridge.`,
+            'masses',
+          ),
         ]
       : []),
   ];
@@ -116,7 +119,7 @@ interface Condition {
   readonly computed: Kilograms;
 }
 
-/** @param after - the stage after which she is weighed in this condition */
+/** @param after - the stage after which the boat is weighed in this condition */
 function massRow(
   { build }: CustomerFigures,
   after: Stage,

@@ -6,7 +6,7 @@ import { boatName, capital } from '../sections/words.ts';
 
 type Captioned = Picture & { readonly caption: string };
 
-/** A draft of the capacity plate; nothing where no method could rate her. */
+/** A draft of the capacity plate; nothing where no method could rate the boat. */
 export function plateDrawing(figures: CustomerFigures, fontCss: string): readonly Captioned[] {
   const { build, limits } = figures;
   if ('notComputed' in limits.ratings) return [];
@@ -18,7 +18,7 @@ export function plateDrawing(figures: CustomerFigures, fontCss: string): readonl
     fontCss,
   });
   const caption =
-    'A draft of the capacity plate: the shop’s ratings beside estimates by method. It is no plate until the builder has confirmed and signed it.';
+    'Draft of the capacity plate: the shop’s ratings beside estimates by method. Not valid until signed by the builder.';
   return [{ ...pictureOf(drawing), caption }];
 }
 

@@ -1,6 +1,6 @@
 import type { DocumentHead } from '../sections/head.ts';
 import type { CaptionedPicture } from '../sections/picture.ts';
-import type { KeyFigure } from '../quote/types.ts';
+import type { KeyFigure, MethodNote } from '../sections/method-notes.ts';
 import type { ShopHead } from '../sections/shop-head.ts';
 
 /** A label with its value; an empty value is a blank to write in. */
@@ -57,7 +57,9 @@ export interface HandoverView {
   readonly shop: ShopHead;
   readonly heading: string;
   readonly boat: string;
-  readonly lead: readonly string[];
+  readonly lead: string;
+  /** What the owner said that the boat is for, as theirs. */
+  readonly told: string;
   readonly customer: readonly string[];
   readonly standing: {
     readonly kind: 'preview' | 'handed-over';
@@ -72,12 +74,11 @@ export interface HandoverView {
   /** Serial numbers that were recorded under other names than those of the items. */
   readonly otherSerials: readonly HandoverField[];
   readonly masses: readonly HandoverMass[];
-  readonly massMethod: string;
   readonly carries: readonly KeyFigure[];
   /** What a person could be hurt by not knowing; empty when there is nothing. */
   readonly shouldKnow: readonly string[];
   readonly basis: string;
-  /** What she draws and how long her batteries last; absent without electrics. */
+  /** Battery use in a day, and how long the batteries last; absent without electrics. */
   readonly energy:
     | {
         readonly rows: readonly {
@@ -90,17 +91,19 @@ export interface HandoverView {
         /** What the total is called. */
         readonly totalOf: string;
         readonly figures: readonly KeyFigure[];
-        readonly method: string;
+        /** What to bear in mind. */
+        readonly caution: string;
       }
     | undefined;
-  /** How she floats; absent when it was not computed. */
+  /** How it floats; absent when it was not computed. */
   readonly floats:
     | {
         readonly figures: readonly KeyFigure[];
         readonly lines: readonly string[];
-        readonly method: string;
+        readonly caution: string;
       }
     | undefined;
+  readonly methods: readonly MethodNote[];
   readonly trials: readonly TrialRun[];
   readonly checklist: readonly string[];
   readonly care: readonly string[];

@@ -7,7 +7,7 @@ import {
   type SectionTable,
   textColumn,
 } from '../sections/section.ts';
-import { capital, signedSize } from '../sections/words.ts';
+import { capital, signedSize, list } from '../sections/words.ts';
 
 type Growth = Afloat['growth'];
 
@@ -69,8 +69,4 @@ export function growthTable(
 /** "+1.4 mm": changes are told to a tenth of a millimetre, or a hundredth of an inch. */
 function signedLength(change: number, format: Formatter): string {
   return signedSize(change, format.thickness(Math.abs(change)));
-}
-
-function list(parts: readonly string[]): string {
-  return parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
 }

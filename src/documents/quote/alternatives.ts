@@ -27,11 +27,11 @@ function differenceFacts(
   return [
     { label: 'Drive-away price', value: moneyChange(driveAway, yard.locale) },
     {
-      label: trailer ? 'Mass on the road' : 'Mass, ready',
+      label: trailer ? 'Mass to tow' : 'Mass, ready',
       value: numberChange(massOnTrailer, mass, 0.5),
     },
     {
-      label: 'People she may carry',
+      label: 'People it may carry',
       value: numberChange(people, format.number(Math.abs(people), 0), 0.5),
     },
     { label: 'Full speed, loaded', value: speedChange(differences, format) },

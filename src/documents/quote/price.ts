@@ -131,7 +131,7 @@ function priceRemarks({ price, build }: CustomerFigures, print: Print): readonly
     return isZero(saving)
       ? []
       : [
-          `The package “${name}” has taken ${print(saving)} before ${yard.tax.name} off the items above.`,
+          `Package “${name}”: saving of ${print(saving)} before ${yard.tax.name}, already taken off the items above.`,
         ];
   });
   return [
@@ -139,7 +139,7 @@ function priceRemarks({ price, build }: CustomerFigures, print: Print): readonly
     ...(order.zeroRated ? [`No ${yard.tax.name} is due: ${sentence(order.zeroRated.reason)}`] : []),
     ...(order.tradeIn
       ? [
-          `${sentence(order.tradeIn.name)} It is taken in payment: check with your accountant what that means for your tax.`,
+          `${sentence(order.tradeIn.name)} Taken in part payment: check with your accountant what that means for your tax.`,
         ]
       : []),
   ];

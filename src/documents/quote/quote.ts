@@ -3,13 +3,15 @@ import { formatMoney } from '../../money/index.ts';
 import { formatDate } from '../../units/index.ts';
 import { type DocumentHead, pdfName } from '../sections/head.ts';
 import { type BoatDrawing, drawBoat } from '../sections/boat-drawing.ts';
-import { keyFigures } from './key-figures.ts';
+import { type DeliveryOffer, glanceFacts } from './glance.ts';
+import { besideMethods, keyFigures } from './key-figures.ts';
 import { quoteGroups } from './items.ts';
 import { quotePrice } from './price.ts';
 import { quoteAlternatives } from './alternatives.ts';
 import { type EarlierRevision, quoteChanges } from './changes.ts';
 import { quoteFacts, quoteStanding, type Standing } from './standing.ts';
 import type { QuoteView } from './types.ts';
+import { methodNotes } from '../sections/method-notes.ts';
 import { shopHead } from '../sections/shop-head.ts';
 import { shouldKnow } from '../sections/told.ts';
 import { boatName, customerLines, sentence } from '../sections/words.ts';
@@ -18,10 +20,12 @@ import { boatName, customerLines, sentence } from '../sections/words.ts';
 export interface QuoteOptions {
   /** `@font-face` rules: a drawing is an image, and an image cannot use the fonts of its page. */
   readonly fontCss: string;
-  /** The boat as another document of the same figures has drawn her already. */
+  /** The boat as another document of the same figures has drawn it already. */
   readonly drawn?: BoatDrawing;
   /** Given when the quote is issued: it is what the sheet is called from then on. */
   readonly revision?: number;
+  /** What the plan could promise; left out where nothing is planned. */
+  readonly delivery?: DeliveryOffer | undefined;
   /** The same boat otherwise. */
   readonly alternatives?: readonly CustomerAlternative[];
   /** Given when it takes the place of an earlier one. */
@@ -36,20 +40,27 @@ export function quoteView(
     drawn = drawBoat(figures, fontCss),
     revision,
     alternatives = [],
+    delivery,
     earlier,
   }: QuoteOptions,
 ): QuoteView {
   const { build, price } = figures;
   const { order, yard, hull } = build;
   const standing = quoteStanding(build, revision);
+  const rows = keyFigures(figures);
+  const { marked, methods } = methodNotes(rows, besideMethods(figures));
   return {
     document: documentHead(build, standing, revision),
     shop: shopHead(yard),
+    form: 'page one',
     heading: `${titleWord(standing)}: ${boatName(build)}`,
     facts: quoteFacts(build, standing, revision),
     customer: customerLines(build),
     standing,
-    sentences: [hull.sentence, order.boat.use].map(sentence),
+    lead: sentence(hull.sentence),
+    told: sentence(order.boat.use),
+    glance: glanceFacts(figures, delivery),
+    profile: drawn.profile,
     pictures: drawn.pictures,
     price: quotePrice(figures),
     shouldKnow: shouldKnow(figures.findings),
@@ -60,7 +71,8 @@ export function quoteView(
       amount: formatMoney(amount, yard.locale),
     })),
     alternatives: quoteAlternatives(alternatives, figures),
-    figures: keyFigures(figures),
+    figures: marked(rows),
+    methods,
     basis: sentence(hull.ratings.basis),
     notIncluded: notIncluded(build),
     terms: yard.terms.map(sentence),

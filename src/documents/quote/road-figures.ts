@@ -1,27 +1,29 @@
 import type { CustomerFigures, CustomerTrailer } from '../../figures/index.ts';
 import { formatterOf, kilograms, metres } from '../../units/index.ts';
-import type { KeyFigure } from './types.ts';
 import { brakeWords } from '../sections/brake-words.ts';
+import { found, type FoundFigure } from '../sections/method-notes.ts';
 
-/** What a customer who tows or carries her asks: mass on the ball, length, brakes, the roof. */
-export function roadFigures(figures: CustomerFigures): readonly KeyFigure[] {
+/** What a customer who tows or carries the boat asks: mass on the ball, length, brakes, the roof. */
+export function roadFigures(figures: CustomerFigures): readonly FoundFigure[] {
   return [...trailerFigures(figures), ...roofFigure(figures)];
 }
 
-function roofFigure({ build, tow }: CustomerFigures): readonly KeyFigure[] {
+function roofFigure({ build, tow }: CustomerFigures): readonly FoundFigure[] {
   const [onRoof] = tow.roof ?? [];
   if (!onRoof) return [];
   const format = formatterOf(build.yard);
   return [
-    {
-      label: 'On a roof',
-      value: format.mass(kilograms(onRoof.value)),
-      method: `The boat without outboard, fuel and loose gear, and the rack, computed; ${onRoof.holds ? 'within' : 'more than'} the ${format.mass(kilograms(onRoof.limit))} that you told us the roof may carry. Weigh her first; the vehicle’s and the rack’s papers decide.`,
-    },
+    found(
+      'On a roof',
+      format.mass(kilograms(onRoof.value)),
+      `The boat without outboard, fuel and loose gear, with the rack: ${onRoof.holds ? 'within' : 'more than'} the ${format.mass(kilograms(onRoof.limit))} that you told us the roof may carry. Weigh it first, and check the papers of vehicle and rack.`,
+      'masses',
+      'roadRules',
+    ),
   ];
 }
 
-function trailerFigures({ build, tow }: CustomerFigures): readonly KeyFigure[] {
+function trailerFigures({ build, tow }: CustomerFigures): readonly FoundFigure[] {
   const { trailer } = tow;
   if (!trailer) return [];
   const format = formatterOf(build.yard);
@@ -30,19 +32,21 @@ function trailerFigures({ build, tow }: CustomerFigures): readonly KeyFigure[] {
     ...('notComputed' in ball
       ? []
       : [
-          {
-            label: 'Mass on the tow ball',
-            value: format.mass(ball.onBall),
-            method: `${format.percent(ball.share, 0)} of the whole, estimated from where everything sits, with fuel and loose gear aboard; weighed at handover. ${vehicleWords(trailer)}`,
-          },
+          found(
+            'Mass on the tow ball',
+            format.mass(ball.onBall),
+            `${format.percent(ball.share, 0)} of the mass to tow, with fuel and loose gear aboard; weighed at handover. ${vehicleWords(trailer)}`,
+            'ballLoad',
+          ),
         ]),
     ...(typeof length === 'number'
       ? [
-          {
-            label: 'Length on the road',
-            value: format.length(length),
-            method: `From the ball to the last thing behind it; ${format.length(metres(width.value))} wide. ${brakeWords(trailer)} Estimated; confirm with the authority.`,
-          },
+          found(
+            'Overall length when towed',
+            format.length(length),
+            `From the tow ball to the very back; ${format.length(metres(width.value))} wide. ${brakeWords(trailer)}`,
+            'roadRules',
+          ),
         ]
       : []),
   ];
@@ -52,6 +56,6 @@ function vehicleWords({ vehicle }: CustomerTrailer): string {
   if ('notComputed' in vehicle || vehicle.length === 0)
     return 'Check what your vehicle’s tow ball may carry.';
   return vehicle.every(({ holds }) => holds)
-    ? 'Within what you told us that your vehicle may tow; its plate decides.'
-    : 'More than what you told us that your vehicle may tow: its plate decides.';
+    ? 'Within the limits you gave us; check the vehicle’s plate.'
+    : 'More than the limits you gave us: check the vehicle’s plate.';
 }

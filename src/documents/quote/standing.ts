@@ -41,7 +41,7 @@ export function quoteFacts(
   { kind }: Standing,
   revision: number | undefined,
 ): readonly Fact[] {
-  const { enquiry, quoted, promised } = order.dates;
+  const { enquiry, quoted } = order.dates;
   const day = (date: typeof enquiry): string => formatDate(date, yard.locale);
   return [
     { label: 'Number', value: order.number },
@@ -52,6 +52,5 @@ export function quoteFacts(
     ...(quoted !== undefined && kind === 'offer'
       ? [{ label: 'Valid until', value: day(addDays(quoted, yard.quoteDays)) }]
       : []),
-    ...(promised === undefined ? [] : [{ label: 'Ready', value: day(promised) }]),
   ];
 }

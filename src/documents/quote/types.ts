@@ -1,4 +1,5 @@
 import type { DocumentHead } from '../sections/head.ts';
+import type { KeyFigure, MethodNote } from '../sections/method-notes.ts';
 import type { CaptionedPicture } from '../sections/picture.ts';
 import type { ShopHead } from '../sections/shop-head.ts';
 
@@ -36,11 +37,10 @@ export interface QuoteSum {
   readonly kind: 'sum' | 'part';
 }
 
-export interface KeyFigure {
-  readonly label: string;
-  readonly value: string;
-  /** How it was found, and who confirms it. */
-  readonly method: string;
+/** A figure of page one, with what it depends on. */
+export interface GlanceFact extends Fact {
+  /** Empty where nothing need be said. */
+  readonly detail: string;
 }
 
 /** Another way to have the boat, against this quote. */
@@ -56,12 +56,20 @@ export interface QuoteAlternative {
 export interface QuoteView {
   readonly document: DocumentHead;
   readonly shop: ShopHead;
+  /** Which form its template is written for; a quote that was sent before forms has none. */
+  readonly form: 'page one';
   /** "Quote", "Draft quote" or "Closed quote", and the boat. */
   readonly heading: string;
   readonly facts: readonly Fact[];
   readonly customer: readonly string[];
   readonly standing: { readonly kind: string; readonly word: string; readonly sentence: string };
-  readonly sentences: readonly string[];
+  /** The hull in a sentence. */
+  readonly lead: string;
+  /** What the customer said that the boat is for, as theirs. */
+  readonly told: string;
+  readonly glance: readonly GlanceFact[];
+  /** The boat from the side, for page one. */
+  readonly profile: CaptionedPicture;
   readonly pictures: readonly CaptionedPicture[];
   readonly price: {
     readonly driveAway: string;
@@ -83,6 +91,7 @@ export interface QuoteView {
   /** The same boat otherwise, and what changes; empty when none were asked for. */
   readonly alternatives: readonly QuoteAlternative[];
   readonly figures: readonly KeyFigure[];
+  readonly methods: readonly MethodNote[];
   readonly basis: string;
   readonly notIncluded: readonly string[];
   readonly terms: readonly string[];
@@ -98,8 +107,14 @@ export interface QuoteView {
   readonly signatures: readonly string[];
 }
 
-/** True for the view of a quote that was kept as data: what has its head, its price and its items is one. */
-export function isQuoteView(kept: unknown): kept is QuoteView {
+/** A quote as it was kept as data: in today’s form, or in that of before there were forms. */
+export interface KeptQuote {
+  readonly document: DocumentHead;
+  readonly form?: QuoteView['form'];
+}
+
+/** True for what was kept of a quote: what has its head, its price and its items is one. */
+export function isKeptQuote(kept: unknown): kept is KeptQuote {
   return (
     typeof kept === 'object' &&
     kept !== null &&

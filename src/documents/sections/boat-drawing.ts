@@ -1,12 +1,13 @@
-import { drawArrangement } from '../../draw/index.ts';
+import { drawArrangement, drawProfile } from '../../draw/index.ts';
 import type { CustomerFigures } from '../../figures/index.ts';
 import { formatterOf } from '../../units/index.ts';
 import { drawnItems, drawnNumbers, hullShape, outboardShape } from './drawing-input.ts';
-import { pictureOf } from './picture.ts';
-import type { QuoteView } from '../quote/types.ts';
+import { type CaptionedPicture, pictureOf } from './picture.ts';
 
 export interface BoatDrawing {
-  readonly pictures: QuoteView['pictures'];
+  readonly pictures: readonly CaptionedPicture[];
+  /** From the side alone, without numbers. */
+  readonly profile: CaptionedPicture;
   /** The number of an item in the drawing, by the item's key. */
   readonly numbers: ReadonlyMap<string, string>;
 }
@@ -15,15 +16,19 @@ export interface BoatDrawing {
 export function drawBoat({ build }: Pick<CustomerFigures, 'build'>, fontCss: string): BoatDrawing {
   const { hull, yard } = build;
   const format = formatterOf(yard);
-  const drawing = drawArrangement({
+  const shape = {
     hull: hullShape(build),
-    items: drawnItems(build),
     ...outboardShape(build),
     lengthText: format.length(hull.dimensions.length),
     fontCss,
-  });
+  };
+  const drawing = drawArrangement({ ...shape, items: drawnItems(build) });
   const numbers = drawnNumbers(build);
   const keys = numbers.size > 0 ? ' The numbers are those of the items below.' : '';
   const caption = `The ${hull.name} from the side and from above, to scale.${keys}`;
-  return { pictures: [{ ...pictureOf(drawing), caption }], numbers };
+  return {
+    pictures: [{ ...pictureOf(drawing), caption }],
+    profile: { ...pictureOf(drawProfile(shape)), caption: '' },
+    numbers,
+  };
 }

@@ -1,40 +1,51 @@
 import { conditionOf, type CustomerFigures } from '../../figures/index.ts';
 import { type Formatter, formatterOf } from '../../units/index.ts';
-import { BALLAST_METHOD, ballastSentences } from './float-ballast-words.ts';
-import { conditionSentence, FLOAT_METHOD, offsetSentence, placeWords } from './float-words.ts';
+import { ballastSentences } from './float-ballast-words.ts';
+import { conditionSentence, offsetSentence, placeWords } from './float-words.ts';
 import type { HandoverView } from '../handover/types.ts';
-import type { KeyFigure } from '../quote/types.ts';
+import { found, type FoundFigure } from './method-notes.ts';
 
-const FROM_LINES =
-  'estimated by hydrostatics (the drawn hull sinks until it carries the counted masses), in still water';
-
-/** Draught, freeboard and how she sits, for the quote; nothing when she was not computed afloat. */
-export function floatKeyFigures(figures: CustomerFigures, format: Formatter): readonly KeyFigure[] {
+/** Draught, freeboard and how it sits, for the quote; nothing when it was not computed afloat. */
+export function floatKeyFigures(
+  figures: CustomerFigures,
+  format: Formatter,
+): readonly FoundFigure[] {
   const afloat = figures.float?.afloat;
   const state = afloat && conditionOf(afloat, 'fully loaded')?.state;
   if (!afloat || !state) return [];
   const { lowest } = state.freeboards;
   return [
-    {
-      label: 'Draught, fully loaded',
-      value: format.dimension(afloat.deepest ?? state.draughtAft),
-      method: `The hull at its deepest, without the outboard’s leg; ${FROM_LINES}; verify by draught marks.`,
-    },
-    {
-      label: 'Freeboard, fully loaded',
-      value: format.dimension(lowest.freeboard),
-      method: `At the lowest place where water could come in, ${placeWords(lowest.name)}; estimated in the same way; verify by measuring afloat.`,
-    },
-    {
-      label: 'How she floats',
-      value: state.trims === 'level' ? 'level' : `${format.degrees(state.trim)} ${state.trims}`,
-      method: `At rest, fully loaded, everyone seated${state.trims === 'level' ? '' : '; the end named lies lower'}. ${offsetSentence(figures, afloat)}`,
-    },
+    found(
+      'Draught, fully loaded',
+      format.dimension(afloat.deepest ?? state.draughtAft),
+      'How deep the hull reaches into the water, without the outboard’s leg.',
+      'hydrostatics',
+    ),
+    found(
+      'Freeboard, fully loaded',
+      format.dimension(lowest.freeboard),
+      `Height above the water of the lowest place where water could come in: ${placeWords(lowest.name)}.`,
+      'hydrostatics',
+    ),
+    found(
+      'Trim, fully loaded',
+      state.trims === 'level'
+        ? 'level'
+        : `${state.trim > 0 ? 'stern' : 'bow'} down ${format.angle(Math.abs(state.trim))}`,
+      `At rest, everyone seated. ${offsetSentence(figures, afloat)}`,
+      'hydrostatics',
+      'offsetLoad',
+    ),
   ];
 }
 
-/** How she floats, for her owner; nothing when she was not computed afloat. */
-export function handoverFloat(figures: CustomerFigures): HandoverView['floats'] {
+/** How it floats, before its figures have their marks. */
+export type OwnersFloat = Omit<NonNullable<HandoverView['floats']>, 'figures'> & {
+  readonly figures: readonly FoundFigure[];
+};
+
+/** How it floats, for its owner; nothing when it was not computed afloat. */
+export function handoverFloat(figures: CustomerFigures): OwnersFloat | undefined {
   const afloat = figures.float?.afloat;
   const { build } = figures;
   const format = formatterOf(build.yard);
@@ -42,7 +53,9 @@ export function handoverFloat(figures: CustomerFigures): HandoverView['floats'] 
   if (!afloat || rows.length === 0) return undefined;
   const aft = conditionOf(afloat, 'people aft');
   return {
-    figures: rows.slice(0, 2),
+    figures: rows
+      .slice(0, 2)
+      .map((row) => (afloat.ballast ? { ...row, methods: [...row.methods, 'ballast'] } : row)),
     lines: [
       ...afloat.conditions
         .filter(({ name }) => name === 'fully loaded' || name === 'custom')
@@ -51,10 +64,7 @@ export function handoverFloat(figures: CustomerFigures): HandoverView['floats'] 
       offsetSentence(figures, afloat),
       ...ballastSentences(figures, afloat),
     ],
-    method: [
-      FLOAT_METHOD,
-      ...(afloat.ballast ? [BALLAST_METHOD] : []),
-      'Waves, wind and movement take freeboard away: leave more than these figures need.',
-    ].join(' '),
+    caution:
+      'In still water. Waves, wind and movement take freeboard away: leave more than these figures need.',
   };
 }

@@ -25,6 +25,10 @@ export function countOf(quantity: number, format: Formatter): string {
   return quantity > 1 ? `${format.number(quantity, 0)}${NO_BREAK}×` : '';
 }
 
+/** "a, b and c". */
+export const list = (parts: readonly string[]): string =>
+  parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
+
 /** The lines that there are. */
 export const present = (lines: readonly (string | undefined)[]): readonly string[] =>
   lines.filter((line) => line !== undefined);

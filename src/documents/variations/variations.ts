@@ -86,7 +86,9 @@ function entryOf(one: CustomerVariation, quoted: CustomerFigures): VariationEntr
       { label: 'Asked for', value: formatDate(variation.asked, yard.locale) },
       {
         label: 'Drive-away price',
-        value: change ? signedMoney(change, yard.locale) : 'not computed: it cannot be built so',
+        value: change
+          ? signedMoney(change, yard.locale)
+          : 'not computed: it cannot be built like this',
       },
       {
         label: 'Mass',

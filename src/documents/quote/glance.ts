@@ -1,0 +1,90 @@
+import type { CustomerBuild, CustomerFigures } from '../../figures/index.ts';
+import type { PlannedOrder, ShopPlan } from '../../plan/index.ts';
+import { formatDate, formatterOf, type IsoDate, type NotComputed } from '../../units/index.ts';
+import { list } from '../sections/words.ts';
+import type { GlanceFact } from './types.ts';
+
+/** What the plan could promise an order that is not accepted yet. */
+export interface DeliveryOffer {
+  readonly day: IsoDate;
+  /** The day that the plan was made. */
+  readonly asOf: IsoDate;
+  readonly waits: PlannedOrder['binds'];
+}
+
+/** What the plan offers an order; undefined for one that it does not plan, or cannot. */
+export function deliveryOf(
+  plan: ShopPlan | NotComputed | undefined,
+  number: string,
+): DeliveryOffer | undefined {
+  if (!plan || 'notComputed' in plan) return undefined;
+  const offer = plan.offers.find((one) => one.number === number);
+  if (!offer || 'notComputed' in offer) return undefined;
+  return { day: offer.promise, asOf: plan.today, waits: offer.planned.binds };
+}
+
+const CAUSES = {
+  mould: 'a free mould',
+  trade: 'the time of our people',
+  part: 'parts arriving on time',
+} as const;
+
+/** What a customer asks first: when, for how many, how much it carries, which outboard, what there is to tow. */
+export function glanceFacts(
+  { build, mass, trailerLoad }: CustomerFigures,
+  delivery: DeliveryOffer | undefined,
+): readonly GlanceFact[] {
+  const { hull, outboard, order, trailer, yard } = build;
+  const { ratings } = hull;
+  const format = formatterOf(yard);
+  return [
+    deliveryFact(build, delivery),
+    {
+      label: 'People',
+      value: format.number(order.boat.people, 0),
+      detail: `rated for up to ${format.number(ratings.people, 0)}`,
+    },
+    {
+      label: 'Load',
+      value: format.mass(mass.load),
+      detail: `as ordered; rated for up to ${format.mass(ratings.load)}`,
+    },
+    {
+      label: 'Outboard',
+      value: outboard ? format.power(outboard.model.power) : 'not included',
+      detail: `rated for up to ${format.power(ratings.power)}`,
+    },
+    {
+      label: 'Boat, ready to launch',
+      value: format.mass(mass.ready.mass),
+      detail: 'weighed at handover',
+    },
+    ...(trailer && trailerLoad
+      ? [
+          {
+            label: 'Mass to tow',
+            value: format.mass(mass.onTrailer),
+            detail: 'with trailer, fuel and gear',
+          },
+        ]
+      : []),
+  ];
+}
+
+function deliveryFact(
+  { order, yard }: CustomerBuild,
+  delivery: DeliveryOffer | undefined,
+): GlanceFact {
+  const { promised } = order.dates;
+  const day = (date: IsoDate): string => formatDate(date, yard.locale);
+  const label = 'Delivery';
+  if (promised !== undefined) return { label, value: day(promised), detail: 'promised' };
+  if (delivery === undefined) return { label, value: 'to be agreed', detail: 'when you order' };
+  const causes = [...new Set(delivery.waits.map(({ cause }) => CAUSES[cause]))];
+  const depends = causes.length === 0 ? '' : `; depends on ${list(causes)}`;
+  return {
+    label,
+    value: day(delivery.day),
+    detail: `if you order now, by our plan of ${day(delivery.asOf)}${depends}`,
+  };
+}
