@@ -1,4 +1,4 @@
-import { deliveryOf, type QuoteView, quoteView } from '../documents/index.ts';
+import { deliveryOf, isKeptQuote, type Letter, quoteView } from '../documents/index.ts';
 import {
   customerAlternative,
   customerFigures,
@@ -115,7 +115,7 @@ function viewOf(
   { alternatives }: FiguredOrder,
   figures: Figures,
   before: IssuedQuote | undefined,
-): QuoteView {
+): Letter {
   const drift = before && driftOf(before, figures);
   return quoteView(customerFigures(figures), {
     fontCss: drawingFontCss(),
@@ -141,12 +141,23 @@ const isOfTheSameFiles = (
 ): boolean => canonicalWithDigest(before) === canonicalWithDigest(inputs);
 
 /** True when nothing but the number of the revision would be another. */
-function saysTheSame({ view: before }: IssuedQuote, view: QuoteView): boolean {
-  return canonicalWithDigest(wordsOf(before)) === canonicalWithDigest(wordsOf(view));
+function saysTheSame({ view: before }: IssuedQuote, view: Letter): boolean {
+  return (
+    isKeptQuote(before) &&
+    before.parts !== undefined &&
+    canonicalWithDigest(wordsOf(before)) === canonicalWithDigest(wordsOf(view))
+  );
 }
 
-function wordsOf(view: unknown): unknown {
-  const apart = new Set(['document', 'facts', 'changes']);
-  const parts: readonly (readonly [string, unknown])[] = Object.entries(view ?? {});
-  return Object.fromEntries(parts.filter(([name]) => !apart.has(name)));
+/** What a letter says beside its own number and what changed since the one before. */
+function wordsOf(letter: object): unknown {
+  const parts: readonly (readonly [string, unknown])[] = Object.entries(letter);
+  return Object.fromEntries(
+    parts.flatMap(([name, said]) => {
+      if (name === 'document' || name === 'facts') return [];
+      const isChanges = (one: unknown): boolean =>
+        typeof one === 'object' && one !== null && 'id' in one && one.id === 'changes';
+      return [[name, Array.isArray(said) ? said.filter((one) => !isChanges(one)) : said]];
+    }),
+  );
 }

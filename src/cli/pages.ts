@@ -103,7 +103,7 @@ export async function renderQuotes<T extends { readonly view: KeptQuote; readonl
 ): Promise<readonly (T & RenderedDocument)[]> {
   const pages = quotes.map((quote, index) => {
     const head = quote.view.document;
-    const template = quote.view.form === undefined ? 'quote-before-forms' : 'quote';
+    const template = quote.view.parts ? 'letter' : 'quote-before-forms';
     const page = { url: `${index}/quote.html`, template } as const;
     return { ...quote, ...page, pdf: head.pdf, head };
   });
@@ -198,12 +198,19 @@ function plannedDocuments(
   ];
 }
 
+const DOCUMENT_TEMPLATES = {
+  quote: 'letter',
+  'build-sheet': 'build-sheet',
+  handover: 'letter',
+  variations: 'letter',
+} as const;
+
 /** A document of one order, in its half of the site. */
 const documentOf =
   ({ build }: Figures) =>
   (
     half: 'yard' | 'customer',
-    file: Exclude<Page['template'], 'order' | 'sections' | 'index' | 'checks' | 'fields'>,
+    file: keyof typeof DOCUMENT_TEMPLATES,
     name: string,
     view: PlannedDocument['view'],
   ): PlannedDocument => {
@@ -213,7 +220,7 @@ const documentOf =
       name,
       url: `${half}/${number}/${file}.html`,
       pdf: `${half}/${number}/${pdfName(file, number)}`,
-      template: file,
+      template: DOCUMENT_TEMPLATES[file],
       date: dates.quoted ?? dates.enquiry,
       view,
     };

@@ -1,11 +1,9 @@
 import type { PageHead } from '../documents/index.ts';
 
 export type TemplateName =
-  | 'quote'
+  | 'letter'
   | 'quote-before-forms'
-  | 'variations'
   | 'build-sheet'
-  | 'handover'
   | 'order'
   | 'sections'
   | 'index'

@@ -26,7 +26,7 @@ beforeAll(async () => {
     },
     {
       url: 'customer/2026-001/handover.html',
-      template: 'handover',
+      template: 'letter',
       view: handoverView(customerFigures(figures), { fontCss: '' }),
     },
   ]);

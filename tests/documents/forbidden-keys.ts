@@ -17,14 +17,3 @@ export type MoneyKey =
   | 'labour'
   | 'materials'
   | 'overhead';
-
-/** Fields that a customer's document has no place for. */
-export type Forbidden =
-  | Exclude<MoneyKey, 'price' | 'amount'>
-  | 'hours'
-  | 'supplier'
-  | 'code'
-  | 'parts'
-  | 'notes'
-  | 'note'
-  | 'findings';

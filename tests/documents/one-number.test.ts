@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
   buildSheetView,
   handoverView,
+  type Letter,
   orderPageView,
   type OrderPageView,
   quoteView,
@@ -9,6 +10,7 @@ import {
 import { customerFigures, type Figures, figuresData } from '../../src/figures/index.ts';
 import { overviewOrders } from '../../src/plan/index.ts';
 import type { IsoDate } from '../../src/units/index.ts';
+import { panelOf, rowOf, underOf, wordsOf } from './letters.ts';
 import { catalogue, orders } from '../demonstration/workspace.ts';
 
 const { quoteDays } = catalogue.yard.value;
@@ -30,18 +32,27 @@ function documentsOf(figures: Figures, page: OrderPageView) {
       ?.tables.find((table) => caption.test(table.caption))
       ?.rows.find(({ cells }) => row.test(cells[0] ?? ''))?.cells[column] ?? '';
   return {
-    quote: (label: string) => quote.figures.find((one) => one.label === label),
-    driveAway: quote.price.driveAway,
-    carries: (label: string) => pack.carries.find((one) => one.label === label),
-    mass: (condition: string) => pack.masses.find((one) => one.condition === condition),
-    floats: (label: string) => pack.floats?.figures.find((one) => one.label === label)?.value,
-    lines: pack.floats?.lines.join(' ') ?? '',
+    quote: figureOf(quote, 'figures'),
+    driveAway: panelOf(quote).value,
+    carries: figureOf(pack, 'carries'),
+    mass: (condition: string) => ({
+      computed: rowOf(pack, 'masses', condition)[1],
+      contains: underOf(pack, 'masses', condition),
+    }),
+    floats: (label: string) => figureOf(pack, 'floats')(label)?.value,
+    lines: wordsOf(pack, 'floats', 'list').join(' '),
     fact: (label: string) => sheet.facts.find((one) => one.label === label)?.value ?? '',
     target: (condition: string) => sheet.masses.find((one) => one.condition === condition)?.target,
     words,
     cell,
   };
 }
+
+/** A figure of a letter by its label. */
+const figureOf = (letter: Letter, id: string) => (label: string) => {
+  const [, value, detail] = rowOf(letter, id, label);
+  return value === undefined ? undefined : { value, detail };
+};
 
 type Documents = ReturnType<typeof documentsOf>;
 /** What a document prints of a figure: a text with the number in it, and where in the text it stands. */

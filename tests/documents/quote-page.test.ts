@@ -8,7 +8,7 @@ let html = '';
 beforeAll(async () => {
   const view = quoteView(customerFigures(inventedFigures()), { fontCss: '' });
   const [page] = await renderPages([
-    { url: 'customer/2026-001/quote.html', template: 'quote', view },
+    { url: 'customer/2026-001/quote.html', template: 'letter', view },
   ]);
   html = (page?.html ?? '').replaceAll(/<style>[^]*?<\/style>/g, '');
 });

@@ -7,6 +7,7 @@ import { planOrderOf, practiceOf } from '../../src/plan/index.ts';
 import type { IsoDate } from '../../src/units/index.ts';
 import { renderPages } from '../../src/site/index.ts';
 import { HULL, ORDER, workspaceOf } from '../read/samples.ts';
+import { headingsIn } from './letters.ts';
 import { withoutStyles } from './page-checks.ts';
 
 /** A shop that sells one hull and nothing beside it, and lays nothing up. */
@@ -33,10 +34,10 @@ const pages = new Map<string, string>();
 beforeAll(async () => {
   const options = { fontCss: '' };
   const rendered = await renderPages([
-    { url: 'a/quote.html', template: 'quote', view: quoteView(customerFigures(figures), options) },
+    { url: 'a/quote.html', template: 'letter', view: quoteView(customerFigures(figures), options) },
     {
       url: 'a/handover.html',
-      template: 'handover',
+      template: 'letter',
       view: handoverView(customerFigures(figures), options),
     },
     { url: 'a/build-sheet.html', template: 'build-sheet', view: buildSheetView(figures, options) },
@@ -58,8 +59,9 @@ describe('the papers of a bare boat', () => {
     expect(pages.get('a/build-sheet.html')).not.toContain('table class="places"');
   });
   it('say nothing of fuses to whoever has no wire', () => {
-    const headings = handoverView(customerFigures(figures), { fontCss: '' }).cautions.map(
-      ({ heading }) => heading,
+    const headings = headingsIn(
+      handoverView(customerFigures(figures), { fontCss: '' }),
+      'cautions',
     );
     expect(headings).not.toContain('Wiring and fuses');
     expect(headings).toContain('Load and stability');

@@ -3,6 +3,7 @@ import { electricsSection } from '../../src/documents/order-page/electrics-secti
 import { type BuildSheetView, buildSheetView, handoverView } from '../../src/documents/index.ts';
 import { laminateSection } from '../../src/documents/order-page/laminate-section.ts';
 import { customerFigures, type Figures } from '../../src/figures/index.ts';
+import { blocksOf, marksOf, methodsOf, rowsOf, saidIn } from './letters.ts';
 import { byNumber, figuresOf } from '../demonstration/workspace.ts';
 import { breakable } from './fitted-build.ts';
 
@@ -124,23 +125,20 @@ describe('the wiring stage', () => {
 
 describe('the handover pack', () => {
   it('has a day’s use that adds up, the hours of autonomy, and how far to trust them', () => {
-    const { energy, methods } = breakable(handoverView(customerFigures(wired), { fontCss: '' }));
+    const view = breakable(handoverView(customerFigures(wired), { fontCss: '' }));
     // Lights 0.7 A x 4 h and pump 3.8 A x 0.1 h: 3.2 Ah; half of 70 Ah lasts 11.0 days.
-    expect(energy?.rows.map(({ aDay }) => aDay)).toEqual(['2.8 Ah', '0.4 Ah']);
-    expect(energy?.total).toBe('3.2 Ah');
-    expect(energy?.figures.map(({ value }) => value).slice(0, 2)).toEqual([
-      '35 Ah',
-      '11.0 days, 264 hours',
-    ]);
-    const [battery] = methods.filter(({ title }) => title === 'Batteries');
+    const rows = rowsOf(view, 'energy').map(({ cells }) => cells.map(saidIn));
+    expect(rows.slice(0, 3).map((cells) => cells[3])).toEqual(['2.8 Ah', '0.4 Ah', '3.2 Ah']);
+    expect(rows.slice(3, 5).map((cells) => cells[1])).toEqual(['35 Ah', '11.0 days, 264 hours']);
+    const battery = methodsOf(view).find(({ title }) => title === 'Batteries');
     expect(battery?.text).toContain('Verify by a discharge test');
-    expect(energy?.figures.every(({ marks }) => marks.includes(battery?.mark ?? '-'))).toBe(true);
+    const marks = marksOf(view, 'energy').slice(3);
+    expect(marks.every((one) => one.marks.includes(battery?.mark ?? '-'))).toBe(true);
   });
 
   it('says nothing of electrics that there are not', () => {
-    expect(
-      handoverView(customerFigures(figuresOf('teal-370')), { fontCss: '' }).energy,
-    ).toBeUndefined();
+    const view = handoverView(customerFigures(figuresOf('teal-370')), { fontCss: '' });
+    expect(blocksOf(view, 'energy')).toEqual([]);
   });
 });
 

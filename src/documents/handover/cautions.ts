@@ -1,13 +1,36 @@
 import type { CustomerFigures } from '../../figures/index.ts';
-import type { CautionGroup } from './types.ts';
+import { type Block, words } from '../blocks/block.ts';
 
 /**
  * What can hurt the owner, in a few words. It reminds; local rules and the makers' manuals come before it.
  *
  * @source common practice, no source
  */
-export function handoverCautions({ build, isWired }: CustomerFigures): readonly CautionGroup[] {
-  return [AFLOAT, FUEL, ...(isWired ? [WIRING] : []), ...(build.trailer ? [TOWING] : []), RULES];
+export function handoverCautions({ build, isWired }: CustomerFigures): readonly Block[] {
+  const told = [
+    AFLOAT,
+    FUEL,
+    isWired ? WIRING : undefined,
+    build.trailer ? TOWING : undefined,
+    RULES,
+  ];
+  return told.flatMap((one) =>
+    one
+      ? [
+          {
+            block: 'under',
+            style: 'caution',
+            heading: one.heading,
+            blocks: words('list', ...one.lines),
+          } as const,
+        ]
+      : [],
+  );
+}
+
+interface CautionGroup {
+  readonly heading: string;
+  readonly lines: readonly string[];
 }
 
 const AFLOAT: CautionGroup = {

@@ -2,12 +2,20 @@ import type { CustomerElectrics, CustomerFigures } from '../../figures/index.ts'
 import { type Formatter, formatterOf, UNIT_KINDS } from '../../units/index.ts';
 import { ampereHours, autonomyText, chargeText, hoursText } from '../sections/energy-words.ts';
 import { found, type FoundFigure } from '../sections/method-notes.ts';
-import type { HandoverView } from './types.ts';
+import { type Block, column, row, table } from '../blocks/block.ts';
 
-/** The owner’s electrics, before its figures have their marks. */
-export type OwnersEnergy = Omit<NonNullable<HandoverView['energy']>, 'figures'> & {
+/** The owner’s electrics: a day’s use in a table, and the figures that follow from it. */
+export interface OwnersEnergy {
+  readonly use: readonly Block[];
   readonly figures: readonly FoundFigure[];
-};
+}
+
+const USE_COLUMNS = [
+  column('head', 'Circuit'),
+  column('num', 'Current'),
+  column('num', 'Hours a day'),
+  column('num', 'A day'),
+];
 
 const SOURCES = {
   shore: 'On shore power',
@@ -21,15 +29,21 @@ export function handoverEnergy({ build, electrics }: CustomerFigures): OwnersEne
   const format = formatterOf(build.yard);
   const { circuits, budget, bank, charging, seriesBanks, volts: nominal } = electrics;
   const known = 'notComputed' in bank ? undefined : bank;
+  const rows = circuits.map(({ row: { circuit }, volts }) =>
+    row(
+      'plain',
+      circuit.name,
+      format.current(circuit.current),
+      format.hoursADay(circuit.hoursADay * UNIT_KINDS.duration.h),
+      `${ampereHours(circuit.current * circuit.hoursADay, format)}${volts === nominal ? '' : ` at ${format.voltage(volts)}`}`,
+    ),
+  );
+  const total = seriesBanks.length > 0 ? `Total at ${format.voltage(nominal)}` : 'Total';
   return {
-    rows: circuits.map(({ row: { circuit }, volts }) => ({
-      name: circuit.name,
-      current: format.current(circuit.current),
-      time: format.hoursADay(circuit.hoursADay * UNIT_KINDS.duration.h),
-      aDay: `${ampereHours(circuit.current * circuit.hoursADay, format)}${volts === nominal ? '' : ` at ${format.voltage(volts)}`}`,
-    })),
-    total: ampereHours(budget.ampereHours, format),
-    totalOf: seriesBanks.length > 0 ? `Total at ${format.voltage(nominal)}` : 'Total',
+    use: table(USE_COLUMNS, [
+      ...rows,
+      row('whole', total, '', '', ampereHours(budget.ampereHours, format)),
+    ]),
     figures: [
       ...(known
         ? [
@@ -63,7 +77,6 @@ export function handoverEnergy({ build, electrics }: CustomerFigures): OwnersEne
         ),
       ),
     ],
-    caution: 'The hours a day are assumed; your own use decides.',
   };
 }
 

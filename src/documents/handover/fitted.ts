@@ -1,7 +1,7 @@
 import type { CustomerBuild } from '../../figures/index.ts';
 import { formatterOf } from '../../units/index.ts';
-import type { FittedGroup, HandoverField, HandoverView } from './types.ts';
-import { describeItem, groupItems } from '../quote/items.ts';
+import { type Block, column, type Field, row, table } from '../blocks/block.ts';
+import { groupItems, includesRow, itemCell } from '../quote/items.ts';
 
 type CustomerItem = CustomerBuild['items'][number];
 type Recorded = NonNullable<CustomerBuild['order']['record']>['serials'];
@@ -16,32 +16,40 @@ type Recorded = NonNullable<CustomerBuild['order']['record']>['serials'];
 export function fittedItems(
   build: CustomerBuild,
   numbers: ReadonlyMap<string, string>,
-): Pick<HandoverView, 'fitted' | 'otherSerials'> {
+): readonly Block[] {
   const { hull, items, order } = build;
   const recorded = order.record?.serials ?? [];
-  const fitted = groupItems(items).map((group): FittedGroup => ({
-    name: group.isHull ? hull.name : group.name,
-    includes: group.isHull ? hull.includes : [],
-    items: group.isHull
-      ? []
-      : group.items.map((item) => ({
-          ...describeItem(item, build),
-          number: numbers.get(item.key) ?? '',
-          serials: serialsOf(item, recorded, build),
-        })),
-  }));
-  const otherSerials = recorded
-    .filter((one) => ownerOf(one, items) === undefined)
-    .map(({ item, serial }) => ({ label: item, value: serial }));
-  return { fitted, otherSerials };
+  const others = recorded.filter((one) => ownerOf(one, items) === undefined);
+  const rows = groupItems(items).flatMap((group) => [
+    row('group', group.isHull ? hull.name : group.name),
+    ...(group.isHull
+      ? includesRow(hull.includes)
+      : group.items.map((item) =>
+          row('plain', numbers.get(item.key) ?? '', itemCell(item, build), {
+            text: '',
+            fields: serialsOf(item, recorded, build),
+          }),
+        )),
+  ]);
+  return table(COLUMNS, [
+    ...rows,
+    ...(others.length > 0 ? [row('group', 'Other serial numbers')] : []),
+    ...others.map(({ item, serial }) => row('plain', '', item, serial)),
+  ]);
 }
+
+const COLUMNS = [
+  column('number', 'No.'),
+  column('text', 'Item'),
+  column('serial', 'Serial number'),
+];
 
 /** One field for each that is ordered of an item with serial numbers, and for every number on record. */
 function serialsOf(
   item: CustomerItem,
   recorded: Recorded,
   { items, yard }: CustomerBuild,
-): readonly HandoverField[] {
+): readonly Field[] {
   const own = recorded.filter((one) => ownerOf(one, items) === item).map(({ serial }) => serial);
   const count = Math.max(own.length, item.serial ? item.instances.length : 0);
   const format = formatterOf(yard);

@@ -7,20 +7,20 @@ import {
   type Kilograms,
   kilograms,
 } from '../../units/index.ts';
-import type { HandoverMass, TrialRun } from './types.ts';
+import { blank, type Block, column, row, type Row, table, words } from '../blocks/block.ts';
 import { found, type FoundFigure } from '../sections/method-notes.ts';
 
 const BLANK_RUNS = 3;
 
 /** Masses as computed beside masses as weighed, in the conditions that an owner meets. */
-export function handoverMasses(figures: CustomerFigures): readonly HandoverMass[] {
+export function handoverMasses(figures: CustomerFigures): readonly Block[] {
   const { build, mass } = figures;
   const { outboard, trailer, yard, order } = build;
   const format = formatterOf(build.yard);
   const aboard = [...(outboard ? ['outboard'] : []), ...fuelWords(build, format)];
   const people = format.number(order.boat.people, 0);
   const gear = format.mass(yard.gearPerPerson);
-  return [
+  const rows = [
     massRow(figures, 'wiring', {
       condition: 'Completed',
       contains: 'Everything fitted; no outboard, no fuel, no loose gear.',
@@ -45,7 +45,21 @@ export function handoverMasses(figures: CustomerFigures): readonly HandoverMass[
         ]
       : []),
   ];
+  return [
+    ...table(MASS_COLUMNS, rows),
+    ...words(
+      'small',
+      'Computed by adding up all items. If the two differ, the weighed mass applies.',
+    ),
+  ];
 }
+
+const MASS_COLUMNS = [
+  column('head', 'Condition'),
+  column('num', 'Computed'),
+  column('num', 'Weighed'),
+  column('day', 'On'),
+];
 
 /** The boat’s limits, by the shop’s rating. */
 export function carryFigures({
@@ -96,22 +110,41 @@ export function carryFigures({
 }
 
 /** Runs on the water as recorded, or rows to write them in. */
-export function trialRuns({ build }: CustomerFigures): readonly TrialRun[] {
-  const { order, yard } = build;
-  const format = formatterOf(build.yard);
+export function trialRuns({ build: { order, yard } }: CustomerFigures): readonly Block[] {
+  const format = formatterOf(yard);
   const runs = order.record?.trials ?? [];
-  if (runs.length === 0) return Array.from({ length: BLANK_RUNS }, () => BLANK_RUN);
-  return runs.map(({ date, conditions, people, speed, rpm, by }) => ({
-    date: formatDate(date, yard.locale),
-    conditions,
-    people: format.number(people, 0),
-    speed: format.speed(speed),
-    rpm: format.number(rpm, 0),
-    by,
-  }));
+  const rows = runs.map(({ date, conditions, people, speed, rpm, by }) =>
+    row(
+      'plain',
+      formatDate(date, yard.locale),
+      conditions,
+      format.number(people, 0),
+      format.speed(speed),
+      format.number(rpm, 0),
+      by,
+    ),
+  );
+  return [
+    ...table(
+      RUN_COLUMNS,
+      rows.length > 0 ? rows : Array.from({ length: BLANK_RUNS }, () => BLANK_RUN),
+    ),
+    ...words(
+      'small',
+      'Fastest steady speed in the conditions named. It changes with load, water and propeller.',
+    ),
+  ];
 }
 
-const BLANK_RUN: TrialRun = { date: '', conditions: '', people: '', speed: '', rpm: '', by: '' };
+const RUN_COLUMNS = [
+  column('day', 'Date'),
+  column('text', 'Wind, water and load'),
+  column('num', 'People'),
+  column('num', 'Speed'),
+  column('num', 'Engine rpm'),
+  column('text', 'Run by'),
+];
+const BLANK_RUN = row('plain', '', '', '', '', '', '');
 
 interface Condition {
   readonly condition: string;
@@ -124,17 +157,17 @@ function massRow(
   { build }: CustomerFigures,
   after: Stage,
   { condition, contains, computed }: Condition,
-): HandoverMass {
+): Row {
   const { order, yard } = build;
   const format = formatterOf(build.yard);
   const weighed = order.record?.masses.findLast(({ stage }) => stage === after);
-  return {
-    condition,
-    contains,
-    computed: format.mass(computed),
-    weighed: weighed ? format.mass(weighed.mass) : '',
-    when: weighed ? formatDate(weighed.date, yard.locale) : '',
-  };
+  return row(
+    'plain',
+    { text: condition, under: contains },
+    format.mass(computed),
+    blank(weighed ? format.mass(weighed.mass) : ''),
+    blank(weighed ? formatDate(weighed.date, yard.locale) : ''),
+  );
 }
 
 function fuelWords({ order: { fuel } }: CustomerBuild, format: Formatter): readonly string[] {

@@ -1,13 +1,14 @@
 import { drawCapacityPlate, type PlateFact } from '../../draw/index.ts';
 import type { CustomerFigures } from '../../figures/index.ts';
 import { formatterOf } from '../../units/index.ts';
-import { type Picture, pictureOf } from '../sections/picture.ts';
+import { type CaptionedPicture, pictureOf } from '../sections/picture.ts';
 import { boatName, capital } from '../sections/words.ts';
 
-type Captioned = Picture & { readonly caption: string };
-
 /** A draft of the capacity plate; nothing where no method could rate the boat. */
-export function plateDrawing(figures: CustomerFigures, fontCss: string): readonly Captioned[] {
+export function plateDrawing(
+  figures: CustomerFigures,
+  fontCss: string,
+): readonly CaptionedPicture[] {
   const { build, limits } = figures;
   if ('notComputed' in limits.ratings) return [];
   const drawing = drawCapacityPlate({

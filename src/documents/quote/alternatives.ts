@@ -1,26 +1,45 @@
 import type { CustomerAlternative, CustomerBuild, CustomerFigures } from '../../figures/index.ts';
 import { isZero, type Money } from '../../money/index.ts';
 import { formatterOf, kilograms } from '../../units/index.ts';
-import type { Fact, QuoteAlternative } from './types.ts';
+import { type Block, type Field, words } from '../blocks/block.ts';
 import { changeCautions } from '../sections/told.ts';
 import { NO_CHANGE, signedMoney, signedSize, speedChange } from '../sections/words.ts';
 
 /** What each alternative changes, as the customer sees it: price, mass, people and what stands in its way. */
-export function quoteAlternatives(
+export function optionsToConsider(
   alternatives: readonly CustomerAlternative[],
   { build }: CustomerFigures,
-): readonly QuoteAlternative[] {
-  return alternatives.map((one) => ({
-    name: one.name,
-    differences: one.differences ? differenceFacts(one.differences, build) : [],
-    cautions: changeCautions(one),
-  }));
+): readonly Block[] {
+  if (alternatives.length === 0) return [];
+  return [
+    ...words(
+      'plain',
+      'Each is this boat with one change, computed in the same way. Ask us to quote it. People: as many as the rated load takes. Speeds: estimated with everyone aboard; a trial confirms them.',
+    ),
+    ...alternatives.map((one): Block => ({
+      block: 'under',
+      style: 'alternative',
+      heading: one.name,
+      blocks: [
+        ...(one.differences
+          ? [
+              {
+                block: 'facts',
+                style: 'effects',
+                facts: differenceFacts(one.differences, build),
+              } as const,
+            ]
+          : []),
+        ...words('known', ...changeCautions(one)),
+      ],
+    })),
+  ];
 }
 
 function differenceFacts(
   differences: NonNullable<CustomerAlternative['differences']>,
   { yard, trailer }: CustomerBuild,
-): readonly Fact[] {
+): readonly Field[] {
   const { driveAway, massOnTrailer, people, onBall } = differences;
   const format = formatterOf(yard);
   const mass = format.mass(kilograms(Math.abs(massOnTrailer)));

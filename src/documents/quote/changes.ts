@@ -2,7 +2,7 @@ import type { Drift } from '../../issued/index.ts';
 import { formatMoney, isZero, type Money } from '../../money/index.ts';
 import type { CustomerBuild } from '../../figures/index.ts';
 import { formatDate, type IsoDate } from '../../units/index.ts';
-import type { QuoteView } from './types.ts';
+import { column, type Part, part, row, table } from '../blocks/block.ts';
 
 /** The revision that a quote takes the place of, and what became of its price. */
 export interface EarlierRevision {
@@ -17,12 +17,22 @@ export interface EarlierRevision {
 export function quoteChanges(
   { revision, issuedOn, drift }: EarlierRevision,
   yard: CustomerBuild['yard'],
-): NonNullable<QuoteView['changes']> {
+): readonly Part[] {
   const print = (amount: Money): string => (isZero(amount) ? '' : formatMoney(amount, yard.locale));
-  return {
-    since: `Revision ${revision}, ${formatDate(issuedOn, yard.locale)}`,
-    rows: drift.rows.map(({ name, was, now }) => ({ name, was: print(was), now: print(now) })),
-    was: formatMoney(drift.was, yard.locale),
-    now: formatMoney(drift.now, yard.locale),
-  };
+  return part(
+    'changes',
+    `What changed since Revision ${revision}, ${formatDate(issuedOn, yard.locale)}`,
+    ...table(
+      [column('head', 'What'), column('num', 'Before'), column('num', 'Now')],
+      [
+        ...drift.rows.map(({ name, was, now }) => row('part', name, print(was), print(now))),
+        row(
+          'whole',
+          'Drive-away price',
+          formatMoney(drift.was, yard.locale),
+          formatMoney(drift.now, yard.locale),
+        ),
+      ],
+    ),
+  );
 }

@@ -2,7 +2,7 @@ import type { CustomerBuild, CustomerFigures } from '../../figures/index.ts';
 import type { PlannedOrder, ShopPlan } from '../../plan/index.ts';
 import { formatDate, formatterOf, type IsoDate, type NotComputed } from '../../units/index.ts';
 import { list } from '../sections/words.ts';
-import type { GlanceFact } from './types.ts';
+import type { Field } from '../blocks/block.ts';
 
 /** What the plan could promise an order that is not accepted yet. */
 export interface DeliveryOffer {
@@ -33,7 +33,7 @@ const CAUSES = {
 export function glanceFacts(
   { build, mass, trailerLoad }: CustomerFigures,
   delivery: DeliveryOffer | undefined,
-): readonly GlanceFact[] {
+): readonly Field[] {
   const { hull, outboard, order, trailer, yard } = build;
   const { ratings } = hull;
   const format = formatterOf(yard);
@@ -71,10 +71,7 @@ export function glanceFacts(
   ];
 }
 
-function deliveryFact(
-  { order, yard }: CustomerBuild,
-  delivery: DeliveryOffer | undefined,
-): GlanceFact {
+function deliveryFact({ order, yard }: CustomerBuild, delivery: DeliveryOffer | undefined): Field {
   const { promised } = order.dates;
   const day = (date: IsoDate): string => formatDate(date, yard.locale);
   const label = 'Delivery';

@@ -1,7 +1,7 @@
 import type { CustomerBuild, CustomerFigures } from '../../figures/index.ts';
 import { formatMoney, isZero, sumMoney } from '../../money/index.ts';
 import { formatterOf } from '../../units/index.ts';
-import type { QuoteGroup, QuoteItem } from './types.ts';
+import { type Block, type Cell, column, row, table } from '../blocks/block.ts';
 
 type CustomerItem = CustomerBuild['items'][number];
 
@@ -10,36 +10,54 @@ type CustomerItem = CustomerBuild['items'][number];
  *
  * @param numbers - the number of an item in the drawing, by its key
  */
-export function quoteGroups(
-  figures: CustomerFigures,
+export function includedItems(
+  { build, price: { lines: all } }: CustomerFigures,
   numbers: ReadonlyMap<string, string>,
-): readonly QuoteGroup[] {
-  const { build } = figures;
+): readonly Block[] {
   const { yard, hull } = build;
-  const withTax = yard.tax.pricesInclude;
-  const lines = new Map(figures.price.lines.map((line) => [line.key, line]));
+  const { tax, showPrices: shown } = yard;
+  const lines = new Map(all.map((line) => [line.key, line]));
   const print = (items: readonly CustomerItem[]): string => {
     const priced = items.flatMap(({ key }) => lines.get(key) ?? []);
-    const amounts = priced.map((line) => (withTax ? line.priceWithTax : line.price));
+    const amounts = priced.map((line) => (tax.pricesInclude ? line.priceWithTax : line.price));
     const whole = sumMoney(amounts, build.currency);
     const free = isZero(whole) && priced.every(({ isFree }) => isFree);
     return free ? 'no charge' : formatMoney(whole, yard.locale);
   };
-  const shown = yard.showPrices;
-  return groupItems(build.items).map(({ name, items, isHull }) => ({
-    name: isHull ? hull.name : name,
+  const priced = (isShown: boolean, items: readonly CustomerItem[]): readonly string[] => {
+    if (shown === 'total') return [];
+    return [isShown ? print(items) : ''];
+  };
+  const heading = tax.pricesInclude ? `Price with ${tax.name}` : `Price before ${tax.name}`;
+  const columns = [
+    column('number', 'No.'),
+    column('text', 'Item'),
+    ...(shown === 'total' ? [] : [column('num', heading)]),
+  ];
+  const rows = groupItems(build.items).flatMap(({ name, items, isHull }) => [
     // The hull is one thing to its buyer: its shell and structure have one price between them.
-    price: shown === 'groups' || (shown === 'items' && isHull) ? print(items) : '',
-    items: isHull
-      ? []
-      : items.map((item) => ({
-          ...describeItem(item, build),
-          number: numbers.get(item.key) ?? '',
-          price: shown === 'items' ? print([item]) : '',
-        })),
-    includes: isHull ? hull.includes : [],
-  }));
+    row(
+      'group',
+      isHull ? hull.name : name,
+      ...priced(shown === 'groups' || (shown === 'items' && isHull), items),
+    ),
+    ...(isHull
+      ? includesRow(hull.includes)
+      : items.map((item) =>
+          row(
+            'plain',
+            numbers.get(item.key) ?? '',
+            itemCell(item, build),
+            ...priced(shown === 'items', [item]),
+          ),
+        )),
+  ]);
+  return table(columns, rows);
 }
+
+/** What comes without a line of its own. */
+export const includesRow = (includes: readonly string[]) =>
+  includes.length === 0 ? [] : [row('includes', '', { text: '', list: includes })];
 
 export interface ItemGroup {
   readonly name: string;
@@ -60,14 +78,14 @@ export function groupItems(items: readonly CustomerItem[]): readonly ItemGroup[]
   return [...groups.values()];
 }
 
-/** What an item is, in words for its buyer. */
-export function describeItem(
+/** What an item is, in words for its buyer: "2 × Bow seat", and what it is under it. */
+export function itemCell(
   { kind, name, description, quantity }: CustomerItem,
   build: CustomerBuild,
-): Pick<QuoteItem, 'name' | 'description' | 'quantity'> {
+): Cell {
   const made = { outboard: outboardSentence, trailer: trailerSentence };
-  const words = kind === 'outboard' || kind === 'trailer' ? made[kind](build) : description;
-  return { name, description: words ?? '', quantity: quantity > 1 ? `${quantity} ×` : '' };
+  const under = kind === 'outboard' || kind === 'trailer' ? made[kind](build) : description;
+  return { text: quantity > 1 ? `${quantity} × ${name}` : name, under: under ?? '' };
 }
 
 function outboardSentence({ outboard, yard }: CustomerBuild): string {

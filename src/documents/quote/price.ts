@@ -9,44 +9,46 @@ import {
   sumMoney,
 } from '../../money/index.ts';
 import { type Decimal, percentText } from '../../units/index.ts';
-import type { QuoteSum, QuoteView } from './types.ts';
+import { type Block, bareTable, column, type Row, row, words } from '../blocks/block.ts';
 import { sentence } from '../sections/words.ts';
 
 type Print = (money: Money) => string;
 
-/** The price of the whole: the drive-away price and the sums that lead to it, to the cent. */
-export function quotePrice(figures: CustomerFigures): QuoteView['price'] {
-  const { price, build } = figures;
-  const { tax, locale, showPrices } = build.yard;
-  const print: Print = (money) => formatMoney(money, locale);
-  const heading = tax.pricesInclude ? `Price with ${tax.name}` : `Price before ${tax.name}`;
+/** What the final price has inside it; nothing is left to add. */
+export function priceIncludes({ price, build }: CustomerFigures): string {
+  const print: Print = (money) => formatMoney(money, build.yard.locale);
   const within = isZero(price.charges) ? '' : ` and charges of ${print(price.charges)}`;
   const taxInAll = addMoney(price.tax, price.chargesTax);
-  return {
-    driveAway: print(price.driveAway),
-    includes: `Includes ${tax.name} of ${print(taxInAll)}${within}. Nothing is left to add.`,
-    heading: showPrices === 'total' ? '' : heading,
-    sums: [
-      ...(tax.pricesInclude
-        ? sumsWithTax(price, build, print)
-        : sumsBeforeTax(price, build, print)),
-      ...price.chargeLines.map((line) =>
-        part(
-          line.name,
-          isZero(line.tax) ? 'Passed on at cost' : `Passed on, with ${tax.name}`,
-          print(line.withTax),
-        ),
-      ),
-    ],
-    remarks: priceRemarks(figures, print),
-  };
+  return `Includes ${build.yard.tax.name} of ${print(taxInAll)}${within}. Nothing is left to add.`;
 }
+
+/** The sums that lead to the final price, to the cent, and what to know beside them. */
+export function priceSums(figures: CustomerFigures): readonly Block[] {
+  const { price, build } = figures;
+  const { tax, locale } = build.yard;
+  const print: Print = (money) => formatMoney(money, locale);
+  const rows = [
+    ...(tax.pricesInclude ? sumsWithTax(price, build, print) : sumsBeforeTax(price, build, print)),
+    ...price.chargeLines.map((line) =>
+      part(
+        line.name,
+        isZero(line.tax) ? 'Passed on at cost' : `Passed on, with ${tax.name}`,
+        print(line.withTax),
+      ),
+    ),
+    row('whole', 'Drive-away price', print(price.driveAway)),
+  ];
+  return [...bareTable(SUM_COLUMNS, rows), ...words('small', ...priceRemarks(figures, print))];
+}
+
+/** What, and how much. */
+export const SUM_COLUMNS = [column('head', 'What'), column('num', 'Amount')];
 
 function sumsWithTax(
   price: CustomerFigures['price'],
   build: CustomerFigures['build'],
   print: Print,
-): readonly QuoteSum[] {
+): readonly Row[] {
   const { name } = build.yard.tax;
   const between = [
     ...discountPart(price.discountWithTax, build, print),
@@ -67,7 +69,7 @@ function sumsBeforeTax(
   price: CustomerFigures['price'],
   build: CustomerFigures['build'],
   print: Print,
-): readonly QuoteSum[] {
+): readonly Row[] {
   const { name, rate } = build.yard.tax;
   const between = [
     ...discountPart(price.discount, build, print),
@@ -92,7 +94,7 @@ function discountPart(
   discount: Money,
   { order }: CustomerFigures['build'],
   print: Print,
-): readonly QuoteSum[] {
+): readonly Row[] {
   if (!order.discount || isZero(discount)) return [];
   return [part('Discount', order.discount.reason, `−${print(discount)}`)];
 }
@@ -101,18 +103,13 @@ function tradeInTaxPart(
   { tradeInTax }: CustomerFigures['price'],
   tax: string,
   print: Print,
-): readonly QuoteSum[] {
+): readonly Row[] {
   if (isZero(tradeInTax)) return [];
   const label = `${tax} not due on what is traded in`;
   return [part(label, 'Check with your accountant', `−${print(tradeInTax)}`)];
 }
 
-function signedPart(
-  label: string,
-  detail: string,
-  amount: Money,
-  print: Print,
-): readonly QuoteSum[] {
+function signedPart(label: string, detail: string, amount: Money, print: Print): readonly Row[] {
   if (isZero(amount)) return [];
   const text = isNegative(amount) ? `−${print(negated(amount))}` : print(amount);
   return [part(label, detail, text)];
@@ -145,16 +142,7 @@ function priceRemarks({ price, build }: CustomerFigures, print: Print): readonly
   ];
 }
 
-const sum = (label: string, amount: string): QuoteSum => ({
-  label,
-  detail: '',
-  amount,
-  kind: 'sum',
-});
+const sum = (label: string, amount: string): Row => row('sum', label, amount);
 
-const part = (label: string, detail: string, amount: string): QuoteSum => ({
-  label,
-  detail,
-  amount,
-  kind: 'part',
-});
+const part = (label: string, detail: string, amount: string): Row =>
+  row('part', { text: label, under: detail }, amount);

@@ -1,20 +1,27 @@
 import type { CustomerAlternative, CustomerBuild, CustomerFigures } from '../../figures/index.ts';
 import { formatMoney } from '../../money/index.ts';
 import { formatDate } from '../../units/index.ts';
-import { type DocumentHead, pdfName } from '../sections/head.ts';
+import {
+  type Block,
+  part,
+  picture,
+  row,
+  type Standing,
+  bareTable,
+  words,
+} from '../blocks/block.ts';
+import { type Letter, letterHead } from '../blocks/letter.ts';
 import { type BoatDrawing, drawBoat } from '../sections/boat-drawing.ts';
-import { type DeliveryOffer, glanceFacts } from './glance.ts';
-import { besideMethods, keyFigures } from './key-figures.ts';
-import { quoteGroups } from './items.ts';
-import { quotePrice } from './price.ts';
-import { quoteAlternatives } from './alternatives.ts';
-import { type EarlierRevision, quoteChanges } from './changes.ts';
-import { quoteFacts, quoteStanding, type Standing } from './standing.ts';
-import type { QuoteView } from './types.ts';
 import { methodNotes } from '../sections/method-notes.ts';
-import { shopHead } from '../sections/shop-head.ts';
 import { shouldKnow } from '../sections/told.ts';
-import { boatName, customerLines, sentence } from '../sections/words.ts';
+import { boatName, sentence } from '../sections/words.ts';
+import { optionsToConsider } from './alternatives.ts';
+import { type EarlierRevision, quoteChanges } from './changes.ts';
+import { type DeliveryOffer, glanceFacts } from './glance.ts';
+import { includedItems } from './items.ts';
+import { besideMethods, keyFigures } from './key-figures.ts';
+import { priceIncludes, priceSums, SUM_COLUMNS } from './price.ts';
+import { quoteFacts, quoteStanding } from './standing.ts';
 
 /** What the drawing of a quote is made with. */
 export interface QuoteOptions {
@@ -32,74 +39,79 @@ export interface QuoteOptions {
   readonly earlier?: EarlierRevision;
 }
 
-/** The customer's quote: what they get, what it weighs and carries, and one price with nothing left to add. */
-export function quoteView(
-  figures: CustomerFigures,
-  {
-    fontCss,
-    drawn = drawBoat(figures, fontCss),
-    revision,
-    alternatives = [],
-    delivery,
-    earlier,
-  }: QuoteOptions,
-): QuoteView {
-  const { build, price } = figures;
+/** The customer’s quote: what they get, what it weighs and carries, and one price with nothing left to add. */
+export function quoteView(figures: CustomerFigures, options: QuoteOptions): Letter {
+  const { build } = figures;
   const { order, yard, hull } = build;
+  const { revision, earlier, drawn = drawBoat(figures, options.fontCss) } = options;
   const standing = quoteStanding(build, revision);
   const rows = keyFigures(figures);
-  const { marked, methods } = methodNotes(rows, besideMethods(figures));
+  const { marked, methods } = methodNotes(rows, hull.ratings.basis, besideMethods(figures));
   return {
-    document: documentHead(build, standing, revision),
-    shop: shopHead(yard),
-    form: 'page one',
-    heading: `${titleWord(standing)}: ${boatName(build)}`,
+    ...quoteHead(build, standing, revision),
     facts: quoteFacts(build, standing, revision),
-    customer: customerLines(build),
-    standing,
+    heading: `${titleWord(standing)}: ${boatName(build)}`,
     lead: sentence(hull.sentence),
     told: sentence(order.boat.use),
-    glance: glanceFacts(figures, delivery),
-    profile: drawn.profile,
-    pictures: drawn.pictures,
-    price: quotePrice(figures),
-    shouldKnow: shouldKnow(figures.findings),
-    groups: quoteGroups(figures, drawn.numbers),
-    payments: price.payments.map(({ name, when, amount }) => ({
-      name,
-      when,
-      amount: formatMoney(amount, yard.locale),
-    })),
-    alternatives: quoteAlternatives(alternatives, figures),
-    figures: marked(rows),
-    methods,
-    basis: sentence(hull.ratings.basis),
-    notIncluded: notIncluded(build),
-    terms: yard.terms.map(sentence),
-    ...(earlier && { changes: quoteChanges(earlier, yard) }),
-    signatures:
-      standing.kind === 'offer' ? [`For ${order.customer.name}`, `For ${yard.shop.name}`] : [],
+    parts: [
+      ...part('page-one', '', ...pageOne(figures, standing, { ...options, drawn })),
+      ...shouldKnow(figures.findings),
+      ...part('drawing', '', ...drawn.pictures.map(picture)),
+      ...part('included', 'What is included', ...includedItems(figures, drawn.numbers)),
+      ...part('sums', 'How the price adds up', ...priceSums(figures)),
+      ...part('payments', 'Payments', ...payments(figures)),
+      ...part('figures', 'Key figures', ...marked(rows)),
+      ...part(
+        'alternatives',
+        'Options to consider',
+        ...optionsToConsider(options.alternatives ?? [], figures),
+      ),
+      ...(earlier ? quoteChanges(earlier, yard) : []),
+      ...part('not-included', 'What is not included', ...words('list', ...notIncluded(build))),
+      ...part(
+        'terms',
+        'Terms',
+        ...words('steps', ...yard.terms.map(sentence)),
+        ...signing(figures, standing),
+      ),
+      ...methods,
+    ],
   };
 }
 
-function documentHead(
+/** The boat, the price, and what a customer asks first. */
+function pageOne(
+  figures: CustomerFigures,
+  standing: Standing,
+  { drawn, delivery }: QuoteOptions & { readonly drawn: BoatDrawing },
+): readonly Block[] {
+  return [
+    picture(drawn.profile),
+    {
+      block: 'panel',
+      heading: 'Drive-away price',
+      value: formatMoney(figures.price.driveAway, figures.build.yard.locale),
+      words: [priceIncludes(figures)],
+      standing,
+    },
+    { block: 'facts', style: 'glance', facts: glanceFacts(figures, delivery) },
+  ];
+}
+
+function quoteHead(
   build: CustomerBuild,
   standing: Standing,
   revision: number | undefined,
-): DocumentHead {
+): ReturnType<typeof letterHead> {
   const { order, yard } = build;
   const issue = revision === undefined ? '' : `, revision ${revision}`;
-  const quote = `${titleWord(standing)} ${order.number}${issue}`;
-  const day = order.dates.quoted ?? order.dates.enquiry;
-  return {
-    title: `${quote}: ${boatName(build)}`,
-    lang: yard.locale,
+  return letterHead(build, {
+    pdf: 'quote',
+    name: `${titleWord(standing)} ${order.number}${issue}`,
     subject: `What ${order.customer.name} would get, what it weighs and carries, and one drive-away price`,
-    author: yard.shop.name,
-    runningHead: `${quote}, ${boatName(build)}`,
-    reference: `${quote}, ${formatDate(day, yard.locale)}`,
-    pdf: pdfName('quote', order.number, revision),
-  };
+    day: formatDate(order.dates.quoted ?? order.dates.enquiry, yard.locale),
+    revision,
+  });
 }
 
 /** What the sheet calls itself: a draft says so wherever its name stands. */
@@ -108,10 +120,36 @@ function titleWord({ kind }: Standing): string {
   return kind === 'closed' ? 'Closed quote' : 'Quote';
 }
 
+function payments({ price, build: { yard } }: CustomerFigures): readonly Block[] {
+  return bareTable(SUM_COLUMNS, [
+    ...price.payments.map(({ name, when, amount }) =>
+      row('plain', { text: name, under: when }, formatMoney(amount, yard.locale)),
+    ),
+    row('whole', 'Total', formatMoney(price.driveAway, yard.locale)),
+  ]);
+}
+
 function notIncluded({ yard, outboard, trailer }: CustomerBuild): readonly string[] {
   return [
     ...(outboard ? [] : ['An outboard']),
     ...(trailer ? [] : ['A trailer']),
     ...yard.notIncluded,
+  ];
+}
+
+/** Who signs; nobody signs what is not an offer. */
+function signing(
+  { build: { order, yard } }: CustomerFigures,
+  { kind }: Standing,
+): readonly Block[] {
+  if (kind !== 'offer') return [];
+  const parties = [`For ${order.customer.name}`, `For ${yard.shop.name}`];
+  return [
+    {
+      block: 'under',
+      style: 'signing',
+      heading: 'Agreed',
+      blocks: [{ block: 'signatures', parties }],
+    },
   ];
 }

@@ -1,8 +1,6 @@
 import type { CustomerBuild } from '../../figures/index.ts';
 import { addDays, formatDate } from '../../units/index.ts';
-import type { Fact, QuoteView } from './types.ts';
-
-export type Standing = QuoteView['standing'];
+import type { Field, Standing } from '../blocks/block.ts';
 
 /**
  * Whether the quote is a draft, an offer or closed: in a word, and in a sentence. Only what is issued is an offer, for
@@ -40,7 +38,7 @@ export function quoteFacts(
   { order, yard }: CustomerBuild,
   { kind }: Standing,
   revision: number | undefined,
-): readonly Fact[] {
+): readonly Field[] {
   const { enquiry, quoted } = order.dates;
   const day = (date: typeof enquiry): string => formatDate(date, yard.locale);
   return [

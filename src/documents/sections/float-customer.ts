@@ -2,7 +2,6 @@ import { conditionOf, type CustomerFigures } from '../../figures/index.ts';
 import { type Formatter, formatterOf } from '../../units/index.ts';
 import { ballastSentences } from './float-ballast-words.ts';
 import { conditionSentence, offsetSentence, placeWords } from './float-words.ts';
-import type { HandoverView } from '../handover/types.ts';
 import { found, type FoundFigure } from './method-notes.ts';
 
 /** Draught, freeboard and how it sits, for the quote; nothing when it was not computed afloat. */
@@ -39,10 +38,11 @@ export function floatKeyFigures(
   ];
 }
 
-/** How it floats, before its figures have their marks. */
-export type OwnersFloat = Omit<NonNullable<HandoverView['floats']>, 'figures'> & {
+/** How it floats: the figures, and each condition in a sentence. */
+export interface OwnersFloat {
   readonly figures: readonly FoundFigure[];
-};
+  readonly lines: readonly string[];
+}
 
 /** How it floats, for its owner; nothing when it was not computed afloat. */
 export function handoverFloat(figures: CustomerFigures): OwnersFloat | undefined {
@@ -64,7 +64,5 @@ export function handoverFloat(figures: CustomerFigures): OwnersFloat | undefined
       offsetSentence(figures, afloat),
       ...ballastSentences(figures, afloat),
     ],
-    caution:
-      'In still water. Waves, wind and movement take freeboard away: leave more than these figures need.',
   };
 }

@@ -1,4 +1,5 @@
 import { type MethodId, METHODS } from '../../figures/index.ts';
+import { type Block, bareTable, column, type Part, part, row, words } from '../blocks/block.ts';
 import { sentence } from './words.ts';
 
 /** A figure as it is composed: what it is, in a few words what it depends on, and the methods it was found by. */
@@ -17,46 +18,51 @@ export const found = (
   ...methods: readonly MethodId[]
 ): FoundFigure => ({ label, value, detail, methods });
 
-/** A figure as it is printed: its marks lead to the methods at the back. */
-export interface KeyFigure extends Omit<FoundFigure, 'methods'> {
-  readonly marks: string;
-}
-
-/** How figures were found: one paragraph a method, under its mark. */
-export interface MethodNote {
-  readonly mark: string;
-  readonly title: string;
-  readonly text: string;
-}
-
 /**
  * Marks from 1, in the order in which the figures first ask for a method.
  *
+ * @param basis - how the shop rates the hull
  * @param beside - what a method has to say of this boat alone
+ * @returns figures as a table with marks, and the part that the marks lead to
  */
 export function methodNotes(
   figures: readonly FoundFigure[],
-  beside: Partial<Record<MethodId, string>> = {},
+  basis: string,
+  beside: Partial<Record<MethodId, string>>,
 ): {
-  readonly marked: (figures: readonly FoundFigure[]) => readonly KeyFigure[];
-  readonly methods: readonly MethodNote[];
+  readonly marked: (figures: readonly FoundFigure[]) => readonly Block[];
+  readonly methods: readonly Part[];
 } {
   const ids = [...new Set(figures.flatMap(({ methods }) => methods))];
   return {
     marked: (rows) =>
-      rows.map(({ label, value, detail, methods }) => ({
-        label,
-        value,
-        detail,
-        marks: methods.map((id) => ids.indexOf(id) + 1).join(', '),
-      })),
-    methods: ids.map((id, index) => ({
-      mark: `${index + 1}`,
-      title: METHODS[id].title,
-      text: methodText(id, beside[id]),
-    })),
+      bareTable(
+        FIGURE_COLUMNS,
+        rows.map(({ label, value, detail, methods }) => {
+          const marks = methods.map((id) => ids.indexOf(id) + 1).join(', ');
+          return row('plain', { text: label, marks }, value, detail);
+        }),
+      ),
+    methods: part(
+      'how-found',
+      'How the figures were found',
+      ...words(
+        'plain',
+        `The small numbers beside the figures lead here. How the shop rates this hull: ${sentence(basis)} All figures are estimates until the boat is tested and weighed; they are not proof of compliance with any rule.`,
+      ),
+      ...words(
+        'methods',
+        ...ids.map((id) => ({ text: METHODS[id].title, under: methodText(id, beside[id]) })),
+      ),
+    ),
   };
 }
+
+const FIGURE_COLUMNS = [
+  column('head', 'Figure'),
+  column('value', 'Value'),
+  column('note', 'What it depends on'),
+];
 
 function methodText(id: MethodId, beside: string | undefined): string {
   const { how, source, validity, verify } = METHODS[id];

@@ -1,10 +1,18 @@
 import type { CustomerAlternative, CustomerFinding } from '../../figures/index.ts';
 import { safetyFindings, toldToCustomer } from '../../findings/index.ts';
+import { type Part, part, words } from '../blocks/block.ts';
 import { capital, sentence } from './words.ts';
 
 /** What a customer must know of a boat: every finding of safety, one paragraph a kind. */
-export const shouldKnow = (findings: readonly CustomerFinding[]): readonly string[] =>
-  toldFindings(safetyFindings(findings));
+export function shouldKnow(findings: readonly CustomerFinding[]): readonly Part[] {
+  const known = words('known', ...toldFindings(safetyFindings(findings)));
+  return part('should-know', 'What you should know', ...known, ...(known.length > 0 ? CHECK : []));
+}
+
+const CHECK = words(
+  'small',
+  'Estimated; verify by test and by weighing. Local rules and the plate on the boat come first.',
+);
 
 /** Findings in plain words, one paragraph a kind: what it means, then the figures of each; the gravest first. */
 export function toldFindings(findings: readonly CustomerFinding[]): readonly string[] {

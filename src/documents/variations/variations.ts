@@ -2,41 +2,11 @@ import type { CustomerFigures, CustomerVariation } from '../../figures/index.ts'
 import { type Account, priceChange } from '../../issued/index.ts';
 import { formatMoney, type Money } from '../../money/index.ts';
 import { addDays, formatterOf, formatDate, type IsoDate } from '../../units/index.ts';
-import { type DocumentHead, pdfName } from '../sections/head.ts';
-import type { Fact } from '../quote/types.ts';
-import { type ShopHead, shopHead } from '../sections/shop-head.ts';
+import { bareTable, type Block, type Field, part, type Part, row, words } from '../blocks/block.ts';
+import { type Letter, letterHead } from '../blocks/letter.ts';
+import { SUM_COLUMNS } from '../quote/price.ts';
 import { changeCautions } from '../sections/told.ts';
-import { boatName, customerLines, sentence, signedMass, signedMoney } from '../sections/words.ts';
-
-export interface VariationEntry {
-  /** "Variation 1". */
-  readonly number: string;
-  readonly name: string;
-  readonly added: readonly string[];
-  readonly removed: readonly string[];
-  readonly effects: readonly Fact[];
-  /** What stands in its way or should be known before it is signed. */
-  readonly cautions: readonly string[];
-  /** Who signed and when; empty: a place to sign. */
-  readonly agreed: string;
-}
-
-/** Changes after acceptance, each with its price, mass and date, and what the boat costs in the end. */
-export interface VariationsView {
-  readonly document: DocumentHead;
-  readonly shop: ShopHead;
-  readonly heading: string;
-  readonly lead: string;
-  readonly customer: readonly string[];
-  readonly variations: readonly VariationEntry[];
-  readonly account: readonly {
-    readonly label: string;
-    readonly amount: string;
-    readonly kind: string;
-  }[];
-  readonly promised: string;
-  readonly parties: readonly string[];
-}
+import { boatName, sentence, signedMass, signedMoney } from '../sections/words.ts';
 
 interface Varied {
   /** The boat as quoted. */
@@ -46,80 +16,85 @@ interface Varied {
 }
 
 /** The variation page of an order: for signature, and the account up to now. */
-export function variationsView({ quoted, variations, account }: Varied): VariationsView {
+export function variationsView({ quoted, variations, account }: Varied): Letter {
   const { build } = quoted;
   const { order, yard } = build;
-  const heading = `Variations to ${order.number}: ${boatName(build)}`;
+  const name = `Variations to ${order.number}`;
+  const promised = promisedText(quoted, variations);
   return {
-    document: {
-      title: heading,
-      lang: yard.locale,
+    ...letterHead(build, {
+      pdf: 'variations',
+      name,
       subject: `What changed after ${order.customer.name} accepted the quote, and what the boat costs now`,
-      author: yard.shop.name,
-      runningHead: `Variations to ${order.number}, ${boatName(build)}`,
-      reference: `Variations to ${order.number}`,
-      pdf: pdfName('variations', order.number),
-    },
-    shop: shopHead(yard),
-    heading,
+    }),
+    facts: [],
+    heading: `${name}: ${boatName(build)}`,
     lead: 'Each change is made only when both sides have signed it. Prices are with tax; masses and dates are estimates.',
-    customer: customerLines(build),
-    variations: variations.map((one) => entryOf(one, quoted)),
-    account: accountRows(account, yard.locale),
-    promised: promisedText(quoted, variations),
-    parties: [`For ${order.customer.name}`, `For ${yard.shop.name}`],
+    told: '',
+    parts: [
+      ...variations.flatMap((one) => changePart(one, quoted)),
+      ...part(
+        'account',
+        'Account',
+        ...accountTable(account, yard.locale),
+        ...(promised === '' ? [] : words('plain', promised)),
+      ),
+    ],
   };
 }
 
-function entryOf(one: CustomerVariation, quoted: CustomerFigures): VariationEntry {
+/** One change: what it does, what comes and goes, what to know, and who signed or is to sign. */
+function changePart(one: CustomerVariation, quoted: CustomerFigures): readonly Part[] {
+  const { order, yard } = quoted.build;
+  const { variation, number, added, removed } = one;
+  const parties = [`For ${order.customer.name}`, `For ${yard.shop.name}`];
+  const said = (what: string, names: readonly string[]): readonly string[] =>
+    names.length === 0 ? [] : [`${what}: ${names.join('; ')}.`];
+  return part(
+    `variation-${number}`,
+    `Variation ${number}: ${variation.name}`,
+    { block: 'facts', style: 'effects', facts: effectsOf(one, quoted) },
+    ...words('plain', ...said('Added', added), ...said('Removed', removed)),
+    ...words('known', ...changeCautions(one)),
+    ...(variation.agreed
+      ? words(
+          'signed',
+          `Signed on ${formatDate(variation.agreed.date, yard.locale)} by ${variation.agreed.by}.`,
+        )
+      : [{ block: 'signatures', parties } as const]),
+  );
+}
+
+function effectsOf(one: CustomerVariation, quoted: CustomerFigures): readonly Field[] {
   const { yard } = quoted.build;
-  const { variation, number, added, removed, differences } = one;
-  const format = formatterOf(yard);
+  const { variation, differences } = one;
   const change = priceChange(one, quoted);
   const mass = differences?.massOnTrailer;
-  return {
-    number: `Variation ${number}`,
-    name: variation.name,
-    added,
-    removed,
-    effects: [
-      { label: 'Asked for', value: formatDate(variation.asked, yard.locale) },
-      {
-        label: 'Drive-away price',
-        value: change
-          ? signedMoney(change, yard.locale)
-          : 'not computed: it cannot be built like this',
-      },
-      {
-        label: 'Mass',
-        value: mass === undefined ? 'not computed' : signedMass(mass, format),
-      },
-      { label: 'Promised date', value: daysText(variation.days) },
-    ],
-    cautions: changeCautions(one),
-    agreed: variation.agreed
-      ? `Signed on ${formatDate(variation.agreed.date, yard.locale)} by ${variation.agreed.by}.`
-      : '',
-  };
+  return [
+    { label: 'Asked for', value: formatDate(variation.asked, yard.locale) },
+    {
+      label: 'Drive-away price',
+      value: change
+        ? signedMoney(change, yard.locale)
+        : 'not computed: it cannot be built like this',
+    },
+    {
+      label: 'Mass',
+      value: mass === undefined ? 'not computed' : signedMass(mass, formatterOf(yard)),
+    },
+    { label: 'Promised date', value: daysText(variation.days) },
+  ];
 }
 
-function accountRows(account: Account, locale: string): VariationsView['account'] {
+function accountTable(account: Account, locale: string): readonly Block[] {
   const print = (amount: Money): string => formatMoney(amount, locale);
-  return [
-    {
-      label: `Quote, revision ${account.revision}, drive-away price`,
-      amount: print(account.quoted),
-      kind: 'sum',
-    },
-    ...account.agreed.map(({ name, change }) => ({
-      label: name,
-      amount: signedMoney(change, locale),
-      kind: 'part',
-    })),
-    { label: 'Drive-away price with what was agreed', amount: print(account.total), kind: 'whole' },
-    { label: 'Received', amount: print(account.received), kind: 'part' },
-    { label: 'Still to pay', amount: print(account.toPay), kind: 'whole' },
-  ];
+  return bareTable(SUM_COLUMNS, [
+    row('sum', `Quote, revision ${account.revision}, drive-away price`, print(account.quoted)),
+    ...account.agreed.map(({ name, change }) => row('part', name, signedMoney(change, locale))),
+    row('whole', 'Drive-away price with what was agreed', print(account.total)),
+    row('part', 'Received', print(account.received)),
+    row('whole', 'Still to pay', print(account.toPay)),
+  ]);
 }
 
 function promisedText(
