@@ -66,12 +66,12 @@ const FIGURE_COLUMNS = [
 
 function methodText(id: MethodId, beside: string | undefined): string {
   const { how, source, validity, verify } = METHODS[id];
-  const parts = [
+  const said = [
     how,
     beside ?? '',
     `Source: ${sentence(source)}`,
     validity === '' ? '' : `Holds for: ${sentence(validity)}`,
     verify,
   ];
-  return parts.filter((part) => part !== '').join(' ');
+  return said.filter((one) => one !== '').join(' ');
 }
