@@ -1,8 +1,8 @@
 // @ts-check
-// The layers of src/, from the ground up. Each rule says why it exists and how to mend a break;
+// The layers of src/, from the ground up. Each rule says why it exists and how to fix a break;
 // tests/house/layers-gate.test.ts plants a break of every rule and sees the rule catch it.
 
-const GROUND = 'units|maths|money|findings';
+const GROUND = 'words|units|maths|money|findings';
 const ROOMS = 'price|mass|float|performance|limits|electrics|laminate|tow';
 const SHELL = 'site|print|cli';
 const EVERY_FOLDER = `${GROUND}|schema|read|resolve|derive|${ROOMS}|figures|verify|issued|plan|draw|documents|${SHELL}`;
@@ -43,9 +43,9 @@ const BELOW_SHELL = `${BELOW_DOCUMENTS}|documents`;
 const levels = [
   looksDown(
     'ground-stands-alone',
-    'units|maths|findings',
+    'units|maths|findings|words',
     '',
-    'Everything stands on units/, maths/ and findings/, so they stand on nothing of ours. Move what they need into them, or the need out of them.',
+    'Everything stands on units/, maths/, findings/ and words/, so they stand on nothing of ours. Move what they need into them, or the need out of them.',
   ),
   looksDown(
     'money-imports-units-only',

@@ -55,7 +55,10 @@ export async function build({
 /** The text of an order's figures.json, with what was agreed. */
 export function figuresText(figures: Figures, { overview }: LoadedWorkspace): string {
   const account = overview.orders.find(({ entry }) => entry.figures === figures)?.account;
-  const data = { ...figuresData(figures), ...(account && toData(accountFacts(account))) };
+  const data = {
+    ...figuresData(figures),
+    ...(account && toData(accountFacts(account), figures.build.yard)),
+  };
   return `${JSON.stringify(data, undefined, 2)}\n`;
 }
 

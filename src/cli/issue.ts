@@ -13,6 +13,7 @@ import { type IsoDate, parseIsoDate } from '../units/index.ts';
 import type { CommandOptions } from './commands.ts';
 import { EXIT } from './exit.ts';
 import { allFindings, noSuchOrder, loadWorkspace, type LoadedWorkspace } from './load.ts';
+import { editedData, type Edition } from '../words/index.ts';
 import { printSealings } from './print-documents.ts';
 import { refuse } from './refuse.ts';
 import { reportFindings } from './report.ts';
@@ -42,7 +43,10 @@ export async function issue({ workspace, number, on }: CommandOptions<'issue'>):
   const revision = (before?.revision ?? 0) + 1;
   const view = viewOf(loaded, entry, figures, before);
   const inputs = inputsOf(loaded, entry.order.file);
-  if (before && (isOfTheSameFiles(before, inputs) || saysTheSame(before, view))) {
+  if (
+    before &&
+    (isOfTheSameFiles(before, inputs) || saysTheSame(before, view, figures.build.yard))
+  ) {
     process.stdout.write(
       `${number} says what revision ${before.revision} says; nothing to issue\n`,
     );
@@ -54,7 +58,7 @@ export async function issue({ workspace, number, on }: CommandOptions<'issue'>):
       view,
       date: figures.build.order.dates.quoted ?? day,
       line: { number, revision, day, written },
-      json: Buffer.from(canonicalWithDigest(content)),
+      json: Buffer.from(canonicalWithDigest(editedData(content, figures.build.yard))),
     },
   ]);
   if (typeof sealings === 'string') return refuse('issue', sealings, EXIT.findings);
@@ -141,11 +145,11 @@ const isOfTheSameFiles = (
 ): boolean => canonicalWithDigest(before) === canonicalWithDigest(inputs);
 
 /** True when nothing but the number of the revision would be another. */
-function saysTheSame({ view: before }: IssuedQuote, view: Letter): boolean {
+function saysTheSame({ view: before }: IssuedQuote, view: Letter, edition: Edition): boolean {
   return (
     isKeptQuote(before) &&
     before.parts !== undefined &&
-    canonicalWithDigest(wordsOf(before)) === canonicalWithDigest(wordsOf(view))
+    canonicalWithDigest(wordsOf(before)) === canonicalWithDigest(editedData(wordsOf(view), edition))
   );
 }
 

@@ -1,4 +1,8 @@
 import { type Finding, renderFinding } from '../findings/index.ts';
+import { inEdition } from '../words/index.ts';
+
+/** On the terminal our own words are those of the program. */
+const TERMINAL = { locale: 'en-GB' };
 
 /** Prints findings for a person, errors last so that they are what stays on the screen. */
 export function reportFindings(
@@ -7,7 +11,8 @@ export function reportFindings(
 ): void {
   const weight = { note: 0, warning: 1, error: 2 } as const;
   const sorted = findings.toSorted((a, b) => weight[a.severity] - weight[b.severity]);
-  for (const finding of sorted) process.stdout.write(`${renderFinding(finding, sources)}\n\n`);
+  for (const finding of sorted)
+    process.stdout.write(`${inEdition(renderFinding(finding, sources), TERMINAL)}\n\n`);
   const counted = (['error', 'warning', 'note'] as const).map((severity) => {
     const count = findings.filter((one) => one.severity === severity).length;
     return `${count} ${severity}${count === 1 ? '' : 's'}`;

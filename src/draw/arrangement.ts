@@ -31,7 +31,7 @@ const PAD = KEY_RADIUS + 1.5;
 const MAX_HEIGHT = 190;
 
 /**
- * The boat from her starboard side and, on the same scale below it, from above; bow to the right, with a numbered
+ * The boat from the starboard side and, on the same scale below it, from above; bow to the right, with a numbered
  * key at each item in both views.
  *
  * @returns a sheet 180 mm wide
@@ -163,8 +163,8 @@ function water(height: number, { up, side }: Layout): string {
 }
 
 function altText({ hull, lengthText, items, outboard, waterline }: ArrangementInput): string {
-  const drive = outboard ? ', with her outboard' : '';
-  const afloat = waterline === undefined ? '' : ', with her waterline';
+  const drive = outboard ? ', with its outboard' : '';
+  const afloat = waterline === undefined ? '' : ', with its waterline';
   const listed = items.map(({ number, name }) => `${number} ${name}`).join('; ');
   const keys = listed === '' ? '' : ` Numbered in both: ${listed}.`;
   return (

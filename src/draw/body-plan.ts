@@ -50,7 +50,7 @@ export function drawBodyPlan({ hull, waters = [], fontCss }: BodyPlanInput): Dra
     words('Aft of amidships', plan.box.left, 3.2, { fill: INK.quiet }),
     words('Forward of amidships', plan.box.right, 3.2, { fill: INK.quiet, 'text-anchor': 'end' }),
     words(
-      `grid of ${measured(measure.sectionStep, measure)} ${measure.unit} from baseline and centreline; stations in ${measure.unit} forward of the transom`,
+      `grid of ${measured(measure.sectionStep, measure)} ${measure.unit} from baseline and {centreline}; stations in ${measure.unit} forward of the transom`,
       plan.box.left,
       plan.box.bottom + 7.4,
       { fill: INK.quiet },
@@ -58,7 +58,7 @@ export function drawBodyPlan({ hull, waters = [], fontCss }: BodyPlanInput): Dra
     lineLegend(names, plan.box.left, plan.box.bottom + BELOW),
   ];
   const alt =
-    `Body plan of the ${hull.name}: her sections at ${stations.length} stations, ` +
+    `Body plan of the ${hull.name}: its sections at ${stations.length} stations, ` +
     `${stern.length} aft of amidships on the left and ${bow.length} forward of it on the right.${surfaceWords(names)}`;
   const height = plan.box.bottom + BELOW + names.length * LEGEND_STEP + (names.length > 0 ? 1 : 0);
   return sheet({ width: WIDTH, height, alt, fontCss, body });

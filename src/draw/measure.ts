@@ -22,7 +22,7 @@ const { mm: MILLIMETRE } = UNIT_KINDS.length;
 
 const METRIC: Measure = {
   ...QUANTITIES.dimension.metric,
-  rulerUnit: 'metres',
+  rulerUnit: '{metres}',
   placingStep: 500 * MILLIMETRE,
   sectionStep: 100 * MILLIMETRE,
   rulerStep: 1,

@@ -35,7 +35,7 @@ const BEHIND = 0.7;
 const TEXT = 3;
 
 /**
- * The boat on her trailer from the side, the ball on the right, with winch post, axle and where the load stands.
+ * The boat on its trailer from the side, the ball on the right, with winch post, axle and where the load stands.
  *
  * @returns a sheet 180 mm wide; distances along the trailer are to scale, the trailer itself is a sketch
  */
@@ -61,7 +61,7 @@ export function drawOnTrailer(input: OnTrailerInput): Drawing {
     }),
     ...dimensions(input, road, ground),
   ];
-  const alt = `${hull.name} on her trailer from the side, the tow ball on the right. ${texts.winchPost}; ${texts.axle}; ${texts.centre}. ${texts.ball}; ${texts.axles}.`;
+  const alt = `${hull.name} on its trailer from the side, the tow ball on the right. ${texts.winchPost}; ${texts.axle}; ${texts.centre}. ${texts.ball}; ${texts.axles}.`;
   return sheet({ width: WIDTH, height: ground + 27, alt, fontCss, body });
 }
 

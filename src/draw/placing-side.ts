@@ -24,7 +24,7 @@ const note = ({ unit }: Measure): string =>
   `Along: ${unit} forward of the transom. Up: ${unit} from the baseline.`;
 
 /**
- * The boat from her starboard side for the workshop: a grid from the transom and the baseline with rulers in
+ * The boat from the starboard side for the workshop: a grid from the transom and the baseline with rulers in
  * millimetres, a cross at each item's place, and its number beside the cross. Black on white.
  *
  * @returns a sheet 180 mm wide
@@ -49,7 +49,7 @@ export function drawPlacingSide(input: PlacingInput): Drawing {
     return `${number} ${name}, ${measured(at.z, measure)} ${unit} ${way} the baseline`;
   });
   const listed = each.length > 0 ? ` ${each.join('; ')}.` : '';
-  const alt = `The ${hull.name} from her starboard side, bow to the right, on a grid of ${measured(measure.placingStep, measure)} ${unit} from the transom and the baseline.${listed}`;
+  const alt = `The ${hull.name} from the starboard side, bow to the right, on a grid of ${measured(measure.placingStep, measure)} ${unit} from the transom and the baseline.${listed}`;
   return sheet({ width: WIDTH, height: box.bottom + RULERS.below, alt, fontCss, body });
 }
 

@@ -26,7 +26,7 @@ export interface PlacingInput {
 
 const MAX_HEIGHT = 200;
 const note = ({ unit }: Measure): string =>
-  `Along: ${unit} forward of the transom. Across: ${unit} from the centreline, P to port, S to starboard.`;
+  `Along: ${unit} forward of the transom. Across: ${unit} from the {centreline}, P to port, S to starboard.`;
 
 /**
  * The plan view for the workshop: a grid from the transom and the centreline with rulers, a cross at
@@ -75,11 +75,11 @@ function altText(hull: HullShape, items: readonly DrawnItem[]): string {
   const { unit } = measure;
   const each = items.map(({ number, name: item, at }) => {
     const aft = at.x < 0 ? 'behind' : 'forward of';
-    const side = Math.abs(at.y) < 0.0005 ? 'on the centreline' : offCentre(at.y, measure);
+    const side = Math.abs(at.y) < 0.0005 ? 'on the {centreline}' : offCentre(at.y, measure);
     return `${number} ${item}, ${measured(at.x, measure)} ${unit} ${aft} the transom, ${side}`;
   });
   const listed = each.length > 0 ? ` ${each.join('; ')}.` : '';
-  return `Plan view of the ${hull.name}, bow to the right, on a grid of ${measured(measure.placingStep, measure)} ${unit} from the transom and the centreline.${listed}`;
+  return `Plan view of the ${hull.name}, bow to the right, on a grid of ${measured(measure.placingStep, measure)} ${unit} from the transom and the {centreline}.${listed}`;
 }
 
 const offCentre = (y: number, measure: Measure): string =>

@@ -45,7 +45,7 @@ export const LEGEND_HEIGHT = 6;
 
 const ENTRIES: readonly { readonly kind: BarKind; readonly text: string; readonly wide: number }[] =
   [
-    { kind: 'mould', text: 'in the mould', wide: 27 },
+    { kind: 'mould', text: 'in the {mould}', wide: 27 },
     { kind: 'cure', text: 'curing', wide: 20 },
     { kind: 'fit', text: 'fitting out, wiring, engine', wide: 43 },
     { kind: 'trial', text: 'trial and handover', wide: 34 },

@@ -158,6 +158,6 @@ function sentenceOf({ name, marks }: PowerLine, format: Formatter): string {
     ({ speed, power, ordered }) =>
       `${format.finePower(power)} ${format.speed(speed)}${ordered ? ', as ordered' : ''}`,
   );
-  const told = said.length === 0 ? 'no outboard planes her' : said.join('; ');
+  const told = said.length === 0 ? 'no outboard makes it plane' : said.join('; ');
   return `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${told}.`;
 }

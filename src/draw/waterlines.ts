@@ -33,7 +33,7 @@ const TOP = 4;
 const BEYOND = 0.15;
 
 /**
- * The boat from her starboard side, keel level, with the surface of the water in up to three conditions.
+ * The boat from the starboard side, keel level, with the surface of the water in up to three conditions.
  *
  * @returns a sheet 180 mm wide
  */
@@ -55,7 +55,7 @@ export function drawWaterlines({ hull, outboard, waters, fontCss }: WaterlinesIn
     ),
   ];
   const alt =
-    `The ${hull.name} from her starboard side with the surface of the water: ` +
+    `The ${hull.name} from the starboard side with the surface of the water: ` +
     `${shown.map(({ name }, index) => `${letterOf(index)}, ${name}`).join('; ')}.`;
   const height = legendTop + shown.length * LEGEND_STEP + 2;
   return sheet({ width: WIDTH, height, alt, fontCss, body });

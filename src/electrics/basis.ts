@@ -11,13 +11,13 @@ export const ELECTRICS_BASIS = {
   },
   battery: {
     method: 'Daily budget over the usable share of the bank; hours at a current by Peukert’s law.',
-    validity: 'New batteries at 25 °C; the maker’s data sheet goes first.',
+    validity: 'New batteries at 25 °C; follow the maker’s data sheet.',
     caution:
       'Estimated to Peukert’s law (emptied faster, a battery gives less); verify by a discharge test.',
   },
   starter: {
     method: 'Starter cable by ABYC E-11 voltage drop while cranking.',
-    validity: 'Cranking for seconds only; the engine maker’s cable table goes first.',
+    validity: 'Cranking for seconds only; follow the engine maker’s cable table.',
     caution: 'Estimated to ABYC E-11; verify by the voltage at the starter while cranking.',
   },
 } as const satisfies Readonly<Record<string, Basis>>;

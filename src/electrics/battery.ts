@@ -40,7 +40,7 @@ export function hoursUntilFlat(
   { ratedAmpereHours, ratingHours, peukert }: BatteryBank,
   current: Amperes,
 ): number | NotComputed {
-  if (!(current > 0)) return { notComputed: 'a bank that nothing draws from is never flat' };
+  if (!(current > 0)) return { notComputed: 'nothing uses this bank' };
   return ratingHours * (ratedAmpereHours / (current * ratingHours)) ** peukert;
 }
 
@@ -131,7 +131,7 @@ export function hoursToCharge(charge: {
 }): number | NotComputed {
   const into = charge.charging - charge.drawn;
   if (!(into > 0 && charge.efficiency > 0)) {
-    return { notComputed: 'the sources do not give more than the boat draws' };
+    return { notComputed: 'the the sources do not give more than the boat uses' };
   }
   return charge.used / (into * charge.efficiency);
 }

@@ -15,7 +15,7 @@ import { PROTECTION_RATINGS } from './wire-table.ts';
 const COLOURS: Readonly<Record<Purpose, string>> = {
   feeder: 'red',
   starting: 'yellow with red stripe',
-  'navigation-lights': 'dark grey',
+  'navigation-lights': 'dark {grey}',
   'cabin-lights': 'dark blue',
   pump: 'brown',
   blower: 'brown with yellow stripe',

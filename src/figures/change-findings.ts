@@ -29,7 +29,7 @@ export function notRemoved(
     finding('UNKNOWN_ID', place, {
       received: `${option}, which the order ${lacks}`,
       expected: 'an option of the order',
-      mend: 'Take it out of remove:',
+      remedy: 'Take it out of remove:',
     }),
   );
 }

@@ -12,8 +12,8 @@ export type CodeFacts = {
   readonly severity: Severity;
   /** What a person is told happened. */
   readonly means: string;
-  /** What mends it, when the finding itself has nothing more exact to say. */
-  readonly mend: string;
+  /** What remedies it, when the finding itself has nothing more exact to say. */
+  readonly remedy: string;
   /**
    * A quote with such a finding is not issued; unless allowed: or an order whose `allow:` names the code, with who
    * allows it and why.

@@ -5,37 +5,37 @@ export const FLOAT_CODES = {
   LINES_UNSOUND: {
     severity: 'error',
     audience: 'workshop',
-    means: 'The lines of a hull close to no shape that could float',
-    mend: 'Correct the cross-sections named, from the transom forward and from keel to sheer',
+    means: 'The lines of a hull do not close to a shape that could float',
+    remedy: 'Correct the cross-sections named, from the transom forward and from keel to sheer',
   },
   LINES_ODD: {
     severity: 'warning',
     audience: 'workshop',
-    means: 'The lines of a hull are unusual in a way that a slip of the pen would make',
-    mend: 'Look at the cross-section named; keep it if it is as drawn',
+    means: 'The lines of a hull look like a typing mistake',
+    remedy: 'Look at the cross-section named; keep it if it is as drawn',
   },
   LINES_DIFFER: {
     severity: 'warning',
     audience: 'workshop',
     means:
       'The lines of a hull differ by more than 2 % from the dimensions or the volume that are declared',
-    mend: 'Measure again, then correct the lines or what is declared',
+    remedy: 'Measure again, then correct the lines or what is declared',
   },
   FLOAT_SWAMPED: {
     severity: 'error',
     audience: 'customer',
     safety: true,
     toCustomer: 'Loaded as ordered and lying still, the boat is estimated to take in water',
-    means: 'Loaded as ordered she takes water aboard at rest',
-    mend: 'Take something out, lower the number of people, or choose a larger hull',
+    means: 'Loaded as ordered, the boat takes in water at rest',
+    remedy: 'Take something out, lower the number of people, or choose a larger hull',
   },
   FLOAT_NOT_UPRIGHT: {
     severity: 'error',
     audience: 'customer',
     safety: true,
     toCustomer: 'Loaded as ordered and lying still, the boat is estimated not to stay upright',
-    means: 'Loaded as ordered she does not come to rest upright',
-    mend: 'Bring weight lower and nearer to the centreline',
+    means: 'Loaded as ordered, the boat does not come to rest upright',
+    remedy: 'Bring weight lower and nearer to the {centreline}',
   },
   FLOAT_LOLLS: {
     severity: 'warning',
@@ -43,8 +43,8 @@ export const FLOAT_CODES = {
     safety: true,
     toCustomer:
       'The boat is estimated not to stand upright by itself: it leans to one side until it steadies',
-    means: 'Upright she has no stability of her own and leans until she finds some',
-    mend: 'Bring weight lower, or take something heavy and high out of the boat',
+    means: 'Upright, the boat has no stability: it leans to one side until it steadies',
+    remedy: 'Bring weight lower, or take something heavy and high out of the boat',
   },
   TRIM_OUT_OF_BAND: {
     severity: 'warning',
@@ -52,14 +52,15 @@ export const FLOAT_CODES = {
     toCustomer:
       'Fully loaded and lying still, one end of the boat is estimated to lie lower than suits this hull',
     figures: '{received}. Suitable: {expected}',
-    means: 'At rest, fully loaded, she trims further than her hull likes',
-    mend: 'Move weight forward or aft',
+    means: 'At rest, fully loaded, the boat trims more than the hull file allows',
+    remedy: 'Move weight forward or aft',
   },
   ITEMS_IN_ONE_PLACE: {
     severity: 'warning',
     audience: 'workshop',
     means: 'Two items of known size stand in one another as they are placed',
-    mend: 'Give one of them another place with at: in the order, or take one out; when one is meant to stand in the other, say so with within: in the catalogue',
+    remedy:
+      'Give one of them another place with at: in the order, or take one out; when one is meant to stand in the other, say so with within: in the catalogue',
   },
   LIST_AT_REST: {
     severity: 'warning',
@@ -67,8 +68,8 @@ export const FLOAT_CODES = {
     safety: true,
     toCustomer: 'Fully loaded and lying still, the boat is estimated to lean to one side',
     figures: WITH_LIMIT,
-    means: 'At rest, fully loaded, she leans to one side',
-    mend: 'Move weight to the other side',
+    means: 'At rest, fully loaded, the boat leans to one side',
+    remedy: 'Move weight to the other side',
   },
   OFFSET_LOAD_OVER: {
     severity: 'warning',
@@ -78,8 +79,9 @@ export const FLOAT_CODES = {
       'With everyone on one side the boat is estimated to take in water, turn over or lean further than the limit: keep people seated and spread out',
     figures: WITH_LIMIT,
     means:
-      'With everyone on one side she leans further, or has less freeboard left, than is allowed',
-    mend: 'Lower the number of people, or seat them lower and nearer to the centreline; confirm by test',
+      'With everyone on one side, the boat leans more, or has less freeboard left, than is allowed',
+    remedy:
+      'Lower the number of people, or seat them lower and nearer to the {centreline}; confirm by test',
   },
   CROWD_AFT_SWAMPS: {
     severity: 'warning',
@@ -88,13 +90,13 @@ export const FLOAT_CODES = {
     toCustomer: 'With everyone at the stern the boat is estimated to take in water or turn over',
     figures: '{received}',
     means: 'With everyone aft water comes aboard',
-    mend: 'Lower the number of people, or choose a lighter outboard; confirm by test',
+    remedy: 'Lower the number of people, or choose a lighter outboard; confirm by test',
   },
   TANK_OUTSIDE_HULL: {
     severity: 'error',
     audience: 'workshop',
     means: 'A ballast tank lies outside the hull',
-    mend: 'Correct from:, to: and top: of the tank against the lines of the hull',
+    remedy: 'Correct from:, to: and top: of the tank against the lines of the hull',
   },
   TANK_DOES_NOT_DRAIN: {
     severity: 'warning',
@@ -104,7 +106,7 @@ export const FLOAT_CODES = {
       'Water in the ballast tank is estimated to stay aboard under way, so that the boat stays heavier and lower in the water',
     figures: '{received}',
     means: 'A ballast tank does not empty by itself under way',
-    mend: 'Lower the outlet, or give the tank a vent',
+    remedy: 'Lower the outlet, or give the tank a vent',
   },
   GROWTH_OVER_LIMIT: {
     severity: 'warning',
@@ -113,8 +115,9 @@ export const FLOAT_CODES = {
     toCustomer:
       'What is added to the boat over the years may take it past one of its limits: ask us before you add anything heavy',
     figures: WITH_LIMIT,
-    means: 'What the shop allows its boats to put on over their lives takes her past a limit',
-    mend: 'Leave her more room, or tell the customer how much she may put on',
+    means:
+      'The weight that the shop allows its boats to gain over the years takes this one past a limit',
+    remedy: 'Leave more margin, or tell the customer how much weight the boat may gain',
   },
   FOAM_SHORT: {
     severity: 'warning',
@@ -124,7 +127,7 @@ export const FLOAT_CODES = {
       'The buoyancy foam is estimated to be too little to hold the boat up as it should when it is full of water',
     figures: '{received}. Needed: {expected}',
     means: 'The buoyancy foam is less than the method for swamped boats asks for',
-    mend: 'Fit more foam, high and near the sides; verify by a swamping test',
+    remedy: 'Fit more foam, high and near the sides; verify by a swamping test',
   },
   FLOTATION_RULE_NOT_APPLICABLE: {
     severity: 'note',
@@ -133,6 +136,6 @@ export const FLOAT_CODES = {
     toCustomer:
       'Our method for buoyancy foam does not cover this hull, so it does not say whether the boat stays up when it is full of water',
     means: 'The method for the foam of swamped boats does not cover this hull',
-    mend: 'Have a qualified person say what buoyancy she needs',
+    remedy: 'Have a qualified person say what buoyancy it needs',
   },
 } as const satisfies Readonly<Record<string, CodeFacts>>;

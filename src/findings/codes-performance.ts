@@ -9,7 +9,7 @@ export const PERFORMANCE_CODES = {
       'With this load the outboard is estimated to be too weak to lift the boat onto the plane',
     figures: '{received}',
     means: 'The outboard is too weak to lift the boat onto the plane, loaded as ordered',
-    mend: 'Choose a stronger outboard, carry less, or tell the customer',
+    remedy: 'Choose a stronger outboard, carry less, or tell the customer',
   },
   MAY_PORPOISE: {
     severity: 'warning',
@@ -19,7 +19,8 @@ export const PERFORMANCE_CODES = {
       'At full throttle the bow may begin to rise and fall by itself and throw people about: slow down if it does',
     figures: WITH_LIMIT,
     means: 'At full throttle the boat may begin to porpoise',
-    mend: 'Give batteries or gear places further forward in the order; on the trial trim the outboard in and look for it',
+    remedy:
+      'Give batteries or gear places further forward in the order; on the trial trim the outboard in and look for it',
   },
   BOW_MOTOR_WEAK: {
     severity: 'warning',
@@ -28,7 +29,7 @@ export const PERFORMANCE_CODES = {
       'The bow motor is estimated to be too weak to hold the boat in the wind and current that the shop allows for',
     figures: '{received}. Needed: {expected}',
     means: 'The bow motor cannot hold the boat against the wind and current that the yard names',
-    mend: 'Choose a stronger motor, or tell the customer in how much wind it holds',
+    remedy: 'Choose a stronger motor, or tell the customer in how much wind it holds',
   },
   SPEED_METHODS_DIFFER: {
     severity: 'note',
@@ -36,15 +37,15 @@ export const PERFORMANCE_CODES = {
     toCustomer:
       'Two ways of estimating the speed differ by more than a fifth: take the speed for a guess until the trial',
     means: 'Two methods differ by more than a fifth on the speed',
-    mend: 'Tell the customer that the speed is a guess until the trial',
+    remedy: 'Tell the customer that the speed is a guess until the trial',
   },
   OUTSIDE_METHOD_RANGE: {
     severity: 'note',
     audience: 'customer',
     toCustomer:
-      'The speed is estimated outside the range that the method was made for: take it for a guess until the trial',
+      'The speed is estimated outside the range that the method was made for: a rough guess only until the trial',
     means: 'A speed is estimated outside the range that its method was made for',
-    mend: 'Tell the customer that the speed is a guess until the trial',
+    remedy: 'Tell the customer that the speed is a guess until the trial',
   },
   PEOPLE_OVER_METHOD: {
     severity: 'error',
@@ -53,7 +54,8 @@ export const PERFORMANCE_CODES = {
     toCustomer: 'More people are to go aboard than one of our methods is estimated to allow',
     figures: '{received} people. Limit: {expected}',
     means: 'More people are ordered for than a method that the yard goes by allows',
-    mend: 'Lower the number of people or take something out; or prove more by a test and take the method out of the yard file',
+    remedy:
+      'Lower the number of people or take something out; or prove more by a test and take the method out of the yard file',
   },
   POWER_OVER_METHOD: {
     severity: 'error',
@@ -62,7 +64,8 @@ export const PERFORMANCE_CODES = {
     toCustomer: 'The outboard has more power than one of our methods is estimated to allow',
     figures: WITH_LIMIT,
     means: 'The outboard has more power than a method that the yard goes by allows',
-    mend: 'Choose a smaller outboard; or prove more by a test and take the method out of the yard file',
+    remedy:
+      'Choose a smaller outboard; or prove more by a test and take the method out of the yard file',
   },
   LOAD_OVER_METHOD: {
     severity: 'error',
@@ -71,7 +74,8 @@ export const PERFORMANCE_CODES = {
     toCustomer: 'The boat is estimated to carry more than one of our methods allows',
     figures: WITH_LIMIT,
     means: 'The order carries more than a method that the yard goes by allows',
-    mend: 'Take something out or lower the number of people; or prove more by a test and take the method out of the yard file',
+    remedy:
+      'Take something out or lower the number of people; or prove more by a test and take the method out of the yard file',
   },
   STERN_FREEBOARD_LOW: {
     severity: 'warning',
@@ -81,7 +85,8 @@ export const PERFORMANCE_CODES = {
       'With the outboard on and nobody aboard, the stern is estimated to lie low: a wave from behind may come in',
     figures: '{received} above the water. Limit: {expected}',
     means: 'With the outboard on and nobody aboard, an opening at the stern is close to the water',
-    mend: 'Choose a lighter outboard, move batteries and tanks forward, or close the opening; look at it on the trial',
+    remedy:
+      'Choose a lighter outboard, move batteries and tanks forward, or close the opening; look at it on the trial',
   },
   STEERING_MISMATCH: {
     severity: 'warning',
@@ -90,7 +95,7 @@ export const PERFORMANCE_CODES = {
     toCustomer: 'Outboard, steering and control do not go together',
     figures: '{received}',
     means: 'Outboard, steering and control do not go together',
-    mend: 'Choose steering and control that suit the outboard',
+    remedy: 'Choose steering and control that suit the outboard',
   },
   CATEGORY_NOT_SCREENED: {
     severity: 'warning',
@@ -99,14 +104,15 @@ export const PERFORMANCE_CODES = {
     toCustomer:
       'Loaded as ordered, the boat is estimated to fail our check for a design category: keep to calm, sheltered water until its stability is tested',
     figures: '{received}',
-    means: 'Loaded as ordered, the boat does not stand up to the screening for a design category',
-    mend: 'Lower the number of people or take something out; have her stability tested before anything is said of a category',
+    means: 'Loaded as ordered, the boat fails the design-category check',
+    remedy:
+      'Lower the number of people or take something out; have the stability tested before any category is named',
   },
   NOT_REQUIRED_BY_LAW: {
     severity: 'note',
     audience: 'workshop',
     means: 'A method that the yard goes by does not cover this boat',
-    mend: 'Add a method that covers her to methods: under limits: in the yard file',
+    remedy: 'Add a method that covers it to methods: under limits: in the yard file',
   },
   BRAKES_MISSING: {
     severity: 'error',
@@ -115,7 +121,7 @@ export const PERFORMANCE_CODES = {
     toCustomer: 'The trailer lacks brakes that the rules ask for at this mass',
     figures: '{received}',
     means: 'The trailer lacks brakes that the rules ask for at this mass',
-    mend: 'Choose a trailer with such brakes',
+    remedy: 'Choose a trailer with such brakes',
   },
   BRAKES_ADVISED: {
     severity: 'warning',
@@ -125,7 +131,7 @@ export const PERFORMANCE_CODES = {
       'The rules let this trailer do without brakes that a stricter reading asks for: ask the authority before you tow',
     figures: '{received}. Advised: {expected}',
     means: 'The rules let the trailer do without brakes that a stricter reading asks for',
-    mend: 'Choose a trailer with brakes, or ask the authority',
+    remedy: 'Choose a trailer with brakes, or ask the authority',
   },
   BALL_LOAD_LOW: {
     severity: 'warning',
@@ -134,7 +140,7 @@ export const PERFORMANCE_CODES = {
     toCustomer: 'Too little of the mass is estimated to rest on the tow ball: the trailer may sway',
     figures: WITH_LIMIT,
     means: 'Too little of the mass is on the tow ball: the trailer may sway',
-    mend: 'Move the winch post forward',
+    remedy: 'Move the winch post forward',
   },
   BALL_LOAD_HIGH: {
     severity: 'warning',
@@ -144,16 +150,17 @@ export const PERFORMANCE_CODES = {
       'Too much of the mass is estimated to rest on the tow ball: the vehicle may steer and brake badly',
     figures: WITH_LIMIT,
     means: 'Too much of the mass is on the tow ball',
-    mend: 'Move the winch post aft',
+    remedy: 'Move the winch post aft',
   },
   AXLE_OR_TYRE_OVERLOADED: {
     severity: 'error',
     audience: 'customer',
     safety: true,
-    toCustomer: 'An axle or a tyre of the trailer is estimated to carry more than it is rated for',
+    toCustomer:
+      'An axle or a {tyre} of the trailer is estimated to carry more than it is rated for',
     figures: WITH_LIMIT,
-    means: 'An axle or a tyre of the trailer carries more than it is rated for',
-    mend: 'Choose a stronger trailer, or take something out of the boat',
+    means: 'An axle or a {tyre} of the trailer carries more than it is rated for',
+    remedy: 'Choose a stronger trailer, or take something out of the boat',
   },
   TRAILER_TOO_WIDE: {
     severity: 'warning',
@@ -163,7 +170,7 @@ export const PERFORMANCE_CODES = {
       'The boat on its trailer is estimated to be wider than the road allows without a permit',
     figures: WITH_LIMIT,
     means: 'Boat or trailer is wider than the road allows',
-    mend: 'Ask the authority for a permit, or choose a narrower trailer',
+    remedy: 'Ask the authority for a permit, or choose a narrower trailer',
   },
   TRAILER_TOO_LONG: {
     severity: 'warning',
@@ -173,13 +180,14 @@ export const PERFORMANCE_CODES = {
       'The boat on its trailer is estimated to be longer than the road, or the place that you named, allows',
     figures: WITH_LIMIT,
     means: 'Boat and trailer are longer than the road, or the place that the order names, allows',
-    mend: 'Move the winch post forward, choose a shorter trailer, or ask the authority for a permit',
+    remedy:
+      'Move the winch post forward, choose a shorter trailer, or ask the authority for a permit',
   },
   WINCH_POST_OUT_OF_REACH: {
     severity: 'warning',
     audience: 'workshop',
     means: 'The order sets the winch post where the trailer does not let it stand',
-    mend: 'Set winchPost: within what the trailer allows, or leave it out',
+    remedy: 'Set winchPost: within what the trailer allows, or leave it out',
   },
   VEHICLE_OVERLOADED: {
     severity: 'error',
@@ -189,7 +197,7 @@ export const PERFORMANCE_CODES = {
       'Your vehicle is estimated to tow more than its maker allows, by what you told us of it',
     figures: WITH_LIMIT,
     means: 'The towing vehicle is asked for more than its maker allows',
-    mend: 'Take something out of the boat, choose a lighter trailer, or tow with another vehicle',
+    remedy: 'Take something out of the boat, choose a lighter trailer, or tow with another vehicle',
   },
   ROOF_OVERLOADED: {
     severity: 'error',
@@ -199,6 +207,6 @@ export const PERFORMANCE_CODES = {
       'The boat is estimated to be heavier than the roof of your vehicle or its rack may carry',
     figures: WITH_LIMIT,
     means: 'The boat is heavier than the roof or its bars may carry',
-    mend: 'Take something out of the boat, or put her on a trailer',
+    remedy: 'Take something out of the boat, or carry it on a trailer',
   },
 } as const satisfies Readonly<Record<string, CodeFacts>>;

@@ -6,25 +6,25 @@ export const WORKSHOP_CODES = {
     severity: 'warning',
     audience: 'workshop',
     means: 'A measured mass is outside its weigh gate',
-    mend: 'Weigh again; then look for what was added, left out or laid up too heavy',
+    remedy: 'Weigh again; then look for what was added, left out or laid up too heavy',
   },
   LAYUP_IMPOSSIBLE: {
     severity: 'error',
     audience: 'workshop',
     means: 'A panel’s lay-up cannot be',
-    mend: 'Correct the layers of the panel, or the facts of its materials',
+    remedy: 'Correct the layers of the panel, or the facts of its materials',
   },
   LAYUP_MASS_OFF: {
     severity: 'warning',
     audience: 'workshop',
     means: 'A lay-up weighs otherwise than its shell, structure or option is said to',
-    mend: 'Weigh one; then correct the lay-up, or the mass in the catalogue',
+    remedy: 'Weigh one; then correct the lay-up, or the mass in the catalogue',
   },
   KIT_DIFFERS: {
     severity: 'warning',
     audience: 'office',
     means: 'A lay-up takes more or less of a material than the list of parts of its item',
-    mend: 'Correct the list, which the price comes from, or the lay-up, which the shop cuts by',
+    remedy: 'Correct the list, which the price comes from, or the lay-up, which the shop cuts by',
   },
   PANEL_SCREENING_OVER: {
     severity: 'warning',
@@ -34,13 +34,13 @@ export const WORKSHOP_CODES = {
       'A panel of the bottom is estimated to be worked harder at speed than our check allows; a designer is to confirm it',
     figures: WITH_LIMIT,
     means: 'A bottom panel is worked harder than the screening allows',
-    mend: 'Add layers or core, or set the stiffeners closer; have a designer confirm it',
+    remedy: 'Add layers or core, or set the stiffeners closer; have a designer confirm it',
   },
   INFUSION_TOO_SLOW: {
     severity: 'warning',
     audience: 'workshop',
     means: 'The resin gels before the shell is full',
-    mend: 'Lay more feed lines, warm the resin less, or take a slower gel time',
+    remedy: 'Lay more feed lines, warm the resin less, or take a slower gel time',
   },
   CATALYST_OUT_OF_RANGE: {
     severity: 'error',
@@ -49,7 +49,7 @@ export const WORKSHOP_CODES = {
     toCustomer:
       'A resin of the boat would be mixed outside what the maker of its hardener allows, so that it may not cure to its strength',
     means: 'A resin is to be mixed outside what its catalyst’s maker allows',
-    mend: 'Set the share within the maker’s range; too little never cures, too much cures weak',
+    remedy: 'Set the share within the maker’s range; too little never cures, too much cures weak',
   },
   WIRE_REFUSED: {
     severity: 'error',
@@ -57,7 +57,7 @@ export const WORKSHOP_CODES = {
     safety: true,
     toCustomer: 'No wire and fuse that we can fit make one of the electrical circuits safe',
     means: 'No wire and fuse at hand make a circuit safe',
-    mend: 'Shorten the run, move the battery, or stock a thicker cable',
+    remedy: 'Shorten the run, move the battery, or stock a thicker cable',
   },
   FUSE_ABOVE_DEVICE: {
     severity: 'error',
@@ -67,13 +67,13 @@ export const WORKSHOP_CODES = {
       'Something electrical draws more current than the largest fuse that its maker allows',
     figures: WITH_LIMIT,
     means: 'A device draws more than the largest fuse that its maker allows',
-    mend: 'Check the current and the largest fuse of the device',
+    remedy: 'Check the current and the largest fuse of the device',
   },
   PANEL_FULL: {
     severity: 'warning',
     audience: 'workshop',
     means: 'More circuits are switched than the switch panel has places',
-    mend: 'Order the larger panel, or wire one of them to the battery',
+    remedy: 'Order the larger panel, or wire one of them to the battery',
   },
   VOLTAGE_WITHOUT_BANK: {
     severity: 'warning',
@@ -83,7 +83,8 @@ export const WORKSHOP_CODES = {
       'Something electrical needs another voltage than the batteries give, and must not be connected to them',
     figures: '{received}',
     means: 'A device needs another voltage than the boat has, and no batteries make it',
-    mend: 'Order as many house batteries of one kind as make its voltage in series, or a device of the boat’s voltage',
+    remedy:
+      'Order as many house batteries of one kind as make its voltage in series, or a device of the boat’s voltage',
   },
   BANK_TOO_SMALL: {
     severity: 'warning',
@@ -93,6 +94,6 @@ export const WORKSHOP_CODES = {
       'The batteries are estimated to run flat sooner than the shop plans for, and all that they feed stops with them',
     figures: '{received}. Needed: {expected}',
     means: 'The batteries do not last the days that the shop asks of them without charging',
-    mend: 'Add a battery, or agree with the customer how she is charged',
+    remedy: 'Add a battery, or agree with the customer how the boat is charged',
   },
 } as const satisfies Readonly<Record<string, CodeFacts>>;

@@ -17,20 +17,20 @@ export interface Finding {
   readonly received: string;
   /** What was wanted. */
   readonly expected?: string;
-  /** How to mend it. */
-  readonly mend: string;
+  /** How to fix it. */
+  readonly remedy: string;
 }
 
 interface FindingDetails {
   readonly received: string;
   readonly expected?: string;
-  readonly mend?: string;
+  readonly remedy?: string;
 }
 
 /** Makes a finding; its severity, and its mending sentence unless one is given, belong to its code. */
 export function finding(code: FindingCode, place: Place, details: FindingDetails): Finding {
   const facts = FINDING_CODES[code];
-  return { code, severity: facts.severity, place, mend: facts.mend, ...details };
+  return { code, severity: facts.severity, place, remedy: facts.remedy, ...details };
 }
 
 /** True when a list holds a finding that stops a document from being made. */

@@ -35,9 +35,9 @@ export function renderFinding(finding: Finding, sources: ReadonlyMap<string, str
     `${describePlace(finding.place, text)}: ${finding.severity}: ${FINDING_CODES[finding.code].means} [${finding.code}]`,
   ];
   if (text !== undefined && finding.place.range) lines.push(...frame(text, finding.place.range));
-  lines.push(`  found: ${finding.received}`);
-  if (finding.expected !== undefined) lines.push(`  expected: ${finding.expected}`);
-  lines.push(`  to mend: ${finding.mend}`);
+  lines.push(`  Found: ${finding.received}`);
+  if (finding.expected !== undefined) lines.push(`  Expected: ${finding.expected}`);
+  lines.push(`  Fix: ${finding.remedy}`);
   return withoutControls(lines.join('\n'));
 }
 

@@ -16,7 +16,7 @@ export type Equilibrium =
     }
   | {
       readonly outcome: 'swamped';
-      readonly why: 'heavier than the water she can displace' | 'opening under water';
+      readonly why: 'heavier than the water that it can displace' | 'opening under water';
       readonly plane?: WaterPlane;
       readonly opening?: { readonly name: string; readonly freeboard: Metres };
       /** Mass that she can carry up to the sheer, upright. */
@@ -48,7 +48,7 @@ export function findEquilibrium(
   }
   const capacity = kilograms(capacityOf(body) * body.water);
   if (mass >= capacity) {
-    return { outcome: 'swamped', why: 'heavier than the water she can displace', capacity };
+    return { outcome: 'swamped', why: 'heavier than the water that it can displace', capacity };
   }
   const from = start ?? levelFor(body, load, 0, 0);
   const plane = from && solveEquilibrium(body, load, from, false)?.plane;

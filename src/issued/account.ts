@@ -102,12 +102,12 @@ export function checkAcceptance(
   const { acceptance, dates, number } = order.value;
   if (!isAgreed(order.value)) return [];
   if (!acceptance) {
-    const mend =
+    const remedy =
       issued.length > 0
         ? 'Write acceptance: { revision: ..., by: ... }'
         : `Set the status back to quoted, run: npm run orlop -- issue ${number}, and send it`;
     const received = `status ${order.value.status} without acceptance:`;
-    return [finding('REVISION_NOT_ISSUED', order.place(['status']), { received, mend })];
+    return [finding('REVISION_NOT_ISSUED', order.place(['status']), { received, remedy })];
   }
   const place = order.place(['acceptance', 'revision']);
   const quote = issued.find(({ revision }) => revision === acceptance.revision);

@@ -3,14 +3,14 @@ import type { Basis } from '../units/index.ts';
 /** The words beside every figure of this room that could hurt someone when wrong. */
 export const LAMINATE_BASIS = {
   layUp: {
-    method: 'Thickness from fibre mass and fibre fraction by mass, ISO 12215-5:2008 Annex C.',
+    method: 'Thickness from {fibre} mass and {fibre} fraction by mass, ISO 12215-5:2008 Annex C.',
     validity: 'E-glass in polyester or vinylester without voids.',
     caution: 'Estimated to ISO 12215-5 Annex C; verify by weighing and by a burn-off test.',
   },
   strength: {
     method:
       'Classical beam and sandwich theory with the default properties of ISO 12215-5:2008 Annex C: default, not tested.',
-    validity: 'Near quasi-isotropic glass, 20 % to 70 % fibre by mass, one core.',
+    validity: 'Near quasi-isotropic glass, 20 % to 70 % {fibre} by mass, one core.',
     caution: 'Estimated to ISO 12215-5 defaults; verify by testing a panel of the shop’s own.',
   },
   screening: {

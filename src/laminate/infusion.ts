@@ -125,7 +125,8 @@ export function planInfusion(input: InfusionInput): InfusionPlan | NotComputed {
   }
   const limitSeconds = gelSeconds * gelShare;
   const feedLines = wholeUp(girth / (2 * reachIn(flow, limitSeconds)));
-  if (feedLines > 40) return { notComputed: 'the resin gels before 40 feed lines fill her' };
+  if (feedLines > 40)
+    return { notComputed: 'the resin gels before 40 feed lines fill the {mould}' };
   const reach = metres(girth / (2 * feedLines));
   const { bore, hose, laid = feedLines } = input.lines;
   const length = hose + laid * input.feedLength;

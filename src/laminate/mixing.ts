@@ -77,10 +77,10 @@ export function mixingTable(input: MixingInput): MixingTable | NotComputed {
 
 /** Printed beside every mixing table; common practice, no source, but for the styrene limits of the OSHA page. */
 export const MIXING_CAUTIONS: readonly string[] = [
-  'Follow the maker’s data sheet; it goes before this table.',
+  'Follow the maker’s data sheet; it comes before this table.',
   'Never put accelerator and peroxide together: they explode. Stir the accelerator into the resin first, or buy it promoted.',
   'Peroxide blinds: goggles, gloves, water within reach. Keep it cool, clean and away from metal and rags.',
   'Mixed resin in a bucket heats up: pour it out thin, never leave it standing, carry a smoking bucket outside.',
-  'Styrene: extract the air at the mould, wear a mask for organic vapour; limit 50 ppm over a day in many places, 20 in some.',
+  'Styrene: extract the air at the {mould}, wear a mask for organic {vapour}; limit 50 ppm over a day in many places, 20 in some.',
   'Weigh the catalyst. A millilitre is not a gram.',
 ];

@@ -102,10 +102,10 @@ function whatIsWrong(layer: Layer): string | undefined {
     case 'gelcoat':
       return layer.massPerArea >= 0 ? undefined : fail('a coat cannot weigh less than nothing');
     case 'fabric':
-      if (!(layer.fibrePerArea > 0)) return fail('the fibre must weigh more than 0');
+      if (!(layer.fibrePerArea > 0)) return fail('the {fibre} must weigh more than 0');
       return layer.fibreFraction >= 0.1 && layer.fibreFraction <= 0.8
         ? undefined
-        : fail('fibre by mass must be from 10 % to 80 %');
+        : fail('{fibre} by mass must be from 10 % to 80 %');
     case 'core':
       return layer.thickness > 0 && layer.density > 0 && layer.uptakePerFace >= 0
         ? undefined

@@ -27,7 +27,7 @@ export interface GlassProperties {
  */
 export function glassProperties(fibreFraction: number): GlassProperties | NotComputed {
   if (!(fibreFraction >= 0.2 && fibreFraction <= 0.7)) {
-    return { notComputed: 'default properties hold for fibre by mass from 20 % to 70 %' };
+    return { notComputed: 'default properties hold for {fibre} by mass from 20 % to 70 %' };
   }
   return {
     modulus: (38_000 * fibreFraction - 5000) * MEGA,

@@ -32,7 +32,7 @@ export function weightCapacity(boat: RatedBoat, horsepower: number): Computed<Ki
   if (!(horsepower > 0)) return { notComputed: 'the boat is marked for no power' };
   const spare =
     inPounds(boat.greatestDisplacement) - inPounds(boat.light) - inPounds(boat.fixedFuel);
-  if (!(spare > 0)) return { notComputed: 'the boat weighs what she can displace, or more' };
+  if (!(spare > 0)) return { notComputed: 'the boat weighs as much as it can displace, or more' };
   return ofPounds(horsepower > 2 ? spare / 5 : spare * 0.3);
 }
 

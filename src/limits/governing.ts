@@ -27,8 +27,7 @@ export function governingLimit(limits: readonly PeopleLimit[]): Governing | unde
 }
 
 function wordsFor(by: readonly string[], not: readonly PeopleLimit[]): string {
-  const verb = by.length === 1 ? 'binds' : 'bind';
-  const names = by.join(' and ');
-  const next = not[0];
-  return next ? `${names} ${verb}, not ${next.name} (${next.people})` : `${names} ${verb}`;
+  const [next] = not;
+  const other = next ? ` (by ${next.name}: ${next.people})` : '';
+  return `limited by ${by.join(' and ')}${other}`;
 }

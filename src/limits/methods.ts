@@ -48,7 +48,7 @@ interface Method {
   readonly besides?: (boat: RatedBoat) => readonly string[];
 }
 
-const seats = ({ seats: people }: RatedBoat): PeopleLimit => ({ name: 'the seat count', people });
+const seats = ({ seats: people }: RatedBoat): PeopleLimit => ({ name: 'seats', people });
 
 const SIDE_TEST =
   'below 550 lb of people 183.41(a)(2) asks for a test with weights along one side, which may lower the number; it was not made';
@@ -70,7 +70,7 @@ function loadByFreeboard(boat: RatedBoat): Computed<Kilograms> {
   const left = boat.loadedDisplacement - boat.light - boat.engine.mass - boat.fixedFuel;
   return left > 0
     ? kilograms(left)
-    : { notComputed: 'boat, engine and fuel alone leave her without the freeboard that she needs' };
+    : { notComputed: 'boat, engine and fuel alone leave too little freeboard' };
 }
 
 const METHODS: Readonly<Record<MethodId, Method>> = {
@@ -98,7 +98,7 @@ const METHODS: Readonly<Record<MethodId, Method>> = {
     people: (boat) => {
       const persons = personsByLaw(boat);
       if ('notComputed' in persons) return persons;
-      return [seats(boat), { name: 'the buoyancy', people: persons.people }];
+      return [seats(boat), { name: 'buoyancy', people: persons.people }];
     },
     peopleLoad: (boat) => {
       const persons = personsByLaw(boat);
@@ -111,8 +111,9 @@ const METHODS: Readonly<Record<MethodId, Method>> = {
     },
   },
   iso: {
-    name: 'In the manner of the ISO small craft standards',
-    source: 'ISO 14946:2021 clauses 4 to 6; ISO 11592-1:2016 annex C, as quoted by others',
+    name: 'Estimate by the ISO small craft method',
+    source:
+      'ISO 14946:2021 clauses 4 to 6; ISO 11592-1:2016 annex C from secondary sources, not checked against the standard',
     symbols: [
       ['mML', 'greatest load: people at 75 kg with 20 kg of effects, tanks at 95 %, water in full'],
       ['FD', 'length x transom beam, m²'],
@@ -130,12 +131,13 @@ const METHODS: Readonly<Record<MethodId, Method>> = {
     people: (boat) => {
       const load = loadByFreeboard(boat);
       if (typeof load === 'object') return load;
-      return [seats(boat), { name: 'the freeboard', people: isoPeople(load) }];
+      return [seats(boat), { name: 'freeboard', people: isoPeople(load) }];
     },
   },
   australian: {
-    name: 'In the manner of the Australian Builders Plate',
-    source: 'AS 1799.1 persons capacity, as quoted by others: 80 kg and 10 kg of gear a person',
+    name: 'Estimate by the Australian Builders Plate method',
+    source:
+      'AS 1799.1 persons capacity from secondary sources, not checked against the standard: 80 kg and 10 kg of gear a person',
     symbols: [['N', 'people, (greatest load - heaviest outboard)/90 kg, rounded down']],
     validity: 'outboard boats in protected water; load as the builder found it, power not computed',
     test: 'AS 1799.1',
@@ -151,7 +153,7 @@ const METHODS: Readonly<Record<MethodId, Method>> = {
       if (typeof left === 'object') return left;
       const load = kilograms(left + boat.engine.mass);
       const people = australianPeople(load, boat.engine.mass);
-      return [seats(boat), { name: 'the load', people }];
+      return [seats(boat), { name: 'load', people }];
     },
   },
 };

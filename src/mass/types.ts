@@ -24,7 +24,7 @@ export interface FluidSurface {
 export interface GrowthAllowance {
   /** Share of the light boat's mass, 0 or above. */
   readonly share: number;
-  /** How far her centre of mass rises with it. */
+  /** How far the boat’s centre of mass rises with it. */
   readonly rise: Metres;
 }
 

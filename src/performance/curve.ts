@@ -55,7 +55,7 @@ export function findHump(running: Running): Computed<Hump> {
     return 'notComputed' in state ? [] : [state];
   });
   const [first, ...others] = states;
-  if (!first) return { notComputed: 'she planes at none of the speeds from 6 to 70 knots' };
+  if (!first) return { notComputed: 'the boat planes at none of the speeds from 6 to 70 knots' };
   const state = others.reduce((best, one) => (one.trim > best.trim ? one : best), first);
   const isClimb = states.some((one) => one.speed > state.speed && one.drag < state.drag);
   return { state, isClimb };

@@ -86,10 +86,10 @@ export function speedFor({
 /** Why no planing speed balances a power: too little of it, or more than the method reaches. */
 function whyNone(needed: readonly (number | undefined)[], least: number): string {
   const planing = needed.filter((one) => one !== undefined);
-  if (planing.length === 0) return 'she planes at none of the speeds from 6 to 70 knots';
+  if (planing.length === 0) return 'the boat planes at none of the speeds from 6 to 70 knots';
   return least < Math.min(...planing)
     ? 'too little power to plane'
-    : 'so much power that she is faster than the method reaches';
+    : 'so much power that the boat is faster than the method reaches';
 }
 
 function crossCheck(likely: MetresPerSecond, power: Watts, mass: Kilograms, kind: CrouchHull) {

@@ -44,7 +44,7 @@ function checkOffer(
     return [
       finding('QUOTE_NOT_ISSUED', order.place(['status']), {
         received: status,
-        mend: `Run: npm run orlop -- issue ${number}`,
+        remedy: `Run: npm run orlop -- issue ${number}`,
       }),
     ];
   if (!quoted || expired) return [];

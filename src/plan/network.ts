@@ -59,7 +59,7 @@ export function whyRefused(
   }
   const moulds = new Set(order.stages.map(({ mould }) => mould));
   const idle = order.inMoulds?.find((mould) => !moulds.has(mould));
-  if (idle !== undefined) return `it is in the mould ${idle}, and no stage takes it out`;
+  if (idle !== undefined) return `it is in the {mould} ${idle}, and no stage takes it out`;
   return criticalPathFirst(order).length < ids.length
     ? 'some stages wait for each other in a circle'
     : undefined;

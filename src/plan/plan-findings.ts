@@ -21,7 +21,7 @@ function lateness(order: SourcedOrder, shop: ShopPlan): readonly Finding[] {
   const waits = days.binds === '' ? 'only its own work' : days.binds;
   return [
     finding('PLAN_LATE', order.place(['dates', 'promised']), {
-      received: `planned to finish on ${days.ends}; what binds: ${waits}`,
+      received: `planned to finish on ${days.ends}; waiting for: ${waits}`,
       expected: `by ${days.promised}`,
     }),
   ];
@@ -38,7 +38,7 @@ function partsToOrder(order: SourcedOrder, shop: ShopPlan): readonly Finding[] {
       finding('ORDER_PART_NOW', order.place(['dates', 'accepted']), {
         received: `${codesOf(due)} from ${shop.names.suppliers[supplier] ?? supplier}, needed by ${first.needBy}`,
         expected: `ordered by ${first.orderBy}`,
-        mend: `Order them today and write it in the order: bought: [{ supplier: ${supplier}, date: ${shop.today} }]`,
+        remedy: `Order them today and write it in the order: bought: [{ supplier: ${supplier}, date: ${shop.today} }]`,
       }),
     ];
   });

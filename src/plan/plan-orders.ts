@@ -42,7 +42,7 @@ export function planOrders(input: PlanInput): Plan | NotComputed {
   );
   const shutOut = schedule.shutOut.map((order) => ({
     order,
-    reason: 'it is in a mould that another order is in too',
+    reason: 'it is in a {mould} that another order is in too',
   }));
   return {
     orders: schedule.orders,
@@ -95,7 +95,7 @@ export function promiseAfter(
     order,
     criticalPathFirst(order),
   );
-  if (!stages) return { notComputed: 'its mould is held by another order' };
+  if (!stages) return { notComputed: 'its {mould} is held by another order' };
   const planned = summarise(order, stages, calendar);
   const inHand = calendar.hourOf(addDays(planned.finishes, daysInHand));
   // A moment after its midnight: midnight itself belongs to the day before.

@@ -45,7 +45,7 @@ export interface ShopPlan {
   /** Accepted orders, in the sequence of their finishes. */
   readonly orders: readonly OrderDays[];
   readonly offers: readonly Offer[];
-  /** What is still to be ordered for the planned orders, beside what the shelf holds. */
+  /** What is still to be ordered for the planned orders, besides what is in stock. */
   readonly purchases: readonly SupplierList[];
   /** What the planned orders take from the shelf; undefined when nobody counts it. */
   readonly shelf?: { readonly counted: IsoDate; readonly taken: readonly ShelfLine[] };

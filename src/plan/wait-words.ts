@@ -21,7 +21,7 @@ export function waitsInWords(waits: readonly Wait[], names: PlanNames): string {
 function nameOf({ cause, name }: Wait, { moulds, trades, suppliers }: PlanNames): string {
   switch (cause) {
     case 'mould':
-      return `mould of the ${moulds[name] ?? name}`;
+      return `{mould} of the ${moulds[name] ?? name}`;
     case 'trade':
       return trades[name] ?? name;
     case 'part':

@@ -35,9 +35,9 @@ export function csvRows(text: string, file: string): CsvRows {
     if (!(error instanceof CsvError)) throw error;
     const line = typeof error['lines'] === 'number' ? error['lines'] : 1;
     const received = clip(error.message.replace(/^.*?: /, ''));
-    const mend = 'Check the quotes: a cell with a comma or a quote in it stands in double quotes';
+    const remedy = 'Check the quotes: a cell with a comma or a quote in it stands in double quotes';
     const place = { file, range: lineRange(text, line) };
-    return { finding: finding('CSV_ROW', place, { received, mend }) };
+    return { finding: finding('CSV_ROW', place, { received, remedy }) };
   }
 }
 

@@ -87,7 +87,7 @@ function unknownKey({ source, path, schema }: Spot, key: string): Told {
   const details = {
     received: `"${key}:"`,
     expected: `one of ${listed(known)}`,
-    ...(nearest !== undefined && { mend: `Did you mean "${nearest}:"?` }),
+    ...(nearest !== undefined && { remedy: `Did you mean "${nearest}:"?` }),
   };
   const place = source.placeOfKey([...path, key]);
   const told = { finding: finding('UNKNOWN_KEY', place, details) };
@@ -99,7 +99,7 @@ function missingKey({ source, path, schema }: Spot): Told {
   const details = {
     received: `no ${key === undefined ? 'value' : `"${key}:"`}`,
     expected: described(kindInWords(schema), schema),
-    ...(key !== undefined && { mend: `Add "${key}:"` }),
+    ...(key !== undefined && { remedy: `Add "${key}:"` }),
   };
   return { finding: finding('MISSING_KEY', source.place(path), details), missing: pathKey(path) };
 }
@@ -108,9 +108,9 @@ function emptyValue({ source, path, schema }: Spot): Told {
   const key = path.at(-1);
   const isField = typeof key === 'string';
   const required = isField && !mayBeLeftOut(schema);
-  const mend = required ? `Write a value after "${key}:"` : 'Write a value, or take the line out';
+  const remedy = required ? `Write a value after "${key}:"` : 'Write a value, or take the line out';
   const received = isField ? `nothing after "${key}:"` : 'nothing';
-  const details = { received, expected: described(kindInWords(schema), schema), mend };
+  const details = { received, expected: described(kindInWords(schema), schema), remedy };
   const place = source.place(path);
   return { finding: finding(required ? 'MISSING_KEY' : 'WRONG_TYPE', place, details) };
 }
@@ -125,18 +125,18 @@ function badKey({ source, path }: Spot, issue: z.core.$ZodIssueInvalidKey): Told
 function findingOf(issue: Issue, spot: Spot): Finding {
   const { schema, value } = spot;
   const place = spot.source.place(spot.path);
-  const tellAs = (code: FindingCode, wanted: string, mend?: string): Finding =>
+  const tellAs = (code: FindingCode, wanted: string, remedy?: string): Finding =>
     finding(code, place, {
       received: describeValue(value),
       expected: described(wanted, schema),
-      ...(mend !== undefined && { mend }),
+      ...(remedy !== undefined && { remedy }),
     });
   switch (issue.code) {
     case 'invalid_value': {
       const known = issue.values.map(String);
       const nearest = typeof value === 'string' ? nearestName(value, known) : undefined;
-      const mend = nearest === undefined ? undefined : `Did you mean "${nearest}"?`;
-      return tellAs('WRONG_VALUE', `one of ${listed(known)}`, mend);
+      const remedy = nearest === undefined ? undefined : `Did you mean "${nearest}"?`;
+      return tellAs('WRONG_VALUE', `one of ${listed(known)}`, remedy);
     }
     case 'custom': {
       const params = paramsOf(issue);

@@ -69,9 +69,9 @@ function keyOf({ key }: Pair, walk: Walk): string | undefined {
   return key.value;
 }
 
-function refuse(walk: Walk, node: unknown, received: string, mend?: string): undefined {
+function refuse(walk: Walk, node: unknown, received: string, remedy?: string): undefined {
   const place = placeOfNode(walk.file, node);
-  walk.findings.push(finding('YAML_NOT_ALLOWED', place, { received, ...(mend && { mend }) }));
+  walk.findings.push(finding('YAML_NOT_ALLOWED', place, { received, ...(remedy && { remedy }) }));
   return undefined;
 }
 

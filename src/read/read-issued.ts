@@ -175,7 +175,8 @@ function strayFile(name: string, noLedger: boolean): Finding {
     {
       received: name,
       ...(noLedger && {
-        mend: 'If it was issued by an earlier version of the program, run once: npm run orlop -- ledger --take-in. Otherwise bring ledger.jsonl back from a copy',
+        remedy:
+          'If it was issued by an earlier version of the program, run once: npm run orlop -- ledger --take-in. Otherwise bring ledger.jsonl back from a copy',
       }),
     },
   );

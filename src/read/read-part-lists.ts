@@ -47,7 +47,7 @@ function supplierFindings(file: string, supplier: string, yard: Yard): readonly 
       known.length === 0
         ? 'a supplier of the yard file, which names none'
         : `a supplier named in the yard file: ${listed(known)}`,
-    mend:
+    remedy:
       nearest === undefined
         ? `Add the supplier to suppliers: in the yard file, as ${clip(supplier)}: { name: …, leadDays: … }, or rename the list`
         : `Did you mean "${nearest}"? Rename the list, or add the supplier to the yard file`,
@@ -64,5 +64,6 @@ const currencyFinding = (part: ListedPart, { currency }: Yard): Finding =>
   finding('WRONG_VALUE', part.place(['currency']), {
     received: `"${clip(part.value.currency)}"`,
     expected: `${currency}, the currency of the yard, or one that the yard has a rate of`,
-    mend: 'Write the price in the currency of the yard, or add a rate to exchange: in the yard file',
+    remedy:
+      'Write the price in the currency of the yard, or add a rate to exchange: in the yard file',
   });

@@ -56,7 +56,7 @@ function separatorFinding(text: string, file: string): Finding | undefined {
   return finding('CSV_ROW', place, {
     received: `columns with ${separator === ';' ? 'semicolons' : 'tabs'} between them`,
     expected: `the header row ${HEADER}`,
-    mend: 'Save the list as CSV with commas between the columns and points for decimals',
+    remedy: 'Save the list as CSV with commas between the columns and points for decimals',
   });
 }
 
@@ -81,7 +81,7 @@ function columnFindings(header: CsvRow, file: string, expected: string): readonl
     const details = {
       received: `the column "${clip(text)}"${again ? ' again' : ''}`,
       expected,
-      ...(nearest !== undefined && { mend: `Did you mean "${nearest}"?` }),
+      ...(nearest !== undefined && { remedy: `Did you mean "${nearest}"?` }),
     };
     return [finding('CSV_ROW', { file, range }, details)];
   });
@@ -111,7 +111,7 @@ function rowFindings(row: CsvRow, columns: readonly string[], file: string): rea
     const details = {
       received: `${row.cells.length} cells`,
       expected: `${columns.length} cells, one for each column`,
-      mend: 'Put a cell with a comma in it in double quotes, and write decimals with a point',
+      remedy: 'Put a cell with a comma in it in double quotes, and write decimals with a point',
     };
     return [finding('CSV_ROW', { file, range: row.range }, details)];
   }
@@ -122,7 +122,7 @@ function rowFindings(row: CsvRow, columns: readonly string[], file: string): rea
     const details = {
       received: `"${clip(text)}", with a comma`,
       expected: 'a number with a point for decimals and nothing between thousands',
-      mend: 'Write it like 1250.50',
+      remedy: 'Write it like 1250.50',
     };
     return [finding('CSV_ROW', { file, range }, details)];
   });

@@ -35,8 +35,8 @@ export function readText(workspace: string, file: string, rules: ReadRules): Rea
     return decode(readFileSync(full), file, rules);
   } catch {
     const received = 'a file that may not be read';
-    const mend = 'Allow it to be read';
-    return { finding: finding('FILE_MISSING', { file }, { received, mend }) };
+    const remedy = 'Allow it to be read';
+    return { finding: finding('FILE_MISSING', { file }, { received, remedy }) };
   }
 }
 
@@ -54,19 +54,19 @@ function decode(bytes: Uint8Array, file: string, rules: ReadRules): ReadText {
     return { text: new TextDecoder('utf-8', { fatal: true }).decode(bytes) };
   } catch {
     const received = 'bytes that are not UTF-8 text';
-    const mend = 'Save the file as UTF-8';
-    return { finding: finding(rules.badText, { file }, { received, mend }) };
+    const remedy = 'Save the file as UTF-8';
+    return { finding: finding(rules.badText, { file }, { received, remedy }) };
   }
 }
 
 function linkOut(file: string): Finding {
   const received = 'a link that leads out of the workspace';
-  return finding('FILE_MISSING', { file }, { received, mend: 'Put the file itself here' });
+  return finding('FILE_MISSING', { file }, { received, remedy: 'Put the file itself here' });
 }
 
 function notAFile(file: string, facts: Stats): Finding {
   const received = facts.isDirectory() ? 'a folder' : 'something that is not a regular file';
-  return finding('FILE_MISSING', { file }, { received, mend: 'Put a file of this name here' });
+  return finding('FILE_MISSING', { file }, { received, remedy: 'Put a file of this name here' });
 }
 
 function leaves(workspace: string, full: string): boolean {

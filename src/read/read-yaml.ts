@@ -55,7 +55,7 @@ function unreadable(text: string, file: string): Finding | undefined {
     { file, range },
     {
       received: `the control character U+${code}`,
-      mend: 'Take the character out, and save the file as plain text in UTF-8',
+      remedy: 'Take the character out, and save the file as plain text in UTF-8',
     },
   );
 }
@@ -73,7 +73,7 @@ function directiveFindings(text: string, file: string, document: Document): Find
     finding(
       'YAML_NOT_ALLOWED',
       { file, range: [start, start + written.trimEnd().length] },
-      { received: `the directive ${clip(written.trim())}`, mend: 'Take the line out' },
+      { received: `the directive ${clip(written.trim())}`, remedy: 'Take the line out' },
     ),
   ];
 }
@@ -92,7 +92,7 @@ function syntaxFindings(file: string, document: Document): readonly Finding[] {
 interface Wording {
   readonly code?: FindingCode;
   readonly received?: string;
-  readonly mend?: string;
+  readonly remedy?: string;
 }
 
 /** Errors of which we know more than the parser says. */
@@ -100,18 +100,22 @@ const WORDING: Readonly<Record<string, Wording>> = {
   MULTIPLE_DOCS: {
     code: 'YAML_NOT_ALLOWED',
     received: 'a second document after ---',
-    mend: 'Put it in a file of its own',
+    remedy: 'Put it in a file of its own',
   },
   RESOURCE_EXHAUSTION: { received: 'blocks nested too deep to read' },
-  TAB_AS_INDENT: { mend: 'Indent with spaces, not tabs' },
+  TAB_AS_INDENT: { remedy: 'Indent with spaces, not tabs' },
   BAD_ALIAS: { code: 'YAML_NOT_ALLOWED' },
   BLOCK_AS_IMPLICIT_KEY: {
-    mend: 'Put text that has a colon in it in quotes; put a block on lines of its own',
+    remedy: 'Put text that has a colon in it in quotes; put a block on lines of its own',
   },
 };
 
 function syntaxFinding(file: string, error: YAMLError): Finding {
-  const { code = 'YAML_SYNTAX', received = clip(error.message), mend } = WORDING[error.code] ?? {};
+  const {
+    code = 'YAML_SYNTAX',
+    received = clip(error.message),
+    remedy,
+  } = WORDING[error.code] ?? {};
   const range = [error.pos[0], error.pos[1]] as const;
-  return finding(code, { file, range }, { received, ...(mend && { mend }) });
+  return finding(code, { file, range }, { received, ...(remedy && { remedy }) });
 }

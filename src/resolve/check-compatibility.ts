@@ -45,7 +45,7 @@ export function checkRequirements(
       finding('REQUIREMENT_UNMET', place, {
         received: name,
         expected: anyOf.map(nameOf).join(' or '),
-        mend: `Add ${anyOf.join(' or ')} to the options, or take ${name} out`,
+        remedy: `Add ${anyOf.join(' or ')} to the options, or take ${name} out`,
       }),
     );
 }
@@ -66,7 +66,7 @@ export function unknownId(
       near === undefined
         ? `${article} ${kind} of the catalogue${few(all)}`
         : `${article} ${kind} of the catalogue; the nearest is "${near}"`,
-    ...(near !== undefined && { mend: `Write ${near}, or add ${id} to the catalogue` }),
+    ...(near !== undefined && { remedy: `Write ${near}, or add ${id} to the catalogue` }),
   });
 }
 

@@ -20,7 +20,7 @@ export function checkOutboard(
           finding('DOES_NOT_FIT', order.place(['outboard', 'shaft']), {
             received: `${value.name} with a ${shaft} shaft`,
             expected: `a shaft that it comes with: ${comesWith.join(', ')}`,
-            mend: 'Choose one of those shafts, or another outboard',
+            remedy: 'Choose one of those shafts, or another outboard',
           }),
         ]
       : [];

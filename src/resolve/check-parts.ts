@@ -40,7 +40,7 @@ export function checkBrokenParts(
       .map((code) =>
         finding('UNKNOWN_ID', order.place(), {
           received: `the part "${code}", which has mistakes of its own`,
-          mend: `Mend ${code} in its price list first`,
+          remedy: `Fix ${code} in its price list first`,
         }),
       ),
     ...unlisted(
@@ -59,7 +59,7 @@ function unlisted(order: SourcedOrder, codes: readonly string[]): readonly Findi
     finding('UNKNOWN_ID', order.place(), {
       received: `parts without a price: ${shown}${more}`,
       expected: 'a row in a price list that can be read, for every part that the order takes',
-      mend: 'Mend the price list, or the part’s code in the catalogue, first',
+      remedy: 'Fix the price list, or the part’s code in the catalogue, first',
     }),
   ];
 }
@@ -85,7 +85,7 @@ export function checkPriced(
   return [...new Set(unpriced.map(({ name }) => name))].map((name) =>
     finding('UNKNOWN_ID', order.place(), {
       received: `"${name}", whose margin class or rate of an hour is not in the yard file`,
-      mend: `Mend ${name} in the catalogue first`,
+      remedy: `Fix ${name} in the catalogue first`,
     }),
   );
 }

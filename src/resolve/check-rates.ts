@@ -15,7 +15,7 @@ export function checkRates(
           finding('UNKNOWN_ID', entry.place([...path, index, 'stage']), {
             received: `hours in the stage "${stage}"`,
             expected: 'a stage that the yard file has a rate or a trade for',
-            mend: `Write what an hour of ${stage} costs under rates: in yard.yaml, or a trade: under stages:`,
+            remedy: `Write what an hour of ${stage} costs under rates: in yard.yaml, or a trade: under stages:`,
           }),
         ],
   );

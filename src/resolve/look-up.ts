@@ -79,5 +79,5 @@ function notFound(
 ): Finding {
   if (!broken.has(id)) return unknownId(kind, id, known.keys(), place);
   const received = `the ${kind} "${id}", which has mistakes of its own`;
-  return finding('UNKNOWN_ID', place, { received, mend: `Mend ${id} in the catalogue first` });
+  return finding('UNKNOWN_ID', place, { received, remedy: `Fix ${id} in the catalogue first` });
 }

@@ -59,7 +59,9 @@ function inTwoPackages(packages: readonly NamedPackage[]): readonly Finding[] {
       first.set(option, other ?? offer);
       if (!other) return [];
       const received = `${option}, in ${other.name} and in ${offer.name}`;
-      return [finding('ORDERED_TWICE', place, { received, mend: 'Take one of the packages out' })];
+      return [
+        finding('ORDERED_TWICE', place, { received, remedy: 'Take one of the packages out' }),
+      ];
     }),
   );
 }
@@ -74,7 +76,7 @@ const notOne = (packages: readonly NamedPackage[], order: SourcedOrder): readonl
             finding('QUANTITY_OUT_OF_RANGE', order.place(['options', index]), {
               received: `${quantity} of ${option}`,
               expected: `1, as in ${offer.name}`,
-              mend: `Order 1, or take ${offer.id} out of the packages`,
+              remedy: `Order 1, or take ${offer.id} out of the packages`,
             }),
           ],
     ),

@@ -85,7 +85,7 @@ export const hullFloat = {
       density: density('Of the foam.').prefault('32 kg/m3'),
     })
     .optional()
-    .meta({ description: 'Buoyancy foam. Left out: whether she floats swamped is not computed.' }),
+    .meta({ description: 'Buoyancy foam. Left out: flotation when swamped is not computed.' }),
 };
 
 /** What an option does to how she floats. */
@@ -153,10 +153,10 @@ export const optionFloat = {
       'Options that it may stand in, as an anchor in its locker. Where two things of known size stand in one another otherwise, the order is told.',
   }),
   density: density(
-    'Of the material, for when she is swamped; lighter than water is a credit.',
+    'Of the material, for when the boat is swamped; lighter than water is a credit.',
   ).prefault('1500 kg/m3'),
   submerged: z.boolean().default(true).meta({
-    description: 'false: it stays above the water when she is swamped.',
+    description: 'false: it stays above the water when the boat is swamped.',
   }),
 };
 
@@ -164,7 +164,7 @@ export const optionFloat = {
 export const yardFloat = {
   water: density('Density of the water that the boats float in.').prefault('1025 kg/m3'),
   gearDensity: density(
-    'Of loose gear, for when she is swamped. Left out: such that it weighs a quarter under water, as the US Coast Guard Boatbuilder’s Handbook counts it.',
+    'Of loose gear, for when the boat is swamped. Left out: such that it weighs a quarter under water, as the US Coast Guard Boatbuilder’s Handbook counts it.',
   ).prefault('1333 kg/m3'),
   massGrowth: z
     .strictObject({
@@ -172,7 +172,7 @@ export const yardFloat = {
         min: 0,
         max: 0.5,
       }).prefault('0%'),
-      rise: length('How far her centre of mass rises with it.', 0, 0.5).prefault('0 mm'),
+      rise: length('How far the boat’s centre of mass rises with it.', 0, 0.5).prefault('0 mm'),
     })
     .prefault({})
     .meta({
@@ -196,7 +196,7 @@ export const yardFloat = {
       fluidShare: percent('How full the tanks are.').prefault('50%'),
     })
     .prefault({})
-    .meta({ description: 'How she is loaded for a trial.' }),
+    .meta({ description: 'How the boat is loaded for a trial.' }),
 };
 
 /** What an order says of how she floats. */

@@ -24,7 +24,7 @@ export const hullSchema = z
   .strictObject({
     id: id('Name that orders point at.'),
     name: text('The model, as printed.'),
-    sentence: text('What she is, in one line for the customer.'),
+    sentence: text('What the boat is, in one line for the customer.'),
     dimensions: z
       .strictObject({
         length: length('Length of the hull, without brackets and fittings.', 1, 15),
@@ -49,7 +49,7 @@ export const hullSchema = z
       .meta({ description: 'Cross-sections, from the transom forward.' }),
     ratings: z
       .strictObject({
-        power: quantity('power', 'kW', 'Most power that the shop rates her for.', {
+        power: quantity('power', 'kW', 'Greatest power that the shop rates the hull for.', {
           min: 0,
           max: 500_000,
         }),
@@ -57,11 +57,11 @@ export const hullSchema = z
           min: 0,
           max: 1000,
         }),
-        people: count('Most people that the shop rates her for.', { min: 1, max: 40 }),
+        people: count('Most people that the shop rates the hull for.', { min: 1, max: 40 }),
         load: quantity(
           'mass',
           'kg',
-          'Most that she may carry: people, gear, fuel, options; not the outboard.',
+          'Greatest load: people, gear, fuel, options; not the outboard.',
           { min: 0, max: 5000 },
         ),
         basis: text('How the shop came to these ratings.'),

@@ -44,14 +44,14 @@ export const orderMoney = {
     .default([])
     .meta({ description: 'What the customer has paid so far, the deposit first.' }),
   zeroRated: z
-    .strictObject({ reason: text('Why no tax is due: where she goes and who ships her.') })
+    .strictObject({ reason: text('Why no tax is due: where the boat goes and who ships it.') })
     .optional()
     .meta({ description: 'An export that bears no tax, by the law that the yard’s tax names.' }),
   firstOfKind: z
     .boolean()
     .default(false)
-    .meta({ description: 'true: the first boat of her hull, as hullCount: 1.' }),
-  hullCount: count('Which boat of her hull she is: 1 is the first.', {
+    .meta({ description: 'true: the first boat of this hull, as hullCount: 1.' }),
+  hullCount: count('Which boat of this hull it is: 1 is the first.', {
     min: 1,
     max: 1000,
   }).optional(),

@@ -49,7 +49,7 @@ const dates = z
     started: date('First work in the mould.').optional(),
     ready: date('Water trial passed.').optional(),
     handedOver: date('Handed over.').optional(),
-    promised: date('When the customer was told she would be ready.').optional(),
+    promised: date('When the customer was told it would be ready.').optional(),
   })
   .meta({ description: 'Dates, earliest first.' });
 
@@ -109,8 +109,10 @@ export const orderSchema = z
     boat: z
       .strictObject({
         name: text('The boat’s own name.').optional(),
-        use: text('What she is for, in one sentence that the quote prints.'),
-        people: count('How many people she is to carry.', { min: 1, max: 40 }).optional(),
+        use: text(
+          'What the customer wants the boat for, in their words; the quote prints it as theirs.',
+        ),
+        people: count('How many people the boat is to carry.', { min: 1, max: 40 }).optional(),
       })
       .meta({ description: 'The boat in the customer’s words.' }),
     hull: id('A hull of the catalogue.', 'hulls'),

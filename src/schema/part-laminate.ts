@@ -16,7 +16,7 @@ const flat = z
     from: coordinate('length', 'Aft end, forward of the transom.').prefault('0 % length'),
     to: coordinate('length', 'Forward end.'),
   })
-  .meta({ description: 'A level floor or deck from side to side of the hull, from her lines.' });
+  .meta({ description: 'A level floor or deck from side to side of the hull, from its lines.' });
 
 const run = z
   .strictObject({

@@ -89,13 +89,18 @@ export const hullPerformance = {
       crouch: z
         .enum(['runabout', 'fast runabout', 'race boat', 'three-point hydroplane'])
         .default('runabout')
-        .meta({ description: 'Kind of hull that Crouch’s formula takes her for.' }),
+        .meta({ description: 'Kind of hull for Crouch’s formula.' }),
       airDrag: z
         .strictObject({
-          area: quantity('area', 'm2', 'What the wind of her own way meets.', {
-            min: 0,
-            max: 20,
-          }).prefault('0.9 m2'),
+          area: quantity(
+            'area',
+            'm2',
+            'Frontal area that meets the wind of the boat’s own speed.',
+            {
+              min: 0,
+              max: 20,
+            },
+          ).prefault('0.9 m2'),
           coefficient: decimal('Its drag coefficient.', { min: 0, max: 2 }).prefault('0.7'),
         })
         .prefault({})
@@ -111,14 +116,17 @@ export const hullPerformance = {
         .default([])
         .meta({ description: 'What else of the hull drags through the water.' }),
       leastFreeboard: length(
-        'Height that the lowest opening must keep above the water when she is loaded.',
+        'Height that the lowest opening must keep above the water when the boat is loaded.',
         0.05,
         1.5,
       ).prefault('0.25 m'),
-      seats: count('Places that people sit or stand at. Left out: the people she is rated for.', {
-        min: 1,
-        max: 40,
-      }).optional(),
+      seats: count(
+        'Places that people sit or stand at. Left out: the people the hull is rated for.',
+        {
+          min: 1,
+          max: 40,
+        },
+      ).optional(),
     })
     .prefault({})
     .meta({ description: 'What speed and limits are estimated with.' }),
@@ -196,7 +204,7 @@ export const trailerPerformance = {
 
 const vehicle = z
   .strictObject({
-    name: text('What tows her.').optional(),
+    name: text('The towing vehicle.').optional(),
     kerb: mass('Kerb mass.', 10_000).optional(),
     braked: mass('Most that it may tow with brakes.', 10_000),
     unbraked: mass('Most that it may tow without.', 10_000),
@@ -239,5 +247,5 @@ export const orderPerformance = {
       roof: roof.optional(),
     })
     .optional()
-    .meta({ description: 'How she is towed or carried.' }),
+    .meta({ description: 'How the boat is towed or carried.' }),
 };

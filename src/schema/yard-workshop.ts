@@ -22,7 +22,7 @@ export const yardWorkshop = {
         min: 20_000,
         max: 101_000,
       }).prefault('90 kPa'),
-      gelShare: percent('Share of the gel time in which she must be full.', {
+      gelShare: percent('Share of the gel time in which the part must be full.', {
         min: 0.1,
         max: 1,
       }).prefault('70%'),

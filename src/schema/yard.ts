@@ -55,8 +55,12 @@ export const yardSchema = z
       .string()
       .refine((tag) => isLocale(tag), 'a BCP 47 language tag such as en-AU')
       .meta({
-        description: 'Language and region of dates and numbers: en-AU, en-NZ, en-GB, en-US.',
+        description:
+          'Language and region of dates, numbers and words: en-AU, en-NZ, en-GB, en-US. In en-US documents say gasoline, mold, draft, tire.',
       }),
+    finalPrice: text(
+      'What documents call the final price. Left out: “Drive-away price” in Australia and New Zealand, “Total price” elsewhere.',
+    ).optional(),
     currency: z
       .string()
       .refine((code) => currencyOf(code) !== undefined, 'an ISO 4217 code such as AUD')

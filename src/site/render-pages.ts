@@ -1,6 +1,7 @@
 import { relative } from 'node:path';
 import Eleventy, { type EleventyConfig } from '@11ty/eleventy';
 import { configureEleventy } from './configure.ts';
+import { inEdition } from '../words/index.ts';
 import { templatesFromHere } from './folders.ts';
 import type { Page, RenderedPage } from './pages.ts';
 
@@ -30,10 +31,11 @@ export async function renderPages(pages: readonly Page[]): Promise<readonly Rend
   });
   // Eleventy's own url leaves index.html out; where the page's template stands does not.
   const byUrl = new Map(rendered.map(({ inputPath, content }) => [addressOf(inputPath), content]));
-  return pages.map(({ url }) => {
+  return pages.map(({ url, view: { document } }) => {
     const html = byUrl.get(url);
     if (html === undefined) throw new Error(`Eleventy made no page ${url}`);
-    return { url, html };
+    const { lang: locale, finalPrice } = document;
+    return { url, html: inEdition(html, { locale, finalPrice }) };
   });
 }
 

@@ -91,6 +91,9 @@ export const BALL_SHARES: Readonly<
   US: { least: 0.05, usual: 0.1, greatest: 0.15 },
 };
 
+/** What usually rests on the ball where a place is not named, of one. Common practice, no source. */
+export const USUAL_SHARE = 0.1;
+
 /**
  * A share of ball load against the band of a place.
  *

@@ -32,7 +32,7 @@ export const BRAKE_LAWS: Readonly<Record<Jurisdiction, BrakeLaw>> = {
       { upTo: 4500, braked: 'all wheels', overRun: false, breakaway: true },
     ],
     source:
-      'Australian Design Rule 38 and Vehicle Standards Bulletin 1, as suppliers and a state bulletin sum them up: GTM to 750 kg on a single axle, to 2,000 kg, above',
+      'Australian Design Rule 38 and Vehicle Standards Bulletin 1, as summarised by suppliers and a state bulletin: GTM to 750 kg on a single axle, to 2,000 kg, above',
   },
   NZ: {
     counts: 'total',
@@ -43,7 +43,7 @@ export const BRAKE_LAWS: Readonly<Record<Jurisdiction, BrakeLaw>> = {
       { upTo: 3500, braked: 'all wheels', overRun: true, breakaway: true },
     ],
     source:
-      'Land Transport Rule: Light-vehicle Brakes 2002, as suppliers sum it up; chains may stand for the breakaway to 2,500 kg, over-run brakes above need UN ECE R13',
+      'Land Transport Rule: Light-vehicle Brakes 2002, as summarised by suppliers; chains may stand for the breakaway to 2,500 kg, over-run brakes above need UN ECE R13',
   },
   'UK-EU': {
     counts: 'total',
@@ -53,7 +53,7 @@ export const BRAKE_LAWS: Readonly<Record<Jurisdiction, BrakeLaw>> = {
       { upTo: 3500, braked: 'all wheels', overRun: true, breakaway: true },
     ],
     source:
-      'UN Regulation 13, categories O1 and O2; unbraked to 750 kg and half the kerb mass of the car: Road Vehicles (Construction and Use) Regulations 1986, reg. 87 (number from memory)',
+      'UN Regulation 13, categories O1 and O2; unbraked to 750 kg and half the {kerb} mass of the car: Road Vehicles (Construction and Use) Regulations 1986, reg. 87 (number from memory)',
   },
   US: {
     counts: 'total',

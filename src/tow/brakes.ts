@@ -103,7 +103,7 @@ function besidesInAustralia(step: BrakeStep, input: BrakeInput): Besides {
   if (STRICTNESS.indexOf(braked) <= STRICTNESS.indexOf(step.braked)) {
     return { advised: step.braked, notes: [] };
   }
-  const note = `counted with the ball load, as some read it, the rule asks for brakes on ${braked}`;
+  const note = `counted with the ball load, as some read the rule, brakes are needed on ${braked}`;
   return { advised: braked, notes: [note] };
 }
 
@@ -112,7 +112,8 @@ function besidesInNewZealand({ braked }: BrakeStep, { total, vehicle }: BrakeInp
   if (braked !== 'none' || vehicle === undefined || total <= 0.75 * vehicle) {
     return { advised: braked, notes: [stop] };
   }
-  const heavy = 'heavier than three quarters of the vehicle: unlikely to stop so without brakes';
+  const heavy =
+    'heavier than three quarters of the vehicle: unlikely to stop in time without brakes';
   return { advised: 'one axle', notes: [stop, heavy] };
 }
 

@@ -1,4 +1,11 @@
-export { BALL_SHARES, ballLoad, ballShareMargins, trailerLoad, winchPostFor } from './ball-load.ts';
+export {
+  BALL_SHARES,
+  USUAL_SHARE,
+  ballLoad,
+  ballShareMargins,
+  trailerLoad,
+  winchPostFor,
+} from './ball-load.ts';
 export {
   brakeFaults,
   type BrakeInput,
@@ -11,7 +18,8 @@ export {
   ROAD_LENGTHS,
   ROAD_WIDTHS,
   roadLength,
-  roadLengthMargins,
+  roadLengthMargin,
+  roomMargins,
   roadWidth,
   type RunningGear,
   runningGearMargins,

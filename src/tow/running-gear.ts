@@ -24,7 +24,7 @@ export function runningGearMargins(
   if (!(axles >= 1)) return { notComputed: 'a trailer has at least one axle' };
   return [
     atMost('load of an axle', onAxles / axles, axleRating, 'kg'),
-    atMost('load of a tyre', onAxles / axles / 2, tyreRating, 'kg'),
+    atMost('load of a {tyre}', onAxles / axles / 2, tyreRating, 'kg'),
   ];
 }
 
@@ -39,10 +39,10 @@ export const ROAD_WIDTHS: Readonly<Record<Jurisdiction, number>> = {
 /**
  * Width of boat or trailer, whichever is more, against the road's limit.
  *
- * @source `ROAD_WIDTHS`; Australia: Vehicle Standards Bulletin 1, as suppliers sum it up
+ * @source `ROAD_WIDTHS`; Australia: Vehicle Standards Bulletin 1, as summarised by suppliers
  */
 export function roadWidth(beam: Metres, trailer: Metres, place: Jurisdiction): Margin {
-  return atMost('width on the road', Math.max(beam, trailer), ROAD_WIDTHS[place], 'm');
+  return atMost('overall width when towed', Math.max(beam, trailer), ROAD_WIDTHS[place], 'm');
 }
 
 /**
@@ -80,21 +80,22 @@ export const ROAD_LENGTHS: Readonly<Record<Jurisdiction, number>> = {
 };
 
 /**
- * Length on the road against the place's limit, and against what the owner has room for where that is given.
+ * Length on the road against the place's limit.
  *
  * @param length - `roadLength`
- * @param longest - of a shed, a ferry, a parking place
- * @source `ROAD_LENGTHS`; the owner's own limit
+ * @source `ROAD_LENGTHS`
  */
-export function roadLengthMargins(
-  length: number,
-  place: Jurisdiction,
-  longest?: Metres,
-): readonly Margin[] {
-  const onRoad = atMost('length on the road', length, ROAD_LENGTHS[place], 'm');
-  if (longest === undefined) return [onRoad];
-  return [onRoad, atMost('length that there is room for', length, longest, 'm')];
-}
+export const roadLengthMargin = (length: number, place: Jurisdiction): Margin =>
+  atMost('overall length when towed', length, ROAD_LENGTHS[place], 'm');
+
+/**
+ * The same against what the owner has room for; nothing where that is not given.
+ *
+ * @param longest - of a shed, a ferry, a parking place
+ * @source the owner's own limit
+ */
+export const roomMargins = (length: number, longest: Metres | undefined): readonly Margin[] =>
+  longest === undefined ? [] : [atMost('length that there is room for', length, longest, 'm')];
 
 /**
  * A winch post against the places where a trailer lets it stand.

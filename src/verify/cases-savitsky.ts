@@ -26,7 +26,7 @@ import type { PublishedCase } from './types.ts';
 const POUND_FORCE = UNIT_KINDS.force.lbf;
 
 const PAPER =
-  'Savitsky, Marine Technology 1(1), 1964, worked example: 60,000 lb, 40 kn, beam 14 ft, deadrise 10° (printed value, as quoted by others)';
+  'Savitsky, Marine Technology 1(1), 1964, worked example: 60,000 lb, 40 kn, beam 14 ft, deadrise 10° (printed value from secondary sources, not checked against the standard)';
 const WORKED =
   'Savitsky, Marine Technology 1(1), 1964: his example, his equations solved in closed form, independently of this code, where he read charts';
 const PRESSURE =

@@ -128,7 +128,7 @@ describe('new', () => {
     [['new', 'A B', '--hull', 'tern-400'], 'no order number'],
     [['new', 'T-8'], 'name a hull with --hull: tern-400'],
     [['new', 'T-8', '--hull', 'tern-40'], 'did you mean tern-400'],
-  ])('%j is a mistake that says how to mend it', async (words, message) => {
+  ])('%j is a mistake that says how to remedy it', async (words, message) => {
     const { code, err } = await run(workspace(), ...words);
     expect([code, err]).toEqual([2, expect.stringContaining(message)]);
   });

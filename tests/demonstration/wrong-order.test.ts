@@ -110,7 +110,7 @@ const spotsIn = (file: string): readonly string[] => [
 const told = (code: string, file: string): string =>
   findings
     .filter((one) => one.code === code && one.place.file === file)
-    .map((one) => `${one.received}; ${one.expected ?? ''}; ${one.mend}`)
+    .map((one) => `${one.received}; ${one.expected ?? ''}; ${one.remedy}`)
     .join('\n');
 
 describe('a workspace that is wrong on purpose', () => {
@@ -143,7 +143,7 @@ describe('a workspace that is wrong on purpose', () => {
     ['REQUIREMENT_CIRCULAR', 'catalogue/options/wrong.yaml', 'hen -> egg -> hen'],
     ['QUANTITY_OUT_OF_RANGE', 'orders/wrong-rules.yaml', 'from 1 to 8'],
     ['UNKNOWN_ID', 'catalogue/parts/acme-prats.csv', 'Did you mean "acme-parts"?'],
-  ])('is told what would mend it: %s in %s', (code, file, words) => {
+  ])('is told what would remedy it: %s in %s', (code, file, words) => {
     expect(told(code, file)).toContain(words);
   });
 });

@@ -114,7 +114,7 @@ describe('a finding of safety', () => {
     ];
     const view = quoteView(customerFigures({ ...figures, findings }), { fontCss: '' });
     expect(wordsOf(view, 'should-know', 'known')).toEqual([
-      'Cannot be built so. Loaded as ordered and lying still, the boat is estimated to take in water.',
+      'Cannot be built like this. Loaded as ordered and lying still, the boat is estimated to take in water.',
       'Fully loaded and lying still, the boat is estimated to lean to one side. Was found. Limit: was wanted. 3°. Limit: 1°.',
     ]);
   });
@@ -140,7 +140,7 @@ describe('what is not for the customer', () => {
   it('still says of an alternative that it cannot be built, when the reason is the shop’s own', () => {
     const { alternative } = customersDocuments(found('ORDERED_TWICE'));
     expect(wordsOf(alternative, 'alternatives', 'known')).toEqual([
-      'Cannot be built so. Ask us why.',
+      'Cannot be built like this. Ask us why.',
     ]);
   });
 });

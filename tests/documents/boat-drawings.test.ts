@@ -72,7 +72,7 @@ describe('the pictures', () => {
     expect(alts[0]).toContain('1 Bow seat <wide>, 1100 mm forward of the transom');
     expect(alts[1]).toMatch(/1 Bow seat <wide>, \d+ mm above the baseline/);
     expect(alts[2]).toContain('Body plan of the Coot 400');
-    expect(alts[3]).toContain('from her starboard side');
+    expect(alts[3]).toContain('from the starboard side');
     expect(alts[4]).toMatch(/Seats 22\skg/);
   });
 });

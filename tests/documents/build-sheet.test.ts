@@ -33,7 +33,7 @@ describe('the stages of a build sheet', () => {
       'handover',
     ]);
     expect(view.notInOrder).toBe(
-      'Mould preparation, Gelcoat, Laminate, Infusion, Cure, Engine, Trailer',
+      '{Mould} preparation, Gelcoat, Laminate, Infusion, Cure, Engine, Trailer',
     );
   });
 
@@ -158,10 +158,10 @@ describe('where things go', () => {
     sheet({ items: { 'Bow seat': more } }).placing.find(({ name }) => name === 'Bow seat');
 
   it.each([
-    [1.25, 0, 0.3, '1,250 mm', 'centre', '300 mm'],
+    [1.25, 0, 0.3, '1,250 mm', '{centre}', '300 mm'],
     [0.5, -0.4, 0, '500 mm', '400 mm P', '0 mm'],
     [0.5, 0.4, 0.1, '500 mm', '400 mm S', '100 mm'],
-    [-0.25, 0.0004, -0.05, '250 mm behind', 'centre', '−50 mm'],
+    [-0.25, 0.0004, -0.05, '250 mm behind', '{centre}', '−50 mm'],
   ])('reads %d, %d, %d as a shop measures', (x, y, z, forward, across, up) => {
     expect(placed({ at: { x: metres(x), y: metres(y), z: metres(z) } })).toMatchObject({
       quantity: '2 ×',
@@ -181,7 +181,7 @@ describe('where things go', () => {
     });
   });
 
-  it('lists what is in the boat, and not the boat herself or what she stands on', () => {
+  it('lists what is in the boat, and not the boat itself or what she stands on', () => {
     expect(sheet().placing.map(({ name }) => name)).toEqual([
       'Bow seat',
       'House battery',

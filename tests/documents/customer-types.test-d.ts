@@ -39,7 +39,7 @@ type Secret =
   | 'allow'
   | 'leaveOutCharges'
   | 'place'
-  | 'mend';
+  | 'remedy';
 type Hidden<T> = [Extract<KeysOf<T>, Secret>] extends [never] ? true : false;
 
 // Afloat, a margin is one of stability and a place one in the boat; on the road, a place is where the law holds.
@@ -67,7 +67,7 @@ export const ofPack: Of<typeof handoverView> = all;
 // @ts-expect-error -- figures of the yard are not a customer's
 export const ofVariations: Of<typeof variationsView>['quoted'] = all;
 
-type Fits<Audience, Safety, Told> = Pick<CodeFacts, 'severity' | 'means' | 'mend'> & {
+type Fits<Audience, Safety, Told> = Pick<CodeFacts, 'severity' | 'means' | 'remedy'> & {
   readonly audience: Audience;
   readonly safety: Safety;
 } & Told extends CodeFacts

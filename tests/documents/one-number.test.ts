@@ -72,7 +72,7 @@ const KEY_FIGURES: readonly (readonly [
     (data) => data['price.drive-away']?.value,
     ({ driveAway, cell }) => [
       ['quote', driveAway],
-      ['page', cell('costing', /drive-away/, /^Drive-away price$/, 1)],
+      ['page', cell('costing', /final price/, /^\{Final price\}$/, 1)],
     ],
   ],
   [
@@ -136,8 +136,8 @@ const KEY_FIGURES: readonly (readonly [
     'draught, mm',
     (data) => thousand(data['float.fully-loaded.draught-deepest']?.value),
     ({ quote, floats }) => [
-      ['quote', quote('Draught, fully loaded')?.value],
-      ['handover', floats('Draught, fully loaded')],
+      ['quote', quote('{Draught}, fully loaded')?.value],
+      ['handover', floats('{Draught}, fully loaded')],
     ],
   ],
   [
@@ -146,8 +146,8 @@ const KEY_FIGURES: readonly (readonly [
     ({ quote, floats, lines, words, cell }) => [
       ['quote', quote('Freeboard, fully loaded')?.value],
       ['handover', floats('Freeboard, fully loaded')],
-      ['handover, sentence', lines, /Fully loaded, with [^.]*(?:\.\d[^.]*)*stands ([\d,]+)/],
-      ['page', words('floating'), /Fully loaded, with [^.]*(?:\.\d[^.]*)*stands ([\d,]+)/],
+      ['handover, sentence', lines, /Fully loaded, with [^.]*(?:\.\d[^.]*)* is ([\d,]+)/],
+      ['page', words('floating'), /Fully loaded, with [^.]*(?:\.\d[^.]*)* is ([\d,]+)/],
       ['page, table', cell('floating', /Freeboard/, /^Fully loaded$/, 4)],
     ],
   ],
@@ -157,8 +157,8 @@ const KEY_FIGURES: readonly (readonly [
     ({ quote, lines, cell }) => [
       ['quote', quote('Trim, fully loaded')?.value],
       ['handover', lines, /Fully loaded, with [^.]*trims ([\d.]+)/],
-      ['page', cell('floating', /Draught/, /^Fully loaded$/, 3)],
-      ['page, moves', cell('floating', /moves her trim/, /^As ordered$/, 2)],
+      ['page', cell('floating', /\{Draught\}/, /^Fully loaded$/, 3)],
+      ['page, moves', cell('floating', /changes the trim/, /^As ordered$/, 2)],
     ],
   ],
   ...(['low', 'high'] as const).map((end, index): (typeof KEY_FIGURES)[number] => {
@@ -202,7 +202,7 @@ const KEY_FIGURES: readonly (readonly [
     ({ quote, fact, words }) => [
       ['quote', quote('Overall length when towed')?.value],
       ['build sheet', fact('On the road'), /([\d.]+).m from ball to end/],
-      ['page', words('towing'), /Length behind the ball: ([\d.]+)/],
+      ['page', words('towing'), /Length when towed: ([\d.]+)/],
     ],
   ],
 ];

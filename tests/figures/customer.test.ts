@@ -12,7 +12,7 @@ const text = (value: unknown): string =>
 
 /** Fields that hold what the shop alone may know; afloat a margin is one of stability, and on the road a place is a country. */
 const SECRET =
-  /"(cost|unitCost|otherCost|fixedPrice|marginShare|marginClass|margins|class|rates|wastage|labour|overhead|parts|supplier|suppliers|notes?|mend|allow|free)":/;
+  /"(cost|unitCost|otherCost|fixedPrice|marginShare|marginClass|margins|class|rates|wastage|labour|overhead|parts|supplier|suppliers|notes?|remedy|allow|free)":/;
 
 describe('the figures for a customer', () => {
   it('have lost what was planted for the shop, not only hidden it', () => {

@@ -152,7 +152,7 @@ describe('what is found of her loaded as ordered', () => {
     const hull = [['most: 8 deg', 'most: -3 deg']] as const;
     const now = figuresOf({ options, hull });
     const told = now.findings.find(({ code }) => code === 'TRIM_OUT_OF_BAND');
-    expect(told?.mend).toMatch(/^Place Seat forward: that gains \d\.\d\u00A0degrees$/);
+    expect(told?.remedy).toMatch(/^Place Seat forward: that gains \d\.\d\u00A0degrees$/);
     const [move] = now.float?.afloat?.trim.moves ?? [];
     const moved = figuresOf({
       hull,

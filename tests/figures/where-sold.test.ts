@@ -20,11 +20,24 @@ describe('whose rules are read where a shop names none', () => {
     ['en-US', 'US', ['cfr-183', 'iso']],
   ])('%s: those of its region', (locale, place, methods) => {
     const build = buildIn(locale);
-    expect(placeOf(build)).toBe(place);
+    expect(placeOf(build)).toEqual({ place });
     expect(methodsOf(build.yard)).toEqual(methods);
   });
   it('are the yard’s, then the order’s, where they name them', () => {
-    expect(placeOf(buildIn('en-US', 'tow: { place: NZ }\n'))).toBe('NZ');
-    expect(placeOf(buildIn('en-US', '', 'tow: { place: UK-EU }\n'))).toBe('UK-EU');
+    expect(placeOf(buildIn('en-US', 'tow: { place: NZ }\n'))).toEqual({ place: 'NZ' });
+    expect(placeOf(buildIn('en-US', '', 'tow: { place: UK-EU }\n'))).toEqual({
+      place: 'UK-EU',
+    });
+  });
+
+  it('are never guessed: a place without rules says what is lacking, and is rated by ISO', () => {
+    const build = buildIn('en-CA');
+    expect(placeOf(build)).toEqual({
+      notComputed: 'the road rules of CA are not known here, and no tow: place: is given',
+      because: 'data missing',
+      field: 'tow.place',
+    });
+    expect(methodsOf(build.yard)).toEqual(['iso']);
+    expect(placeOf(buildIn('en-CA', 'tow: { place: US }\n'))).toEqual({ place: 'US' });
   });
 });

@@ -16,10 +16,10 @@ import {
 const codes = Object.keys(FINDING_CODES) as FindingCode[];
 
 describe('a code', () => {
-  it.each(codes)('%s says what it means and how to mend it, for a person', (code) => {
-    const { severity, means, mend } = FINDING_CODES[code];
+  it.each(codes)('%s says what it means and how to remedy it, for a person', (code) => {
+    const { severity, means, remedy } = FINDING_CODES[code];
     expect(['error', 'warning', 'note']).toContain(severity);
-    for (const sentence of [means, mend]) {
+    for (const sentence of [means, remedy]) {
       expect(sentence).toMatch(/^[A-Z].{3,}[^.!?\s]$/);
       expect(sentence).not.toMatch(/undefined|null|NaN|\n/);
     }
@@ -39,11 +39,11 @@ describe('a finding', () => {
       severity: 'error',
       place,
       received: 'x',
-      mend: FINDING_CODES.UNKNOWN_ID.mend,
+      remedy: FINDING_CODES.UNKNOWN_ID.remedy,
     });
-    expect(finding('TRAILER_LENGTH', place, { received: 'x', mend: 'Do' })).toMatchObject({
+    expect(finding('TRAILER_LENGTH', place, { received: 'x', remedy: 'Do' })).toMatchObject({
       severity: 'warning',
-      mend: 'Do',
+      remedy: 'Do',
     });
   });
   it('stops a document only when it is an error', () => {
@@ -112,19 +112,19 @@ describe('a rendered finding', () => {
   const sources = new Map([['a.yaml', text]]);
   const at = (start: number, end: number) => ({ file: 'a.yaml', range: [start, end] }) as const;
 
-  it('shows place, code, line, caret, what was found, expected, and how to mend it', () => {
+  it('shows place, code, line, caret, what was found, expected, and how to remedy it', () => {
     const one = finding('WRONG_VALUE', at(18, 23), {
       received: '"quotd"',
       expected: 'one of quoted, accepted',
-      mend: 'Did you mean "quoted"?',
+      remedy: 'Did you mean "quoted"?',
     });
     expect(renderFinding(one, sources).split('\n')).toEqual([
       `a.yaml:2:9: error: ${FINDING_CODES.WRONG_VALUE.means} [WRONG_VALUE]`,
       '> 2 | status: quotd',
       '    |         ^^^^^',
-      '  found: "quotd"',
-      '  expected: one of quoted, accepted',
-      '  to mend: Did you mean "quoted"?',
+      '  Found: "quotd"',
+      '  Expected: one of quoted, accepted',
+      '  Fix: Did you mean "quoted"?',
     ]);
   });
   it('puts the caret under the first line of a block, and under one character at least', () => {

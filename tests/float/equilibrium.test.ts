@@ -195,11 +195,11 @@ describe('a boat that does not rest', () => {
     expect(Math.abs(heel) / DEGREE).toBeCloseTo(7.2091, 3);
   });
 
-  it('is swamped when she is heavier than the water she can displace, and says what she can carry', () => {
+  it('is swamped when she is heavier than the water that it can displace, and says what she can carry', () => {
     const result = findEquilibrium(BARGE, loadAt(9000, 2.5, 0, 0.4));
     expect(result).toMatchObject({
       outcome: 'swamped',
-      why: 'heavier than the water she can displace',
+      why: 'heavier than the water that it can displace',
     });
     expect(result.outcome === 'swamped' && result.capacity).toBeCloseTo(5 * 2 * 0.8 * 1025, 6);
   });

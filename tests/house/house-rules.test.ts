@@ -1,3 +1,4 @@
+import { bareWords } from './word-rules.ts';
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -48,6 +49,12 @@ describe('the house', () => {
 
   it('prints every quantity with the formatter', () => {
     expect(sources.flatMap(unitsByHand)).toEqual([]);
+  });
+
+  it('leaves the words that editions differ in to them', () => {
+    // The words of a quote of before there were letters are those that it was sent with.
+    const templates = matching(/^templates\/(?!quote-before-forms).*\.njk$/);
+    expect([...sources, ...templates].flatMap(bareWords)).toEqual([]);
   });
 
   it('names the file that it imports', () => {

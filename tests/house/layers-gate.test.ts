@@ -117,7 +117,7 @@ describe('the layers gate', () => {
     expect([...named].map(([, file = '']) => file).filter((file) => !guilty.has(file))).toEqual([]);
   });
 
-  it('has no rule that was not seen to fail, and no rule without a way to mend', () => {
+  it('has no rule that was not seen to fail, and no rule without a way to remedy', () => {
     type Rule = { readonly name: string; readonly severity: string; readonly comment: string };
     const load = createRequire(import.meta.url);
     const rules = (load('../../.dependency-cruiser.cjs') as { forbidden: readonly Rule[] })

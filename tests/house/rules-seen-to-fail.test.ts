@@ -1,3 +1,4 @@
+import { bareWords } from './word-rules.ts';
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -255,5 +256,31 @@ describe('the list of files', () => {
     const found = projectFiles(root);
     rmSync(root, { recursive: true });
     expect(found).toEqual([{ path: 'src/a/x.ts', text: '1' }]);
+  });
+});
+
+describe('the rule of words', () => {
+  const said = (text: string, path = 'src/documents/words.ts') => bareWords(file(path, text));
+
+  it.each([
+    ['in a sentence', "const a = 'out of the mould';"],
+    ['as a heading', "const a = 'Draught';"],
+    ['in a template', 'const a = `${name}: tyres`;'],
+  ])('finds a word of one edition %s', (_, text) => {
+    expect(said(text)).toHaveLength(1);
+  });
+
+  it.each([
+    ['one in braces', "const a = 'out of the {mould}, {Draught}';"],
+    ['a name', "const a = stages['mould-preparation'] ?? 'mould';"],
+    ['an import', "import { mould } from './mould.ts';"],
+  ])('leaves %s alone', (_, text) => {
+    expect(said(text)).toEqual([]);
+  });
+
+  it('reads what a template says, and leaves its tags and its readers alone', () => {
+    expect(said('<p class="colour">{{ view.mould }}</p>', 'templates/a.njk')).toEqual([]);
+    expect(said('<p>The mould</p>', 'templates/a.njk')).toHaveLength(1);
+    expect(said("const a = 'The mould.';", 'src/schema/a.ts')).toEqual([]);
   });
 });

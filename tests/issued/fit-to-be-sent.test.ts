@@ -179,12 +179,12 @@ describe('a new order', () => {
 it('only errors and codes that stop an issue do, and allowing helps where the code lets it', () => {
   shop = base.copy();
   const place = { file: 'x' };
-  const all = Object.entries(FINDING_CODES).map(([code, { severity, mend }]) => ({
+  const all = Object.entries(FINDING_CODES).map(([code, { severity, remedy }]) => ({
     code: code as keyof typeof FINDING_CODES,
     severity,
     place,
     received: '',
-    mend,
+    remedy,
   }));
   const stopped = new Set(stoppingIssue(all, new Set()).map(({ code }) => code));
   const allowed = new Set(

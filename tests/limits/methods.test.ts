@@ -49,7 +49,7 @@ describe('a boat rated by several methods', () => {
 
   it('names the seats when they bind, and what would allow more', () => {
     const [rating] = rateBoat(boatOf({ seats: 2 }), ['cfr-183']);
-    expect(rating?.governing?.words).toBe('the seat count binds, not the buoyancy (6)');
+    expect(rating?.governing?.words).toBe('limited by seats (by buoyancy: 6)');
     expect(rating?.people).toBe(2);
   });
 
@@ -62,7 +62,7 @@ describe('a boat rated by several methods', () => {
 
   it('names the buoyancy when that binds', () => {
     const [rating] = rateBoat(boatOf({ seats: 9 }), ['cfr-183']);
-    expect(rating?.governing?.words).toBe('the buoyancy binds, not the seat count (9)');
+    expect(rating?.governing?.words).toBe('limited by buoyancy (by seats: 9)');
   });
 
   it('counts the motor that the boat is rated for, and at most the one that the law allows', () => {
@@ -113,20 +113,16 @@ describe('a boat rated by several methods', () => {
 describe('the limit that binds', () => {
   it('is the least, and all of them when several are', () => {
     const governing = governingLimit([
-      { name: 'the seat count', people: 4 },
-      { name: 'the buoyancy', people: 6 },
+      { name: 'seats', people: 4 },
+      { name: 'buoyancy', people: 6 },
       { name: 'the shop’s rating', people: 4 },
-      { name: 'the freeboard', people: 5 },
+      { name: 'freeboard', people: 5 },
     ]);
-    expect(governing?.words).toBe(
-      'the seat count and the shop’s rating bind, not the freeboard (5)',
-    );
+    expect(governing?.words).toBe('limited by seats and the shop’s rating (by freeboard: 5)');
   });
 
   it('stands alone when all are equal', () => {
-    expect(governingLimit([{ name: 'the seat count', people: 4 }])?.words).toBe(
-      'the seat count binds',
-    );
+    expect(governingLimit([{ name: 'seats', people: 4 }])?.words).toBe('limited by seats');
   });
 
   it('is none without limits', () => {

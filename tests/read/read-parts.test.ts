@@ -83,7 +83,7 @@ describe('a mistake in a price list', () => {
   it('is a column that is not known, with the nearest one, told once', () => {
     const text = PARTS.replace('price_date', 'price date');
     expect(found(text)).toEqual(['CSV_ROW 1:48']);
-    expect(read(text).findings[0]?.mend).toContain('"price_date"');
+    expect(read(text).findings[0]?.remedy).toContain('"price_date"');
   });
   it('is a column that is missing, or stands twice', () => {
     expect(found('code,description,class,unit,cost,currency,mass\n')).toEqual(['CSV_ROW 1:1']);
@@ -93,7 +93,7 @@ describe('a mistake in a price list', () => {
     for (const mark of [';', '\t']) {
       const { findings } = read(PARTS.replaceAll(',', mark));
       expect(findings.map(({ code }) => code)).toEqual(['CSV_ROW']);
-      expect(findings[0]?.mend).toMatch(/commas/);
+      expect(findings[0]?.remedy).toMatch(/commas/);
     }
   });
   it('is an empty file', () => {

@@ -236,7 +236,7 @@ describe('a price list against the yard', () => {
       'catalogue/parts/acme-part.csv': PARTS,
     });
     expect(spots(workspace)).toEqual(['UNKNOWN_ID catalogue/parts/acme-part.csv']);
-    expect(workspace.findings[0]?.mend).toContain('"acme-parts"');
+    expect(workspace.findings[0]?.remedy).toContain('"acme-parts"');
   });
   it('must be in the currency of the yard', () => {
     const workspace = readWith({ 'catalogue/parts/acme-parts.csv': PARTS.replace('AUD', 'NZD') });

@@ -104,7 +104,7 @@ describe('what is refused, at its place', () => {
   it('names a tab in the indentation, and says to use spaces', () => {
     const text = 'a:\n\tb: 1\n';
     expect(found(text)).toEqual(['YAML_SYNTAX 2:1']);
-    expect(read(text).findings[0]?.mend).toMatch(/spaces/);
+    expect(read(text).findings[0]?.remedy).toMatch(/spaces/);
   });
   it('has no value when the syntax is wrong', () => {
     expect(read('a: [1\n').value).toBeUndefined();

@@ -60,7 +60,7 @@ describe('a mistake in a file', () => {
   it('is placed at the key when the key is not known, with the nearest known one', () => {
     const text = changed('fuel: 20 L', 'fuell: 20 L');
     expect(found(text)).toEqual(['UNKNOWN_KEY 15:1']);
-    expect(only(text)?.mend).toContain('"fuel:"');
+    expect(only(text)?.remedy).toContain('"fuel:"');
     expect(only(text)?.expected).toContain('outboard');
   });
   it('is told once when a field that must be there is misspelt', () => {
@@ -87,7 +87,7 @@ describe('a mistake in a file', () => {
     expect(found(changed('hull: tern-400', 'hull:'))).toEqual(['MISSING_KEY 10:1']);
     const left = changed('fuel: 20 L', 'fuel:');
     expect(found(left)).toEqual(['WRONG_TYPE 15:1']);
-    expect(only(left)?.mend).toContain('take the line out');
+    expect(only(left)?.remedy).toContain('take the line out');
   });
   it('is an empty file', () => {
     for (const text of ['', '# to do\n']) expect(found(text)).toEqual(['WRONG_TYPE 1:1']);
@@ -100,7 +100,7 @@ describe('a mistake in a file', () => {
   it('is true where text should be, and says how to write it as text', () => {
     const text = changed('A Field Station', 'true');
     expect(found(text)).toEqual(['WRONG_TYPE 6:9']);
-    expect(only(text)?.mend).toContain('quotes');
+    expect(only(text)?.remedy).toContain('quotes');
   });
   it('is a list where a quantity should be', () => {
     expect(found(changed('20 L', '[20, L]'))).toEqual(['WRONG_TYPE 15:7']);
@@ -108,7 +108,7 @@ describe('a mistake in a file', () => {
   it('is a value that is not one of those named, with the nearest', () => {
     const text = changed('status: enquiry', 'status: acepted');
     expect(found(text)).toEqual(['WRONG_VALUE 2:9']);
-    expect(only(text)?.mend).toContain('"accepted"');
+    expect(only(text)?.remedy).toContain('"accepted"');
   });
   it('is a unit of another kind, an unknown unit, or an amount out of range', () => {
     expect(found(changed('20 L', '20 kg'))).toEqual(['UNIT_KIND 15:7']);
@@ -171,7 +171,7 @@ describe('a mistake in a line of options', () => {
   it('is told of the block when a block is written', () => {
     const text = changed('    quantity: 4', '    quantty: 4');
     expect(found(text)).toEqual(['UNKNOWN_KEY 14:5']);
-    expect(only(text)?.mend).toContain('"quantity:"');
+    expect(only(text)?.remedy).toContain('"quantity:"');
     expect(found(changed('quantity: 4', 'quantity: four'))).toEqual(['WRONG_TYPE 14:15']);
     expect(found(changed('  - option: rod-holder', '  - note: rod-holder'))).toEqual([
       'MISSING_KEY 13:5',
@@ -242,8 +242,8 @@ colour: red
   it('never hold a word of the machine', () => {
     const text =
       'number:\nstatus: true\ndates: []\ncustomer: {}\nboat:\noptions: {}\nextras: [~]\ndiscount: {}\n';
-    for (const { received, expected, mend } of order(text).findings) {
-      const said = `${received} ${expected ?? ''} ${mend}`;
+    for (const { received, expected, remedy } of order(text).findings) {
+      const said = `${received} ${expected ?? ''} ${remedy}`;
       expect(said).not.toMatch(/NaN|Infinity|undefined|null|\[object|Invalid/);
     }
   });

@@ -4,7 +4,8 @@ import {
   couplingForce,
   type Margin,
   roadLength,
-  roadLengthMargins,
+  roadLengthMargin,
+  roomMargins,
   roadWidth,
   roofMargins,
   runningGearMargins,
@@ -51,10 +52,15 @@ describe('the road', () => {
 
 describe('length and winch post', () => {
   it('hold at the road’s limit and at the room that there is, and not above', () => {
-    expect(holds(roadLengthMargins(12.5, 'AU'))).toEqual([true]);
-    expect(holds(roadLengthMargins(12.501, 'AU'))).toEqual([false]);
-    expect(holds(roadLengthMargins(6.5, 'AU', metres(6.5)))).toEqual([true, true]);
-    expect(holds(roadLengthMargins(6.501, 'AU', metres(6.5)))).toEqual([true, false]);
+    expect(holds([12.5, 12.501].map((length) => roadLengthMargin(length, 'AU')))).toEqual([
+      true,
+      false,
+    ]);
+    expect(holds([6.5, 6.501].flatMap((length) => roomMargins(length, metres(6.5))))).toEqual([
+      true,
+      false,
+    ]);
+    expect(roomMargins(6.5, undefined)).toEqual([]);
   });
 
   it('hold where the trailer lets the post stand, both ends among them', () => {

@@ -1,4 +1,4 @@
-import { type DocumentHead, pdfName } from '../sections/head.ts';
+import { type DocumentHead, pageHead, pdfName } from '../sections/head.ts';
 import { type ShopHead, shopHead } from '../sections/shop-head.ts';
 import { boatName, customerLines } from '../sections/words.ts';
 import type { CustomerBuild } from '../../figures/index.ts';
@@ -37,10 +37,7 @@ export function letterHead(
   const { yard, order } = build;
   return {
     document: {
-      title: `${name}: ${boatName(build)}`,
-      lang: yard.locale,
-      subject,
-      author: yard.shop.name,
+      ...pageHead(yard, `${name}: ${boatName(build)}`, subject),
       runningHead: `${name}, ${boatName(build)}`,
       reference: day === undefined ? name : `${name}, ${day}`,
       pdf: pdfName(pdf, order.number, revision),

@@ -8,7 +8,7 @@ import { placingList } from './placing.ts';
 import { performanceFacts } from './performance.ts';
 import { hoursByStage, stageSheets, stagesLeftOut } from './stages.ts';
 import type { BuildSheetView } from './types.ts';
-import { type DocumentHead, pdfName } from '../sections/head.ts';
+import { type DocumentHead, pageHead, pdfName } from '../sections/head.ts';
 import { boatName, sentence } from '../sections/words.ts';
 import { drawForWorkshop } from './workshop-drawing.ts';
 
@@ -89,10 +89,11 @@ function documentHead(build: Build): DocumentHead {
   const { order, yard } = build;
   const sheet = `Build sheet ${order.number}`;
   return {
-    title: `${sheet}: ${boatName(build)}`,
-    lang: yard.locale,
-    subject: 'What to build, in which order, with what, where it goes and what it must weigh',
-    author: yard.shop.name,
+    ...pageHead(
+      yard,
+      `${sheet}: ${boatName(build)}`,
+      'What to build, in which order, with what, where it goes and what it must weigh',
+    ),
     runningHead: `${order.number}  ${boatName(build)}`,
     reference: sheet,
     pdf: pdfName('build-sheet', order.number),

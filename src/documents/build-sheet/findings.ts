@@ -17,7 +17,7 @@ export function shopFindings(findings: readonly Finding[]): readonly ShopFinding
           word: WORDS[severity],
           means: FINDING_CODES[code].means,
           details: same.map(detail),
-          mends: [...new Set(same.map(({ mend }) => mend))],
+          remedies: [...new Set(same.map(({ remedy }) => remedy))],
         };
       }),
   );

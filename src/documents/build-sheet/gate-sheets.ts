@@ -4,7 +4,7 @@ import { formatterOf, kilograms } from '../../units/index.ts';
 import { gateContents } from './masses.ts';
 import { figure, row, stageTable, type StageTable, text, write } from './stage-table.ts';
 
-/** What she must weigh when a stage is over, with a blank for what she does weigh and what to do outside the band. */
+/** Target weights when a stage is over, with a blank for what she does weigh and what to do outside the band. */
 export function gateTables({ build, gates }: Figures, stage: Stage): readonly StageTable[] {
   const gate = gates.find((one) => one.stage === stage);
   if (!gate) return [];
@@ -13,7 +13,7 @@ export function gateTables({ build, gates }: Figures, stage: Stage): readonly St
   return [
     stageTable(`gate-${stage}`, 'Weigh gate', {
       columns: [
-        text('She weighs'),
+        text('Target weight'),
         figure('Expected'),
         figure('From'),
         figure('To'),

@@ -103,7 +103,7 @@ function bagTable(
     ({ name, quantity, unit }) =>
       `${name} ${unit === 'm2' ? format.rollArea(quantity) : format.rollLength(quantity)}`,
   );
-  return stageTable('bag', 'The bag takes', {
+  return stageTable('bag', 'Bag materials', {
     columns: [text('Each ticked when it is in place')],
     rows: [row(cells)],
   });

@@ -19,7 +19,7 @@ export function laminateTables({ build, laminate }: Figures): readonly StageTabl
     const found = laminate.mass.panels.find(({ panel }) => panel.name === name);
     return found ? format.thickness(found.layUp.thickness) : '';
   };
-  const schedule = stageTable('lay-up', 'Lay-up, from the mould inwards', {
+  const schedule = stageTable('lay-up', 'Lay-up, from the {mould} inwards', {
     columns: [
       text('Area'),
       figure('Size'),

@@ -38,7 +38,7 @@ export function gateContents({ outboard, order, yard, items }: Build, stage: Wei
   const wired = items.some(({ hours }) => hours.some((one) => one.stage === 'wiring'));
   switch (stage) {
     case 'release':
-      return 'Out of the mould, trimmed, nothing fitted';
+      return 'Out of the {mould}, trimmed, nothing fitted';
     case 'fit-out':
       return wired ? 'Fitted out, nothing of the wiring yet' : 'Everything fitted; no loose gear';
     case 'wiring':

@@ -50,12 +50,12 @@ export function placedItem(
 }
 
 function acrossText(y: Metres, format: Formatter): string {
-  if (Math.abs(y) < ON_CENTRE) return 'centre';
+  if (Math.abs(y) < ON_CENTRE) return '{centre}';
   return `${format.dimension(metres(Math.abs(y)))}${NO_BREAK}${y < 0 ? 'P' : 'S'}`;
 }
 
 function insteadOfPlace({ kind, placed }: BuildItem): string {
-  if (kind === 'shell' || kind === 'structure') return 'the boat herself';
+  if (kind === 'shell' || kind === 'structure') return 'the boat itself';
   if (kind === 'trailer') return 'under the boat';
   return placed ? '' : 'no position given: ask before fitting';
 }

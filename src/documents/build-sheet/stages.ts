@@ -124,7 +124,7 @@ function workedHours({ build }: Figures, wanted: Stage): Decimal {
   return sumDecimals(worked.map(({ hours }) => hours));
 }
 
-/** What is fitted in a stage. The moulding stages make the boat herself; her standard fittings are fitted out. */
+/** What is fitted in a stage. The moulding stages make the boat itself; her standard fittings are fitted out. */
 function itemsOfStage(
   { build }: Figures,
   stage: Stage,

@@ -31,7 +31,7 @@ export interface ShopFinding {
   readonly word: string;
   readonly means: string;
   readonly details: readonly string[];
-  readonly mends: readonly string[];
+  readonly remedies: readonly string[];
 }
 
 /** A thing in the boat and where it goes. */
@@ -86,7 +86,7 @@ export interface StageSheet {
   readonly items: readonly StageItem[];
   /** What the trade works by: lay-up, cut list, mixing, plan of the infusion, wiring. */
   readonly tables: readonly StageTable[];
-  /** What she must weigh when the stage is over; empty when she is not weighed then. */
+  /** Target weights when the stage is over; empty when she is not weighed then. */
   readonly gate: readonly StageTable[];
   readonly pictures: readonly CaptionedPicture[];
   readonly checks: readonly string[];

@@ -47,7 +47,7 @@ function scheduleTable(electrics: ElectricsFigures, format: Formatter): StageTab
       figure('Run'),
       text(sizeHeading(format)),
       figure('Fuse'),
-      text('Colour'),
+      text('{Colour}'),
       figure('Drop'),
       tick('Done'),
     ],
@@ -97,10 +97,10 @@ function cableTable(picks: ElectricsFigures['picks'], format: Formatter): StageT
     const key = `${format.system === 'us' ? awg : bareArea(metricMm2, format)}; ${colour}`;
     lengths.set(key, metres((lengths.get(key) ?? 0) + length));
   }
-  return stageTable('cable', 'Cable to fetch', {
+  return stageTable('cable', 'Cable to take', {
     columns: [
       text(format.system === 'us' ? 'AWG' : format.unit('wireArea')),
-      text('Colour'),
+      text('{Colour}'),
       figure('Length'),
       figure('Black or yellow'),
       tick('Got'),

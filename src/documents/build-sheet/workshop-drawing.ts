@@ -44,11 +44,11 @@ function placingPictures(placing: Parameters<typeof drawPlacing>[0]): BuildSheet
     {
       ...pictureOf(drawPlacing(placing)),
       caption:
-        'Where items go: a cross at the middle of each, its number beside it. The table of places holds the dimensions.',
+        'Positions: a cross at the middle of each, its number beside it. The table of positions has the dimensions.',
     },
     {
       ...pictureOf(drawPlacingSide(placing)),
-      caption: 'The same from her starboard side: how far up from the baseline.',
+      caption: 'The same from the starboard side: how far up from the baseline.',
     },
   ];
 }

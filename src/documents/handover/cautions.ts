@@ -47,8 +47,8 @@ const AFLOAT: CautionGroup = {
 const FUEL: CautionGroup = {
   heading: 'Fuel and batteries',
   lines: [
-    'Petrol vapour is heavier than air, gathers low in a boat and explodes. Engine off, no flame, nobody smoking while you fill; take portable tanks out of the boat to fill them.',
-    'Smell petrol? Do not start the engine and touch no switch. Air the boat and find the leak.',
+    '{Petrol} {vapour} is heavier than air, gathers low in a boat and explodes. Engine off, no flame, nobody smoking while you fill; take portable tanks out of the boat to fill them.',
+    'Smell {petrol}? Do not start the engine and touch no switch. Air the boat and find the leak.',
     'A battery on charge can give off gas that explodes. Charge with the charger meant for it, with air around it, and keep its terminals covered and strapped.',
     'Exhaust gas kills without a smell: never idle the engine under a closed canopy.',
   ],
@@ -66,7 +66,7 @@ const WIRING: CautionGroup = {
 const TOWING: CautionGroup = {
   heading: 'Towing',
   lines: [
-    'Before every trip: coupling locked, chains on, lights and brakes working, tyres and wheel nuts checked, boat tied down at bow and stern, outboard on its support.',
+    'Before every trip: coupling locked, chains on, lights and brakes working, {tyres} and wheel nuts checked, boat tied down at bow and stern, outboard on its support.',
     'What the vehicle may tow and the mass on its tow ball are limits of the vehicle: look them up and weigh. Whatever you carry in the boat is part of the load.',
     'Let hot wheel hubs cool before you reverse them into water. Chock the wheels before anyone goes behind or under the boat.',
   ],
@@ -76,6 +76,6 @@ const RULES: CautionGroup = {
   heading: 'Rules',
   lines: [
     'This list is a reminder, not a set of instructions. Local rules, the makers’ manuals and the plate on the boat come before it.',
-    'Nothing in this pack is a claim that the boat complies with a rule or standard. Registration, licence, safety equipment and insurance are the owner’s to arrange.',
+    'Nothing in this pack is a claim that the boat complies with a rule or standard. Registration, {licence}, safety equipment and insurance are the owner’s to arrange.',
   ],
 };

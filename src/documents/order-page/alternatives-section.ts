@@ -23,7 +23,7 @@ export function alternativesSection(
             'Drive-away',
             'Margin',
             'Margin share',
-            'Mass on the road',
+            'Mass to tow',
             'People',
             'Speed',
             'On the ball',
@@ -34,7 +34,7 @@ export function alternativesSection(
           const share = figures?.price.marginShare;
           return plainRow(
             name,
-            differences ? signed(differences.driveAway) : 'cannot be built so',
+            differences ? signed(differences.driveAway) : 'cannot be built',
             differences ? signed(differences.margin) : '',
             share ? format.percent(decimalToNumber(share), 1) : '',
             differences ? signedMass(differences.massOnTrailer, format) : '',

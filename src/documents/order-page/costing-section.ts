@@ -57,7 +57,7 @@ export function sensitivitySection(figures: Figures, account: Account | undefine
   const format = formatterOf(figures.build.yard);
   const row = (what: string, then: (typeof overruns)[number]): SectionRow =>
     plainRow(what, print.money(then.cost), print.money(then.margin), print.share(then.marginShare));
-  return section('sensitivity', 'If things go otherwise', {
+  return section('sensitivity', 'What if', {
     tables: [
       {
         caption: `Margin at the price ${account ? 'of the catalogue now' : 'as quoted'}`,
@@ -96,7 +96,7 @@ function lineTable(
     caption: `What each item costs and earns, before tax${account ? ', by the catalogue now' : ''}`,
     columns: [
       textColumn('Item'),
-      ...['Hours', 'Materials', 'Packs', 'Freight', 'Labour', 'Overhead', 'Other', 'Cost'].map(
+      ...['Hours', 'Materials', 'Packs', 'Freight', '{Labour}', 'Overhead', 'Other', 'Cost'].map(
         figureColumn,
       ),
       figureColumn('Rounding'),
@@ -146,7 +146,7 @@ function sumTable(
   const given = (label: string, amount: Money): readonly SectionRow[] =>
     isZero(amount) ? [] : [plainRow(label, print.money(amount))];
   return {
-    caption: 'From the lines to the drive-away price',
+    caption: 'From the lines to the {final price}',
     columns: [textColumn('What'), figureColumn('Amount')],
     rows: [
       plainRow('Sum of the lines before tax', print.money(price.listPrice)),
@@ -160,14 +160,14 @@ function sumTable(
       ...given(`${name} on charges`, price.chargesTax),
       ...(account
         ? [
-            plainRow('Drive-away price by the catalogue now', print.money(price.driveAway)),
-            sumRow('Drive-away price agreed', print.money(account.total)),
+            plainRow('{Final price} by the catalogue now', print.money(price.driveAway)),
+            sumRow('{Final price} agreed', print.money(account.total)),
             sumRow('Agreed, before tax and charges', print.money(account.beforeTax)),
             sumRow('Cost', print.money(price.cost)),
             sumRow('Margin', print.money(agreedMargin(account, price.cost).margin)),
           ]
         : [
-            sumRow('Drive-away price', print.money(price.driveAway)),
+            sumRow('{Final price}', print.money(price.driveAway)),
             ...given('Trade-in, taken in payment', price.tradeIn),
             ...given('Paid so far', price.paid),
             plainRow('Still to pay', print.money(price.toPay)),

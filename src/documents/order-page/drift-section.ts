@@ -59,7 +59,7 @@ export function driftSection(
             ),
           ),
           sumRow(
-            'Drive-away price',
+            '{Final price}',
             money(drift.was),
             money(drift.now),
             signed(subtractMoney(drift.now, drift.was)),

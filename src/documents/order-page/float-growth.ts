@@ -20,18 +20,18 @@ export function growthSentences(
   if (!effect) return [];
   const { mass, draughtAft, draughtFore, trim, freeboard, metacentricHeight } = effect;
   const changes = [
-    `her draught by ${signedLength(draughtAft, format)} aft and ${signedLength(draughtFore, format)} forward`,
-    `her trim by ${format.number(Math.abs(trim) / DEGREE, 2)} degrees by the ${trim < 0 ? 'bow' : 'stern'}`,
+    `the {draught} by ${signedLength(draughtAft, format)} aft and ${signedLength(draughtFore, format)} forward`,
+    `the trim by ${format.number(Math.abs(trim) / DEGREE, 2)} degrees by the ${trim < 0 ? 'bow' : 'stern'}`,
     `the least freeboard by ${signedLength(freeboard, format)}`,
     ...(metacentricHeight === undefined
       ? []
       : [`GM by ${signedLength(metacentricHeight, format)}`]),
   ];
-  const told = `Each ${format.mass(mass)} that she puts on over her life changes, fully loaded, ${list(changes)}.`;
+  const told = `Each ${format.mass(mass)} that the boat gains over the years changes, fully loaded, ${list(changes)}.`;
   const isPast = limits.some(({ margin }) => margin.outcome === 'already past');
   const room = first
-    ? `${isPast ? 'Past the limits that are marked below as ordered, she' : 'She'} may put on ${format.mass(first.growth)} before she meets ${first.name}`
-    : 'None of the limits below is met by growth';
+    ? `${isPast ? 'Already past the limits marked below as ordered, the boat' : 'The boat'} may gain ${format.mass(first.growth)} before it reaches ${first.name}`
+    : 'Growth reaches none of the limits below';
   const counted = allowed > 0 ? `; the shop allows for ${format.mass(allowed)}.` : '.';
   return [told, `${room}${counted}`];
 }
@@ -42,7 +42,7 @@ export function growthTable(
   format: Formatter,
 ): SectionTable {
   return {
-    caption: 'How much the boat herself may put on until a limit is met',
+    caption: 'How much the boat itself may gain before a limit is reached',
     columns: [
       textColumn('Limit'),
       figureColumn('Growth'),

@@ -36,7 +36,9 @@ export function floatSection(figures: Figures, fontCss: string): Section {
   const afloat = figures.float?.afloat;
   if (!afloat) {
     return section('floating', 'Floating', {
-      words: ['How she floats: not computed: the lines of the hull close to no shape.'],
+      words: [
+        'Stability and freeboard are not computed: the lines of the hull do not close to a shape.',
+      ],
     });
   }
   const { swamped } = afloat;
@@ -50,7 +52,7 @@ export function floatSection(figures: Figures, fontCss: string): Section {
       offsetSentence(figures, afloat),
       ...ballastSentences(figures, afloat),
       ...growthSentences(figures, afloat),
-      ...(swamped ? [] : ['Whether she floats swamped: not computed: the hull says no foam.']),
+      ...(swamped ? [] : ['Flotation when swamped is not computed: the hull file gives no foam.']),
     ]),
     tables: [
       ...conditionTables(figures, afloat, format),
@@ -67,11 +69,11 @@ export function floatSection(figures: Figures, fontCss: string): Section {
       FLOAT_METHOD,
       `People to one side are held against: ${afloat.offset.basis}. An estimate; verify by an offset-load test.`,
       'Righting arms: true heeled volume with trim free, the hull closed at the sheer; verify by an inclining test.',
-      'Growth: what the boat herself puts on beyond the contingency, at her own centre raised as the yard allows; estimated by hydrostatics from the drawn lines; verify by weighing her again.',
+      'Growth: what the boat itself gains beyond the contingency, at its own {centre} raised as the yard file allows; estimated by hydrostatics from the drawn lines; verify by weighing the boat again.',
       'A place for a thing that moves counts as free where nothing of known size stands; look before you move it.',
       ...(afloat.ballast ? [BALLAST_METHOD] : []),
       ...(swamped ? [swampedMethod(swamped)] : []),
-      'None of these figures is a claim that she complies with a rule.',
+      'These are estimates, not proof of compliance with any rule.',
     ],
   });
 }
@@ -83,7 +85,7 @@ function centimetreSentence({ perCentimetre }: Afloat, format: Formatter): strin
   const { in: inch, cm, ft: foot } = UNIT_KINDS.length;
   const [step, arm, by, far] =
     format.system === 'us' ? [inch / cm, foot, '1 in', '1 ft'] : [1, 1, '1 cm', '1 m'];
-  return `Fully loaded, ${format.mass(kilograms(sinks * step))} more sinks her by ${by}, and ${format.mass(kilograms((trims * step) / arm))} moved ${far} forward or aft trims her by ${by} over her length in the water.`;
+  return `Fully loaded, ${format.mass(kilograms(sinks * step))} more lowers the boat by ${by}, and ${format.mass(kilograms((trims * step) / arm))} moved ${far} forward or aft trims it by ${by} over the length in the water.`;
 }
 
 /** Draught, trim and heel in one table, freeboards and GM in the next: together they would not fit a page. */
@@ -103,10 +105,10 @@ function conditionTables(
   };
   return [
     {
-      caption: 'Draught, trim and heel',
+      caption: '{Draught}, trim and heel',
       columns: [
         textColumn('Condition'),
-        ...['Draught aft', 'Draught fore', 'Trim', 'Heel', 'People', 'Mass'].map(figureColumn),
+        ...['{Draught} aft', '{Draught} fore', 'Trim', 'Heel', 'People', 'Mass'].map(figureColumn),
       ],
       rows: told.map((condition) =>
         row(
@@ -147,7 +149,7 @@ function trimTable(afloat: Afloat, format: Formatter): SectionTable {
   const way = (angle: number): string => trimByEnd(angle, format);
   const state = conditionOf(afloat, 'fully loaded')?.state;
   return {
-    caption: 'What moves her trim most, fully loaded, and what moving one thing would gain',
+    caption: 'What changes the trim most, fully loaded, and what moving one thing would gain',
     columns: [textColumn('What'), figureColumn('Mass'), figureColumn('Trim')],
     rows: [
       ...trimEffects

@@ -24,13 +24,13 @@ export function swampedTable(
 ): SectionTable {
   const needed =
     'notComputed' in rule
-      ? [plainRow('Foam that the method asks for', `not computed: ${rule.notComputed}`)]
+      ? [plainRow('Foam required by the method', `not computed: ${rule.notComputed}`)]
       : [
           plainRow('for the boat', format.volume(rule.foam.boat)),
           plainRow('for outboard, controls and battery', format.volume(rule.foam.propulsion)),
           plainRow('for people and gear', format.volume(rule.foam.people)),
           sumRow(
-            rule.applies ? 'Foam that the method asks for' : 'Foam, were the method to apply',
+            rule.applies ? 'Foam required by the method' : 'Foam, if the method applied',
             format.volume(rule.foam.total),
           ),
           (rule.stillNeeded > 0 ? flagRow : plainRow)(
@@ -39,11 +39,11 @@ export function swampedTable(
           ),
         ];
   return {
-    caption: 'When she is swamped',
+    caption: 'When swamped',
     columns: [textColumn('What'), figureColumn('Amount')],
     rows: [
       ...needed,
-      plainRow('Foam that she has', format.volume(foam)),
+      plainRow('Foam fitted', format.volume(foam)),
       ...counted.map(({ name, weight }) =>
         plainRow(
           `${weight < 0 ? 'Lift of' : 'Weight under water of'} ${name}`,
@@ -51,7 +51,7 @@ export function swampedTable(
         ),
       ),
       (balance.reserve < 0 ? flagRow : plainRow)(
-        'All lift, the foam’s too, less all that weighs under water',
+        'Lift left: all lift, foam included, less all weight under water',
         format.mass(balance.reserve),
       ),
     ],

@@ -37,10 +37,10 @@ export function laminateSection(figures: Figures): Section {
     notes: [
       ...(stock
         ? [
-            `Shelf as counted on ${formatDate(stock.counted, yard.locale)}; here the whole shelf stands against this order; the page Purchases lets the first stage take first.`,
+            `Stock as counted on ${formatDate(stock.counted, yard.locale)}; here all stock counts for this order; on the page Purchases the stage that starts first takes first.`,
           ]
         : []),
-      'Fibre by mass is the material’s own, else the yard’s by process and fabric.',
+      '{Fibre} by mass is the material’s own, else the yard’s by process and fabric.',
       ...[LAMINATE_BASIS.layUp, LAMINATE_BASIS.strength, LAMINATE_BASIS.screening].map(
         ({ method, validity, caution }) => `${method} ${validity} ${caution}`,
       ),
@@ -80,7 +80,7 @@ function panelTable({ mass }: LaminateFigures, format: Formatter): SectionTable 
       ...[
         'Area',
         `Thickness, ${format.unit('thickness')}`,
-        'Fibre',
+        '{Fibre}',
         'Resin',
         'Gelcoat',
         'Core',
@@ -107,7 +107,7 @@ function strengthTable({ mass, sections }: LaminateFigures, format: Formatter): 
     caption: 'Stiffness and ultimate strength of each lay-up, by the width of a strip; estimated',
     columns: [
       textColumn('Panel'),
-      figureColumn('Fibre by mass'),
+      figureColumn('{Fibre} by mass'),
       figureColumn(`Stiffness, ${format.unit('stripStiffness')}`),
       figureColumn(`Bending moment, ${format.unit('stripMoment')}`),
       figureColumn(`Core shear, ${format.unit('stripForce')}`),
@@ -173,7 +173,7 @@ function kitTable({ boatKit }: Figures, format: Formatter): SectionTable {
       figureColumn('In the boat'),
       figureColumn('By the list'),
       figureColumn('With wastage'),
-      figureColumn('On the shelf'),
+      figureColumn('In stock'),
       figureColumn('To order'),
     ],
     rows: boatKit.map((line) => {

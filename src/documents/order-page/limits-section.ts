@@ -12,14 +12,14 @@ export function limitsSection(figures: Figures): Section {
   const ratings = 'notComputed' in limits.ratings ? [] : limits.ratings;
   return section('limits', 'Limits', {
     words: [
-      'Estimates to stand beside the shop’s own ratings; none of them is a certificate.',
+      'Estimates beside the shop’s own ratings; none of them is a certificate.',
       ...('notComputed' in limits.ratings ? [`Ratings: ${whyNot(limits.ratings)}.`] : []),
       ...(build.yard.limits.categories.length > 0 ? [categoryWords(limits)] : []),
     ],
     tables: limitsTables(figures, formatterOf(build.yard)),
     notes: [
       ...ratings.map(ratingNote),
-      'Screening: freeboard, heel and downflooding height only, estimated to ISO 12217-1:2015, as quoted by others. Verify by the tests of ISO 12217.',
+      'Design-category check: freeboard, heel and downflooding height only, estimated to ISO 12217-1:2015 from secondary sources, not checked against the standard. Verify by the tests of ISO 12217.',
     ],
   });
 }

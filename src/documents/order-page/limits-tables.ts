@@ -33,7 +33,7 @@ function ratingTable({ build, limits, mass }: Figures, format: Formatter): Secti
     columns: [
       textColumn('By'),
       ...['People', 'Load', 'Power'].map(figureColumn),
-      textColumn('What binds the people'),
+      textColumn('What limits the people'),
     ],
     rows: [
       plainRow(
@@ -89,7 +89,7 @@ type Categories = Exclude<LimitsFigures['categories'], { readonly notComputed: s
 
 function categoryTable(categories: Categories, format: Formatter): SectionTable {
   return {
-    caption: 'Screening for a design category, loaded as ordered',
+    caption: 'Design-category check, loaded as ordered',
     columns: [textColumn('Category and check'), ...COLUMNS],
     rows: categories.flatMap(({ category, checks }) =>
       checks.map(({ name, value: found, limit, left, unit, holds }) =>

@@ -5,7 +5,7 @@ import { driftSection } from './drift-section.ts';
 import { electricsSection } from './electrics-section.ts';
 import { floatSection } from './float-section.ts';
 import { laminateSection } from './laminate-section.ts';
-import type { PageHead } from '../sections/head.ts';
+import { pageHead, type PageHead } from '../sections/head.ts';
 import { limitsSection } from './limits-section.ts';
 import { planSection } from './plan-section.ts';
 import type { Section } from '../sections/section.ts';
@@ -34,12 +34,11 @@ export function orderPageView(state: OrderState, fontCss: string): OrderPageView
   const { order, yard } = figures.build;
   const heading = `${order.number}: ${boatName(figures.build)}`;
   return {
-    document: {
-      title: heading,
-      lang: yard.locale,
-      subject: `What order ${order.number} costs, earns, weighs and does; for the yard only`,
-      author: yard.shop.name,
-    },
+    document: pageHead(
+      yard,
+      heading,
+      `What order ${order.number} costs, earns, weighs and does; for the yard only`,
+    ),
     heading,
     lead: `${order.customer.name}. For the yard only: costs and margins are on this page.`,
     sections: [

@@ -32,7 +32,7 @@ export function partTables(figures: Figures, format: Formatter): readonly Sectio
         ...[
           'Area',
           `Thickness, ${format.unit('thickness')}`,
-          'Fibre',
+          '{Fibre}',
           'Resin',
           'Gelcoat',
           'Core',
@@ -103,7 +103,7 @@ function togetherTable({ laminate, partLayUps, build }: Figures, format: Formatt
     caption: 'All that is laminated, with what else is in the mass of each',
     columns: [
       textColumn('Part'),
-      ...['Fibre', 'Resin', 'Gelcoat', 'Core', 'Laminate', 'Else', 'By the catalogue'].map(
+      ...['{Fibre}', 'Resin', 'Gelcoat', 'Core', 'Laminate', 'Else', 'By the catalogue'].map(
         figureColumn,
       ),
     ],

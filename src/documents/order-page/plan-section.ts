@@ -23,7 +23,7 @@ export function planSection(
     promised === undefined ? '' : `, promised for ${day(promised)}: ${timeliness(planned, yard)}`;
   return section('plan', 'Plan', {
     words: [
-      `From ${day(starts)} to ${day(ends)}${late}. She waits for ${binds === '' ? 'nothing but her own work' : binds}.`,
+      `From ${day(starts)} to ${day(ends)}${late}. Waiting for ${binds === '' ? 'nothing but its own work' : binds}.`,
     ],
     tables: [
       {

@@ -37,7 +37,7 @@ function speedPictures(
     fontCss,
   });
   const caption =
-    'Power that a speed takes, likely, with the outboard’s mass as ordered; the marks are what each outboard that she may carry drives her to, with its own mass, so that they may stand beside the line. Estimated to Savitsky 1964; trial to confirm.';
+    'Power needed for a speed, likely value, with the outboard’s mass as ordered. The marks are the speeds of the outboards that the hull may carry, each with its own mass, so they may lie beside the line. Estimated to Savitsky 1964; trial to confirm.';
   return [{ ...pictureOf(drawing), caption }];
 }
 

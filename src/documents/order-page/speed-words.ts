@@ -39,6 +39,6 @@ function bowWords({ drive, build }: Figures, format: Formatter) {
       ? `hours on the batteries ${whyNot(time)}`
       : `the batteries that are fitted last about ${format.hours(time.hours * UNIT_KINDS.duration.h)} at ${format.roundCurrent(time.current)}`;
   return [
-    `${name}: holding her against ${format.roundSpeed(wind)} of wind and ${format.roundSpeed(current)} of current takes about ${format.force(needed.needed)} (wind ${format.force(needed.wind)} before gusts, current ${format.force(needed.current)}) of its ${format.force(thrust)}; ${hours}.`,
+    `${name}: holding the boat against ${format.roundSpeed(wind)} of wind and ${format.roundSpeed(current)} of current takes about ${format.force(needed.needed)} (wind ${format.force(needed.wind)} before gusts, current ${format.force(needed.current)}) of its ${format.force(thrust)}; ${hours}.`,
   ];
 }

@@ -8,9 +8,9 @@ import { type Section, section } from '../sections/section.ts';
 import { towingTables } from './towing-tables.ts';
 
 const NO_VEHICLE =
-  'The order does not say what tows her: no vehicle’s limits are checked. Ask for them.';
+  'The order does not name the towing vehicle, so no vehicle limits are checked. Ask the customer.';
 const MAKERS =
-  'Limits of vehicle, axles, tyres and roof are their makers’; look them up on the plates. Nothing here claims compliance.';
+  'Limits of vehicle, axles, {tyres} and roof are their makers’; look them up on the plates. Nothing here claims compliance.';
 
 /** Ball load, winch post, brakes, running gear, width, and what vehicle and roof may carry. */
 export function towingSection(figures: Figures, fontCss: string): Section {
@@ -39,7 +39,7 @@ function trailerWords(trailer: TrailerFigures, format: Formatter): readonly stri
       ? `Winch post: ${whyNot(winchPost)}.`
       : `Winch post: ${format.length(winchPost.at)} aft of the ball; ${format.percent(trailer.usualShare, 0)}, the usual share, is on the ball at ${format.length(winchPost.usual)}.`,
     brakeWords(trailer),
-    `Length behind the ball: ${known(length, format.length)}.`,
+    `Length when towed: ${known(length, format.length)}.`,
     ...(typeof coupling === 'number'
       ? [`Couplings must stand a D-value of ${format.couplingForce(coupling * 1000)}.`]
       : []),
@@ -70,21 +70,21 @@ function trailerPictures(
       axles: `${format.mass(ball.onAxles)} on the wheels`,
       winchPost: `winch post ${format.length(winchPost.at)}`,
       axle: `axle ${format.length(axle)}`,
-      centre: `centre of boat and trailer ${format.length(metres(both))}`,
+      centre: `{centre} of boat and trailer ${format.length(metres(both))}`,
     },
     fontCss,
   });
   const caption =
-    'The boat on her trailer, distances aft of the ball to scale; the trailer is a sketch. Estimated from moments; verify by weighing the coupling.';
+    'The boat on its trailer, distances aft of the ball to scale; the trailer is a sketch. Estimated from moments; verify by weighing the coupling.';
   return [{ ...pictureOf(drawing), caption }];
 }
 
 function trailerNotes({ brakes }: TrailerFigures): readonly string[] {
   return [
-    'Ball load from moments about the axle, level ground, with the boat’s computed centre of mass, fuel and loose gear aboard. Shares of the total: common practice, no source. Verify on a weighbridge.',
+    'Ball load from moments about the axle, level ground, with the boat’s computed {centre} of mass, fuel and loose gear aboard. Shares of the total: common practice, no source. Verify on a weighbridge.',
     ...('notComputed' in brakes
       ? []
       : [`Brakes by mass thresholds: ${brakes.source}. Estimated; confirm with the authority.`]),
-    'Length and width on the road: as quoted by others and from memory; confirm with the authority.',
+    'Length and width on the road: from secondary sources and from memory; confirm with the authority.',
   ];
 }

@@ -9,7 +9,7 @@ import {
   textColumn,
 } from '../sections/section.ts';
 
-type Margins = readonly TrailerFigures['width'][];
+type Margins = NonNullable<Figures['tow']['roof']>;
 type Known = TrailerFigures['gear'];
 
 /** What is left of every limit of trailer, vehicle, road and roof; nothing where the order has none of them. */
@@ -48,12 +48,12 @@ function trailerRows(
   const isHalfKnown = tows?.together !== undefined && tows.laden === undefined;
   return [
     ...whole,
-    ...rows('load of axles and tyres', gear),
+    ...rows('load of axles and {tyres}', gear),
     ...rows('brakes', 'notComputed' in brakes ? brakes : brakes.margins),
     ...rows('share on the ball', share),
     ...rows('winch post', 'notComputed' in winchPost ? winchPost : winchPost.margins),
-    ...rows('length on the road', lengths),
-    ...rowsOf([width], format),
+    ...rows('overall length when towed', lengths),
+    ...rows('overall width when towed', 'notComputed' in width ? width : [width]),
     ...rows('towing vehicle', vehicle),
     ...(isHalfKnown
       ? [plainRow('vehicle and trailer together', 'not computed: laden: is missing', '', '')]

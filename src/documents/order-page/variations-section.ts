@@ -35,7 +35,7 @@ export function variationsSection(
         columns: [textColumn('What'), textColumn('Standing'), figureColumn('Amount')],
         rows: [
           plainRow(
-            'Drive-away price as accepted',
+            '{Final price} as accepted',
             `revision ${account.revision}`,
             money(account.quoted),
           ),
@@ -48,7 +48,7 @@ export function variationsSection(
               money(priceChange(one, quoted)),
             ),
           ),
-          sumRow('Drive-away price with what was agreed', '', money(account.total)),
+          sumRow('{Final price} with what was agreed', '', money(account.total)),
           plainRow('Received', '', money(account.received)),
           sumRow('Still to pay', '', money(account.toPay)),
         ],

@@ -44,7 +44,7 @@ function differenceFacts(
   const format = formatterOf(yard);
   const mass = format.mass(kilograms(Math.abs(massOnTrailer)));
   return [
-    { label: 'Drive-away price', value: moneyChange(driveAway, yard.locale) },
+    { label: '{Final price}', value: moneyChange(driveAway, yard.locale) },
     {
       label: trailer ? 'Mass to tow' : 'Mass, ready',
       value: numberChange(massOnTrailer, mass, 0.5),

@@ -28,7 +28,7 @@ export function quoteChanges(
         ...drift.rows.map(({ name, was, now }) => row('part', name, print(was), print(now))),
         row(
           'whole',
-          'Drive-away price',
+          '{Final price}',
           formatMoney(drift.was, yard.locale),
           formatMoney(drift.now, yard.locale),
         ),

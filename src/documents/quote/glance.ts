@@ -24,7 +24,7 @@ export function deliveryOf(
 }
 
 const CAUSES = {
-  mould: 'a free mould',
+  mould: 'a free {mould}',
   trade: 'the time of our people',
   part: 'parts arriving on time',
 } as const;

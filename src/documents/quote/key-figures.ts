@@ -83,24 +83,13 @@ function outboardPower({ build }: CustomerFigures, format: Formatter): FoundFigu
     : found('Outboard', 'not in this price', `${most}, ${build.hull.shaft} shaft.`, 'rating');
 }
 
-type Rating = Exclude<
-  CustomerFigures['limits']['ratings'],
-  { readonly notComputed: string }
->[number];
-
-/** "limited by seats (by load: 13)". */
-function governingWords({ by, not: [next] }: NonNullable<Rating['governing']>): string {
-  const other = next ? ` (by ${next.name}: ${next.people})` : '';
-  return `limited by ${list(by)}${other}`;
-}
-
 /** What each method that the yard goes by makes of the people, and what limits them. */
 function estimates({ limits }: CustomerFigures): string {
   const ratings = 'notComputed' in limits.ratings ? [] : limits.ratings;
   return ratings
     .flatMap(({ name, people: most, governing }) =>
       typeof most === 'number' && governing
-        ? [` ${capital(name)}: ${most}, ${governingWords(governing)}.`]
+        ? [` ${capital(name)}: ${most}, ${governing.words}.`]
         : [],
     )
     .join('');

@@ -36,7 +36,7 @@ export function priceSums(figures: CustomerFigures): readonly Block[] {
         print(line.withTax),
       ),
     ),
-    row('whole', 'Drive-away price', print(price.driveAway)),
+    row('whole', '{Final price}', print(price.driveAway)),
   ];
   return [...bareTable(SUM_COLUMNS, rows), ...words('small', ...priceRemarks(figures, print))];
 }
@@ -62,6 +62,12 @@ function sumsWithTax(
   return [
     ...(between.length > 0 ? [sum(`All items with ${name}`, print(items)), ...between] : []),
     sum(`Boat and equipment with ${name}`, print(price.boatWithTax)),
+    part(
+      `of which ${name}`,
+      taxDetail(build, build.yard.tax.rate),
+      print(addMoney(price.tax, price.tradeInTax)),
+    ),
+    part(`of which price before ${name}`, '', print(price.taxable)),
   ];
 }
 

@@ -89,7 +89,7 @@ function pageOne(
     picture(drawn.profile),
     {
       block: 'panel',
-      heading: 'Drive-away price',
+      heading: '{Final price}',
       value: formatMoney(figures.price.driveAway, figures.build.yard.locale),
       words: [priceIncludes(figures)],
       standing,
@@ -108,7 +108,7 @@ function quoteHead(
   return letterHead(build, {
     pdf: 'quote',
     name: `${titleWord(standing)} ${order.number}${issue}`,
-    subject: `What ${order.customer.name} would get, what it weighs and carries, and one drive-away price`,
+    subject: `What ${order.customer.name} would get, what it weighs and carries, and one {final price}`,
     day: formatDate(order.dates.quoted ?? order.dates.enquiry, yard.locale),
     revision,
   });

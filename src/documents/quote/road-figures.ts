@@ -1,5 +1,5 @@
 import type { CustomerFigures, CustomerTrailer } from '../../figures/index.ts';
-import { formatterOf, kilograms, metres } from '../../units/index.ts';
+import { formatterOf, kilograms } from '../../units/index.ts';
 import { brakeWords } from '../sections/brake-words.ts';
 import { found, type FoundFigure } from '../sections/method-notes.ts';
 
@@ -27,7 +27,7 @@ function trailerFigures({ build, tow }: CustomerFigures): readonly FoundFigure[]
   const { trailer } = tow;
   if (!trailer) return [];
   const format = formatterOf(build.yard);
-  const { ball, length, width } = trailer;
+  const { ball, length, widest } = trailer;
   return [
     ...('notComputed' in ball
       ? []
@@ -44,7 +44,7 @@ function trailerFigures({ build, tow }: CustomerFigures): readonly FoundFigure[]
           found(
             'Overall length when towed',
             format.length(length),
-            `From the tow ball to the very back; ${format.length(metres(width.value))} wide. ${brakeWords(trailer)}`,
+            `From the tow ball to the very back; ${format.length(widest)} wide. ${brakeWords(trailer)}`,
             'roadRules',
           ),
         ]

@@ -16,7 +16,8 @@ export function brakeWords({
   trailer,
   brakes,
 }: Pick<CustomerTrailer, 'place' | 'trailer' | 'brakes'>): string {
-  const where = PLACES[place];
+  if ('notComputed' in place) return `Brakes: ${whyNot(place)}.`;
+  const where = PLACES[place.place];
   if ('notComputed' in brakes) return `Brakes in ${where}: ${whyNot(brakes)}.`;
   const need =
     brakes.braked === 'none' ? 'the rules ask for none' : `brakes on ${brakes.braked} are needed`;

@@ -19,7 +19,7 @@ function wordsOf(
   { bank, budget, volts }: Pick<ElectricsFigures, 'bank' | 'budget' | 'volts'>,
   format: Formatter,
 ): readonly string[] {
-  const day = `A day draws ${ampereHours(budget.ampereHours, format)} (${format.energy(budget.wattHours * HOUR)} at ${format.voltage(volts)})`;
+  const day = `A day uses ${ampereHours(budget.ampereHours, format)} (${format.energy(budget.wattHours * HOUR)} at ${format.voltage(volts)})`;
   if ('notComputed' in bank) return [`${day}. Batteries not computed: ${bank.notComputed}.`];
   const share = format.percent(bank.usable / bank.rated, 0);
   return [

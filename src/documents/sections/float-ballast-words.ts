@@ -2,7 +2,7 @@ import type { Afloat, CustomerFigures } from '../../figures/index.ts';
 import { formatterOf, kilograms, metres } from '../../units/index.ts';
 
 export const BALLAST_METHOD =
-  'Ballast: estimated by lost buoyancy (the open tank counts as part of the sea, not of the hull), filling and draining by Torricelli’s law through outlet and vent, with no help from her gathering way; verify by draught marks, by timing her roll and by timing the tank.';
+  'Ballast: estimated by lost buoyancy (the open tank counts as part of the sea, not of the hull), filling and draining by Torricelli’s law through outlet and vent, with the boat standing still; verify by {draught} marks, by timing a roll and by timing the tank.';
 
 /** What the ballast tank does, whichever way it goes; nothing when she has none. */
 export function ballastSentences(
@@ -31,7 +31,7 @@ export function ballastSentences(
   }
   if (height?.[0] !== undefined && height[1] !== undefined) {
     told.push(
-      `GM (her stiffness against leaning) goes from ${format.dimension(metres(height[0]))} to ${format.dimension(metres(height[1]))}`,
+      `GM (stiffness against leaning) goes from ${format.dimension(metres(height[0]))} to ${format.dimension(metres(height[1]))}`,
     );
   }
   if (period?.[0] !== undefined && period[1] !== undefined) {

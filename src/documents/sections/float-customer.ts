@@ -15,7 +15,7 @@ export function floatKeyFigures(
   const { lowest } = state.freeboards;
   return [
     found(
-      'Draught, fully loaded',
+      '{Draught}, fully loaded',
       format.dimension(afloat.deepest ?? state.draughtAft),
       'How deep the hull reaches into the water, without the outboard’s leg.',
       'hydrostatics',

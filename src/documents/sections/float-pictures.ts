@@ -31,7 +31,7 @@ export function waterlinesPicture(figures: Figures, afloat: Afloat, fontCss: str
   return {
     ...pictureOf(drawing),
     caption:
-      'Where the water stands above the baseline; keel level on the paper. Estimated from the drawn lines and counted masses; verify by draught marks.',
+      'Where the water stands above the baseline; keel level on the paper. Estimated from the drawn lines and counted masses; verify by {draught} marks.',
   };
 }
 
@@ -45,11 +45,11 @@ export function heeledPicture(
   const waters = afloat ? crossWaters(figures, afloat) : [];
   const water =
     waters.length > 0
-      ? ' The surface of the water is that amidships, starboard on the right: estimated; verify by draught marks and by an offset-load test.'
+      ? ' The surface of the water is that amidships, starboard on the right: estimated; verify by {draught} marks and by an offset-load test.'
       : '';
   return {
     ...pictureOf(drawBodyPlan({ hull, waters, fontCss })),
-    caption: `Sections to the outside of the moulding, forward on the right, aft on the left.${water}`,
+    caption: `Sections to the outside of the {moulding}, forward on the right, aft on the left.${water}`,
   };
 }
 
@@ -72,7 +72,7 @@ export function rightingPicture(
     ...mark('Everyone to one side', offset.heel),
     ...mark(`Water comes in at the ${downflooding?.opening ?? 'sheer'}`, downflooding?.heel),
     ...mark(`Greatest arm, ${format.dimension(greatest.arm)}`, greatest.heel),
-    ...mark('The arm vanishes, if she stays dry', vanishing),
+    ...mark('Righting arm zero, if the boat stays dry', vanishing),
   ];
   const drawing = drawRighting({
     subject: `the ${build.hull.name}, fully loaded`,

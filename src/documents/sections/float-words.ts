@@ -24,9 +24,7 @@ const AFT = 0.35;
 
 /** How figures afloat were found, and how to check them. */
 export const FLOAT_METHOD =
-  'Draught, trim (bow or stern lower), heel (lean), freeboard and GM (stiffness against leaning): estimated by hydrostatics from the drawn lines and the counted masses, in still water; verify by weighing, by draught marks and by an inclining test.';
-export const OFFSET_METHOD =
-  'estimated by hydrostatics in still water; verify by an offset-load test';
+  '{Draught}, trim (bow or stern lower), heel (lean), freeboard and GM (stiffness against leaning): estimated by hydrostatics from the drawn lines and the counted masses, in still water; verify by weighing, by {draught} marks and by an inclining test.';
 
 /** The conditions as a table and a drawing name them. */
 export const CONDITION_NAMES: Readonly<Record<Condition['name'], string>> = {
@@ -39,7 +37,7 @@ export const CONDITION_NAMES: Readonly<Record<Condition['name'], string>> = {
   'people aft': 'Everyone aft',
   'ballast flooded at rest': 'Trial, ballast flooded',
   'ballast drained': 'Trial, ballast drained',
-  custom: 'Her own condition',
+  custom: 'Own condition',
 };
 
 /** The conditions worth telling: without an outboard that of the outboard alone is the light boat again. */
@@ -78,15 +76,15 @@ export function conditionSentence(condition: Condition, figures: Floating): stri
   const { freeboards, heel, leans } = state;
   const lean = leans === 'upright' ? 'floats upright' : `leans ${format.degrees(heel)} ${leans}`;
   const { lowest } = freeboards;
-  return `${situation} she ${trimWords(state, format)}, ${lean}, and the lowest place where water could come in, ${placeWords(lowest.name)}, stands ${format.dimension(lowest.freeboard)} above the water.`;
+  return `${situation} the boat ${trimWords(state, format)}, ${lean}, and the lowest place where water could come in, ${placeWords(lowest.name)}, is ${format.dimension(lowest.freeboard)} above the water.`;
 }
 
 /** Where water could come in first, for whoever does not build boats. */
 export const placeWords = (name: string): string => PLAIN_PLACES.get(name) ?? `the ${name}`;
 
 const PLAIN_PLACES: ReadonlyMap<string, string> = new Map([
-  ['sheer', 'the top edge of her side'],
-  ['transom corner', 'the corner of her stern'],
+  ['sheer', 'the top edge of the side'],
+  ['transom corner', 'the corner of the stern'],
 ]);
 
 /** What a movable thing does to her trim as ordered, and what moving one would gain; undefined when she is as she should be. */
@@ -99,14 +97,14 @@ export function adviceSentence(figures: Floating, afloat: Afloat): string | unde
   const people = peopleText(full.people, format);
   const [move] = moves;
   if (!move)
-    return `With ${people} at their seats she ${trimWords(full.state, format)}, more than this hull likes, and nothing that can be moved would mend it: seat people otherwise.`;
+    return `With ${people} at their seats the boat ${trimWords(full.state, format)}, more than this hull file allows, and moving equipment will not fix this: seat people elsewhere.`;
   const { item, to } = move;
   const where = item.along > FORWARD ? 'forward' : item.along < AFT ? 'aft' : 'amidships';
   const what = `${countOf(item.count, format)} ${item.name}`.trim();
   const one = item.count > 1 ? 'one' : 'it';
   const then = to.plane.trim;
   const after = Math.abs(then) < 0.0044 ? 'lies level' : `trims ${trimByEnd(then, format)}`;
-  return `With ${what}, ${where} and ${people} at their seats she ${trimWords(full.state, format)}; place ${one} ${to.name}, and she ${after}.`;
+  return `With ${what}, ${where} and ${people} at their seats the boat ${trimWords(full.state, format)}; place ${one} ${to.name}, and it ${after}.`;
 }
 
 /** Places that were left out of the advice because something stands there; undefined when there are none. */
@@ -122,9 +120,9 @@ export function offsetSentence({ build }: Floating, { offset }: Afloat): string 
   const { people, heel, lowest } = offset;
   const who = crowdText(people, format);
   if (heel === undefined || !lowest) {
-    return `With ${who} on one side water would come aboard or she would turn over: keep people spread and seated (${OFFSET_METHOD}).`;
+    return `With ${who} on one side water would come aboard or the boat would turn over: keep people spread and seated.`;
   }
-  return `With ${who} on one side she leans ${format.degrees(heel)} and keeps ${format.dimension(lowest.freeboard)} of freeboard (${OFFSET_METHOD}).`;
+  return `With ${who} on one side the boat leans ${format.degrees(heel)} and ${format.dimension(lowest.freeboard)} of freeboard is left.`;
 }
 
 function crowdText(people: number, format: Formatter): string {
@@ -149,13 +147,13 @@ function situationOf(condition: Condition, { build, float }: Floating, format: F
     case 'light':
       return 'As built, without engine, fuel and people,';
     case 'with engine':
-      return 'With her outboard and nothing else aboard,';
+      return 'With the outboard and nothing else aboard,';
     case 'performance test':
       return `For the trial, with ${crew} ${seats},`;
     case 'fully loaded':
       return `Fully loaded, with ${crew} ${seats} and their gear${build.order.fuel ? `, with ${format.percent(FULL_TANK, 0)} of the fuel ordered` : ''},`;
     case 'grown':
-      return `Fully loaded, once she has put on the ${format.mass(float?.afloat?.growth.allowed ?? kilograms(0))} that the shop allows for,`;
+      return `Fully loaded, with the ${format.mass(float?.afloat?.growth.allowed ?? kilograms(0))} of growth that the shop allows for,`;
     case 'people to one side':
       return `With ${crew} gone to ${side},`;
     case 'people aft':
@@ -165,14 +163,14 @@ function situationOf(condition: Condition, { build, float }: Floating, format: F
     case 'ballast drained':
       return 'Loaded as for the trial, with the ballast tank drained,';
     case 'custom':
-      return `With ${build.order.condition?.name ?? 'her own load'},`;
+      return `With ${build.order.condition?.name ?? 'its own load'},`;
   }
 }
 
 function sinkingWords(equilibrium: Condition['equilibrium']): string {
-  if (equilibrium.outcome !== 'swamped') return 'she does not come to rest upright';
+  if (equilibrium.outcome !== 'swamped') return 'the boat does not come to rest upright';
   const { opening } = equilibrium;
   return opening
     ? `water comes aboard at ${placeWords(opening.name)}`
-    : 'she is heavier than she can float';
+    : 'the boat is heavier than it can float';
 }

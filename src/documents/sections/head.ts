@@ -1,3 +1,5 @@
+import type { Yard } from '../../schema/index.ts';
+
 /** What the head of every page says: for the tab of a browser, a screen reader and a PDF's properties. */
 export interface PageHead {
   readonly title: string;
@@ -7,7 +9,16 @@ export interface PageHead {
   readonly subject: string;
   /** The shop's name. */
   readonly author: string;
+  /** What the shop calls the final price; left out: what its place calls it. */
+  readonly finalPrice?: string | undefined;
 }
+
+/** The head of a page of a shop. */
+export const pageHead = (
+  { shop, locale, finalPrice }: Pick<Yard, 'shop' | 'locale' | 'finalPrice'>,
+  title: string,
+  subject: string,
+): PageHead => ({ title, lang: locale, subject, author: shop.name, finalPrice });
 
 /** What the head of a printed document says as well. */
 export interface DocumentHead extends PageHead {

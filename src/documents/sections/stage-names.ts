@@ -9,7 +9,7 @@ import {
 
 /** What the shop calls each stage of a build. */
 export const STAGE_NAMES: Readonly<Record<Stage, string>> = {
-  'mould-preparation': 'Mould preparation',
+  'mould-preparation': '{Mould} preparation',
   gelcoat: 'Gelcoat',
   laminate: 'Laminate',
   infusion: 'Infusion',

@@ -21,7 +21,7 @@ export function toldFindings(findings: readonly CustomerFinding[]): readonly str
   for (const one of gravestFirst) {
     const [means, figures] = toldToCustomer(one);
     if (means === undefined) continue;
-    const opening = gravity(one) === 2 ? `Cannot be built so. ${means}` : means;
+    const opening = gravity(one) === 2 ? `Cannot be built like this. ${means}` : means;
     const told = paragraphs.get(opening) ?? new Set();
     if (figures !== undefined) told.add(sentence(capital(figures)));
     paragraphs.set(opening, told);
@@ -35,7 +35,7 @@ export function changeCautions({
   findings,
 }: Pick<CustomerAlternative, 'canBeBuilt' | 'findings'>): readonly string[] {
   const isSaid = canBeBuilt || findings.some(({ severity }) => severity === 'error');
-  return [...(isSaid ? [] : ['Cannot be built so. Ask us why.']), ...toldFindings(findings)];
+  return [...(isSaid ? [] : ['Cannot be built like this. Ask us why.']), ...toldFindings(findings)];
 }
 
 const gravity = ({ severity }: CustomerFinding): number =>

@@ -73,7 +73,7 @@ function effectsOf(one: CustomerVariation, quoted: CustomerFigures): readonly Fi
   return [
     { label: 'Asked for', value: formatDate(variation.asked, yard.locale) },
     {
-      label: 'Drive-away price',
+      label: '{Final price}',
       value: change
         ? signedMoney(change, yard.locale)
         : 'not computed: it cannot be built like this',
@@ -89,9 +89,9 @@ function effectsOf(one: CustomerVariation, quoted: CustomerFigures): readonly Fi
 function accountTable(account: Account, locale: string): readonly Block[] {
   const print = (amount: Money): string => formatMoney(amount, locale);
   return bareTable(SUM_COLUMNS, [
-    row('sum', `Quote, revision ${account.revision}, drive-away price`, print(account.quoted)),
+    row('sum', `Quote, revision ${account.revision}, {final price}`, print(account.quoted)),
     ...account.agreed.map(({ name, change }) => row('part', name, signedMoney(change, locale))),
-    row('whole', 'Drive-away price with what was agreed', print(account.total)),
+    row('whole', '{Final price} with what was agreed', print(account.total)),
     row('part', 'Received', print(account.received)),
     row('whole', 'Still to pay', print(account.toPay)),
   ]);

@@ -1,7 +1,7 @@
 import { type Audience, type CodeFacts, FINDING_CODES } from '../../findings/index.ts';
 import type { Yard } from '../../schema/index.ts';
 import type { Check } from '../../verify/index.ts';
-import type { PageHead } from '../sections/head.ts';
+import { pageHead, type PageHead } from '../sections/head.ts';
 
 export interface CheckRow {
   readonly name: string;
@@ -26,7 +26,7 @@ export interface ChecksView {
     /** "safety" where a person could be hurt; else empty. */
     readonly safety: string;
     readonly means: string;
-    readonly mend: string;
+    readonly remedy: string;
   }[];
 }
 
@@ -35,25 +35,24 @@ export function checksView(checks: readonly Check[], yard: Yard): ChecksView {
   const areas = [...new Set(checks.map(({ area }) => area))];
   const passed = checks.filter(({ pass }) => pass).length;
   return {
-    document: {
-      title: 'Checks against published values',
-      lang: yard.locale,
-      subject: 'What the computations were held against',
-      author: yard.shop.name,
-    },
+    document: pageHead(
+      yard,
+      'Checks against published values',
+      'What the computations were held against',
+    ),
     summary: `${passed} of ${checks.length} checks pass.`,
     areas: areas.map((area) => ({
       area,
       rows: checks.filter((check) => check.area === area).map(checkRow),
     })),
     codes: Object.entries<CodeFacts>(FINDING_CODES).map(
-      ([code, { severity, audience, safety, means, mend }]) => ({
+      ([code, { severity, audience, safety, means, remedy }]) => ({
         code,
         severity,
         audience,
         safety: safety === true ? 'safety' : '',
         means,
-        mend,
+        remedy,
       }),
     ),
   };

@@ -1,6 +1,6 @@
 import { type Field, listFields, type Yard } from '../../schema/index.ts';
 import { UNIT_KINDS } from '../../units/index.ts';
-import type { PageHead } from '../sections/head.ts';
+import { pageHead, type PageHead } from '../sections/head.ts';
 
 export interface FieldRow {
   /** Where a link may lead: a field at the top of its file. */
@@ -32,12 +32,11 @@ export interface FieldsView {
 /** Every field of every file that the shop writes, as the schemas describe them. */
 export function fieldsView(yard: Yard): FieldsView {
   return {
-    document: {
-      title: 'Fields of all files',
-      lang: yard.locale,
-      subject: 'Every field of every file, with its unit, its values and its default',
-      author: yard.shop.name,
-    },
+    document: pageHead(
+      yard,
+      'Fields of all files',
+      'Every field of every file, with its unit, its values and its default',
+    ),
     files: listFields().map(({ id, fields, ...file }) => ({
       ...file,
       id,

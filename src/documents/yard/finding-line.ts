@@ -7,7 +7,7 @@ export interface FindingLine {
   readonly means: string;
   readonly received: string;
   readonly expected: string;
-  readonly mend: string;
+  readonly remedy: string;
   readonly place: string;
 }
 
@@ -23,7 +23,7 @@ export function findingLine(finding: Finding, sources: ReadonlyMap<string, strin
     means: FINDING_CODES[finding.code].means,
     received: finding.received,
     expected: finding.expected ?? '',
-    mend: finding.mend,
+    remedy: finding.remedy,
     place: describePlace(finding.place, sources.get(finding.place.file)),
   };
 }

@@ -1,4 +1,5 @@
 import { type Method, METHODS_BY_SUBJECT, type MethodSubject } from '../../figures/index.ts';
+import { pageHead } from '../sections/head.ts';
 import type { Yard } from '../../schema/index.ts';
 import { plainRow, type Section, section, textColumn } from '../sections/section.ts';
 import { NOT_COMPUTED } from './not-computed.ts';
@@ -11,12 +12,11 @@ export function methodsView(yard: Yard): SectionsView {
   const heading = 'How figures are found, and what is not computed';
   const subjects = Object.keys(METHODS_BY_SUBJECT).filter(isSubject);
   return {
-    document: {
-      title: heading,
-      lang: yard.locale,
-      subject: 'Method, source and limits of every figure, and how to confirm it',
-      author: yard.shop.name,
-    },
+    document: pageHead(
+      yard,
+      heading,
+      'Method, source and limits of every figure, and how to confirm it',
+    ),
     heading,
     lead: 'By subject: first what to know and what is not computed, then how each figure is found.',
     links: [

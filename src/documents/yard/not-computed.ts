@@ -31,7 +31,7 @@ export const NOT_COMPUTED: Readonly<Record<MethodSubject, Limits>> = {
   mass: {
     heading: 'Mass',
     limits: [
-      'A centre of mass is only as good as the positions typed. A one-off item without a position is counted amidships, and a note says so.',
+      'A {centre} of mass is only as good as the positions typed. A one-off item without a position is counted amidships, and a note says so.',
       'The weight a boat gains over the years is what massGrowth in yard.yaml allows. Left out, it is none.',
     ],
   },
@@ -64,7 +64,7 @@ export const NOT_COMPUTED: Readonly<Record<MethodSubject, Limits>> = {
   towing: {
     heading: 'Towing',
     limits: [
-      'The load on the ball is computed only if trailers.yaml has the trailer’s axle and centre of mass.',
+      'The load on the ball is computed only if trailers.yaml has the trailer’s axle and {centre} of mass.',
       'Brake thresholds, width and length are those of the place that yard.yaml or the order names, some of them from memory. Confirm them with its authority.',
       'Rear overhang, the rating of a coupling, the United Kingdom’s 7 m limit on a trailer’s body and how a load swings are not checked.',
     ],
@@ -72,9 +72,9 @@ export const NOT_COMPUTED: Readonly<Record<MethodSubject, Limits>> = {
   laminate: {
     heading: 'Laminate',
     limits: [
-      'Lay-ups are computed for the shell, the structure and those options whose files have one. Composite panels and mouldings that are bought count as their makers describe them, without strength.',
+      'Lay-ups are computed for the shell, the structure and those options whose files have one. Composite panels and {mouldings} that are bought count as their makers describe them, without strength.',
       'An infused part of the structure or of an option has thickness, resin and kit, but no infusion plan; resin that stays in its mesh is not counted.',
-      'If the yard file has no share of fibre by mass, the usual share of the process is taken (ISO 12215-5, from memory).',
+      'If the yard file has no share of {fibre} by mass, the usual share of the process is taken (ISO 12215-5, from memory).',
       'Bonding paste, consumables and catalyst are as listed.',
     ],
   },
@@ -87,7 +87,7 @@ export const NOT_COMPUTED: Readonly<Record<MethodSubject, Limits>> = {
   workshop: {
     heading: 'Hours, plan and purchases',
     limits: [
-      'The plan knows the hours of the catalogue and the record, and the people, moulds, parts and holidays that the files name. It knows no illness, weather or rework.',
+      'The plan knows the hours of the catalogue and the record, and the people, {moulds}, parts and holidays that the files name. It knows no illness, weather or rework.',
       'It is a plan that can be kept, improved by a limited search; it is not proved to be the shortest. A stage with hours written down is taken to have its parts.',
       'Stock is as counted in stock.yaml and nothing of it is reserved: count again after using some. The stage that starts first takes first, and a part that is in stock in full does not wait for a supplier.',
       'A date that can be promised counts on what the accepted orders leave in stock.',

@@ -159,7 +159,7 @@ function mouldLanes(frame: Frame): PlanGroup {
   const { plan, names } = frame.shop;
   const moulds = [...new Set(plan.moulds.map(({ mould }) => mould))].toSorted();
   return {
-    heading: 'Moulds',
+    heading: '{Moulds}',
     lanes: moulds.map((mould) => ({
       name: names.moulds[mould] ?? mould,
       rows: 1,

@@ -23,7 +23,7 @@ export function planInWords(
     .filter(({ start, end }) => end > start)
     .map(
       ({ mould, order, start, end }) =>
-        `${order} is in the mould of the ${shop.names.moulds[mould] ?? mould} from ${day(shop.calendar.dateOf(start + 1e-6))} to ${day(shop.calendar.dateOf(end))}.`,
+        `${order} is in the {mould} of the ${shop.names.moulds[mould] ?? mould} from ${day(shop.calendar.dateOf(start + 1e-6))} to ${day(shop.calendar.dateOf(end))}.`,
     );
   const count = `${orders.length} order${orders.length === 1 ? '' : 's'}`;
   return [`The plan of ${count} as bars over weeks.`, ...orders, ...offers, ...moulds].join(' ');

@@ -1,7 +1,7 @@
 import type { Offer, OrderDays, Overview, ShopPlan } from '../../plan/index.ts';
 import type { Yard } from '../../schema/index.ts';
 import { formatterOf, formatDate, type IsoDate, type NotComputed } from '../../units/index.ts';
-import type { PageHead } from '../sections/head.ts';
+import { pageHead, type PageHead } from '../sections/head.ts';
 import { type CaptionedPicture, pictureOf } from '../sections/picture.ts';
 import { drawPlan } from './plan-drawing.ts';
 import { flagRow, plainRow, type Section, section, textColumn } from '../sections/section.ts';
@@ -24,7 +24,7 @@ interface PlanPageInput {
 
 /** How the plan is made, for whoever relies on it. */
 const METHOD = [
-  'Orders in a mould first, then by promised day; each is placed whole, its stages as early as the mould, the people, the parts and the calendar allow, the longest way to the end first. Then other sequences are tried and the best is kept: fewest days late in all, then the earliest finishes.',
+  'Orders in a {mould} first, then by promised day; each order is placed as a whole, its stages as early as {mould}, people, parts and calendar allow, the longest remaining chain first. Then other sequences are tried and the best is kept: fewest days late in all, then the earliest finishes.',
   'Method: serial schedule generation (Kolisch and Hartmann in Weglarz (ed.), Project Scheduling, 1999). An estimate: it knows the hours of the catalogue and the record, and no illness, weather or rework.',
   'Parts that no order calls bought are taken to be ordered today. Cures go on through nights and weekends.',
 ];
@@ -32,12 +32,11 @@ const METHOD = [
 /** When each order is built and what holds it up: the drawing, the dates, and what could be promised next. */
 export function planPageView({ plan, overview, yard, fontCss }: PlanPageInput): SectionsView {
   const head = {
-    document: {
-      title: `Plan of ${yard.shop.name}`,
-      lang: yard.locale,
-      subject: 'When each order is built, in which mould, by whom, and what holds it up',
-      author: yard.shop.name,
-    },
+    document: pageHead(
+      yard,
+      `Plan of ${yard.shop.name}`,
+      'When each order is built, in which {mould}, by whom, and what holds it up',
+    ),
     heading: 'Plan',
     lead: `${yard.shop.name}, ${formatDate(overview.today, yard.locale)}.`,
     links: [
@@ -77,7 +76,7 @@ export function planChart(
 }
 
 const CAPTION =
-  'Weeks across; a bar is work or a cure, a thin line is waiting; grey bands are holidays. Orders that are not accepted stand each by itself beside those that are; their triangle is the day that can be promised. In the lanes of people the number is the order’s, as in its lane above.';
+  'Weeks across; a bar is work or a cure, a thin line is waiting; {grey} bands are holidays. Orders that are not accepted stand each by itself beside those that are; their triangle is the day that can be promised. In the lanes of people, numbers are those of the orders above.';
 
 /** The model that each order is of, by its number. */
 export function boatsOf({ orders }: Overview): ReadonlyMap<string, string> {
@@ -146,7 +145,7 @@ function offersSection(
     words: [
       offers.length === 0
         ? 'No order waits for a promise.'
-        : `Each by itself, if it were accepted today: beside the accepted orders, none of which moves, with ${days} days in hand.`,
+        : `Each by itself, if it were accepted today, beside the accepted orders as they are planned, with ${days} days in hand.`,
     ],
     tables:
       offers.length === 0

@@ -1,4 +1,5 @@
 import { NO_SUPPLIER, type Overview, type ShopPlan, type SupplierList } from '../../plan/index.ts';
+import { pageHead } from '../sections/head.ts';
 import type { BuildPart } from '../../resolve/index.ts';
 import type { Yard } from '../../schema/index.ts';
 import {
@@ -47,14 +48,13 @@ const COLUMNS = [
 /** What is still to be ordered for the accepted orders, by supplier, the most urgent first. */
 export function purchasesView({ plan, overview, yard }: PurchasesInput): SectionsView {
   const head = {
-    document: {
-      title: `Purchases of ${yard.shop.name}`,
-      lang: yard.locale,
-      subject: 'What must be ordered for the accepted orders, from whom and by when',
-      author: yard.shop.name,
-    },
+    document: pageHead(
+      yard,
+      `Purchases of ${yard.shop.name}`,
+      'What must be ordered for the accepted orders, from whom and by when',
+    ),
     heading: 'Purchases',
-    lead: `${yard.shop.name}, ${formatDate(overview.today, yard.locale)}. What the accepted orders still need, with wastage, beside what the shelf holds.`,
+    lead: `${yard.shop.name}, ${formatDate(overview.today, yard.locale)}. What the accepted orders still need, with wastage, besides what is in stock.`,
     links: [
       { text: 'All orders', page: 'index.html' },
       { text: 'Plan', page: 'plan.html' },
@@ -83,13 +83,13 @@ function shelfSection(
   if (!shelf || shelf.taken.length === 0) return [];
   const day = (date: IsoDate): string => formatDate(date, yard.locale);
   return [
-    section('shelf', 'From the shelf', {
+    section('shelf', 'From stock', {
       words: [
-        `As counted on ${day(shelf.counted)}: the stage that starts first takes first, and what it takes is neither bought nor waited for.`,
+        `As counted on ${day(shelf.counted)}: the stage that starts first takes first; what it takes is neither bought nor waited for.`,
       ],
       tables: [
         {
-          caption: 'Taken from the shelf',
+          caption: 'Taken from stock',
           columns: [
             textColumn('Code'),
             textColumn('Part'),

@@ -10,7 +10,7 @@ import {
   type Formatter,
   type NotComputed,
 } from '../../units/index.ts';
-import type { PageHead } from '../sections/head.ts';
+import { pageHead, type PageHead } from '../sections/head.ts';
 import { type FindingLine, findingLine } from './finding-line.ts';
 import type { CaptionedPicture } from '../sections/picture.ts';
 import { boatsOf, planChart, timeliness } from './plan-page.ts';
@@ -125,12 +125,11 @@ export function indexView({
   };
   const inWords = (list: readonly Finding[]) => list.map((one) => findingLine(one, sources));
   return {
-    document: {
-      title: `Orders of ${yard.shop.name}`,
-      lang: yard.locale,
-      subject: 'Every order with its status, price, mass and findings',
-      author: yard.shop.name,
-    },
+    document: pageHead(
+      yard,
+      `Orders of ${yard.shop.name}`,
+      'Every order with its status, price, mass and findings',
+    ),
     shop: yard.shop.name,
     today: formatDate(overview.today, yard.locale),
     rows: overview.orders.map((state) => row(state, yard, format, documents)),

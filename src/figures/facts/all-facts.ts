@@ -27,7 +27,7 @@ export function allFacts(figures: Figures): readonly Fact[] {
 
 /** The same for `figures.json`. */
 export const figuresData = (figures: Figures): Readonly<Record<string, FigureDatum>> =>
-  toData(allFacts(figures));
+  toData(allFacts(figures), figures.build.yard);
 
 /** The facts in lists and objects of facts, to any depth. */
 function leavesOf(tree: unknown): readonly Fact[] {

@@ -26,7 +26,7 @@ export const METHODS_BY_SUBJECT = {
   price: {
     cost: money(
       'Cost',
-      'Materials by the pack, freight, labour, overhead and other cost of each line. The price of a line is cost / (1 - margin), unless its list price is fixed.',
+      'Materials by the pack, freight, {labour}, overhead and other cost of each line. The price of a line is cost / (1 - margin), unless its list price is fixed.',
     ),
     linePrice: money(
       'Price before tax',
@@ -51,7 +51,7 @@ export const METHODS_BY_SUBJECT = {
   mass: {
     masses: method({
       title: 'Mass and load',
-      how: 'All items added up, with the shop’s allowance for what is not listed (contingency); the centre of mass from where each item is.',
+      how: 'All items added up, with the shop’s allowance for what is not listed (contingency); the {centre} of mass from where each item is.',
       source: ARITHMETIC,
       verify: WEIGH,
     }),
@@ -64,15 +64,15 @@ export const METHODS_BY_SUBJECT = {
   },
   floating: {
     hydrostatics: method({
-      title: 'Draught, trim, heel, freeboard and stability',
+      title: '{Draught}, trim, heel, freeboard and stability',
       how: 'The drawn hull is lowered and tilted until it carries the masses counted. Stability (GM and righting arms) is that of the same hull heeled over and free to trim.',
       source: 'Archimedes’ law; equilibrium as the least potential energy',
       validity: STILL_WATER,
-      verify: 'Verify by weighing, by draught marks and by an inclining test.',
+      verify: 'Verify by weighing, by {draught} marks and by an inclining test.',
     }),
     offsetLoad: method({
       title: 'People to one side',
-      how: 'Everyone moves to one side; heel and the freeboard left are found as for draught and trim.',
+      how: 'Everyone moves to one side; heel and the freeboard left are found as for {draught} and trim.',
       source: 'the limits that the yard file names',
       validity: STILL_WATER,
       verify: 'Verify by an offset-load test.',
@@ -82,7 +82,7 @@ export const METHODS_BY_SUBJECT = {
       how: 'The open tank counts as part of the sea (lost buoyancy). It fills and drains through outlet and vent by Torricelli’s law.',
       source: 'lost buoyancy; Torricelli’s law',
       validity: 'The boat standing still: getting under way does not help it drain.',
-      verify: 'Verify by draught marks, by timing a roll and by timing the tank.',
+      verify: 'Verify by {draught} marks, by timing a roll and by timing the tank.',
     }),
     handbook: method({
       title: 'Foam by the rule',
@@ -100,7 +100,7 @@ export const METHODS_BY_SUBJECT = {
     }),
     growth: method({
       title: 'Weight gained over the years',
-      how: 'What the boat itself gains beyond the contingency, at its own centre raised as the yard file allows; the difference of two equilibria.',
+      how: 'What the boat itself gains beyond the contingency, at its own {centre} raised as the yard file allows; the difference of two equilibria.',
       source: PRACTICE,
       validity: STILL_WATER,
       verify: 'Verify by weighing the boat again.',
@@ -203,7 +203,7 @@ export const METHODS_BY_SUBJECT = {
   laminate: {
     layUp: method({
       title: 'Laminate',
-      how: 'Area × lay-up; thickness from the mass of fibre and its share of the mass.',
+      how: 'Area × lay-up; thickness from the mass of {fibre} and its share of the mass.',
       ...ISO_LAMINATE,
       verify: 'Verify by weighing and by a burn-off test.',
     }),

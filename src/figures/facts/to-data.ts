@@ -2,6 +2,7 @@ import { currencyCode, isMoney, moneyToText } from '../../money/index.ts';
 import { decimalToShortText, QUANTITIES, type QuantityName } from '../../units/index.ts';
 import { type As, type Fact, type FactKey, isNotComputed } from './fact.ts';
 import { METHODS } from './methods.ts';
+import { type Edition, inEdition } from '../../words/index.ts';
 
 /** One fact as data for a spreadsheet or a script. */
 export interface FigureDatum {
@@ -19,30 +20,36 @@ export const nameOf = ({ subject, name, of = '' }: FactKey): string =>
   `${subject}.${name.replace('*', () => of)}`;
 
 /** Facts by their stable dotted names, in the order given: the one place where a fact becomes a text and a number. */
-export function toData(facts: readonly Fact[]): Readonly<Record<string, FigureDatum>> {
-  return Object.fromEntries(facts.map((fact) => [nameOf(fact.key), datumOf(fact)]));
+export function toData(
+  facts: readonly Fact[],
+  edition: Edition,
+): Readonly<Record<string, FigureDatum>> {
+  return Object.fromEntries(facts.map((fact) => [nameOf(fact.key), datumOf(fact, edition)]));
 }
 
-function datumOf(fact: Fact): FigureDatum {
+function datumOf(fact: Fact, edition: Edition): FigureDatum {
+  const edited = (text: string): string => inEdition(text, edition);
   const { label, low, high, source } = fact;
   const { how, source: known, verify } = METHODS[fact.method];
   return {
-    label,
-    value: valueText(fact),
+    label: edited(label),
+    value: valueText(fact, edited),
     unit: unitOf(fact),
     ...(low !== undefined && { low: rounded(fact, low) }),
     ...(high !== undefined && { high: rounded(fact, high) }),
-    method: verify === '' ? how : `${how} ${verify}`,
-    source: source ?? known,
+    method: edited(verify === '' ? how : `${how} ${verify}`),
+    source: edited(source ?? known),
   };
 }
 
-function valueText(fact: Fact): string | number {
+function valueText(fact: Fact, edited: (text: string) => string): string | number {
   const { says } = fact;
   if (typeof says === 'string') return says;
   if (typeof says === 'number') return rounded(fact, says);
   if (isMoney(says)) return moneyToText(says);
-  return isNotComputed(says) ? `not computed: ${says.notComputed}` : decimalToShortText(says);
+  return isNotComputed(says)
+    ? edited(`not computed: ${says.notComputed}`)
+    : decimalToShortText(says);
 }
 
 /** Units of what is no quantity, an amount or money. */

@@ -12,8 +12,8 @@ export function checkGrowth(
   const format = formatterOf(build.yard);
   return [
     finding('GROWTH_OVER_LIMIT', build.place(['hull']), {
-      received: `${format.mass(allowed)} allowed for over her life`,
-      expected: `at most ${format.mass(first.growth)}, where she meets ${first.name}`,
+      received: `${format.mass(allowed)} allowed for over the years`,
+      expected: `at most ${format.mass(first.growth)}, where it reaches ${first.name}`,
     }),
   ];
 }

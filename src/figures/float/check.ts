@@ -91,9 +91,9 @@ function checkAtRest(
       finding('TRIM_OUT_OF_BAND', move ? placeOf(build, move.item.key) : place, {
         received: trimText(state.trim, format),
         expected: `from ${trimText(trim.band.least, format)} to ${trimText(trim.band.most, format)}`,
-        mend: move
+        remedy: move
           ? `Place ${move.item.count > 1 ? 'one ' : ''}${move.item.name} ${move.to.name}: that gains ${format.degrees(move.gain)}`
-          : `Seat people or stow gear further ${state.trim < trim.band.least ? 'aft' : 'forward'}; nothing that the catalogue lets move would mend it`,
+          : `Seat people or stow gear further ${state.trim < trim.band.least ? 'aft' : 'forward'}; moving equipment will not fix this`,
       }),
     );
   }
@@ -102,7 +102,7 @@ function checkAtRest(
       finding('LIST_AT_REST', place, {
         received: `${format.degrees(state.heel)} ${state.leans}`,
         expected: `within ${format.degrees(LIST)}`,
-        mend: `Move batteries, gear or people further to ${state.leans === 'to port' ? 'starboard' : 'port'}`,
+        remedy: `Move batteries, gear or people further to ${state.leans === 'to port' ? 'starboard' : 'port'}`,
       }),
     );
   }

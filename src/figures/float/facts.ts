@@ -20,7 +20,7 @@ const FULL = {
     'customer',
     'dimension',
     'fully-loaded.draught-deepest',
-    'Draught, fully loaded',
+    '{Draught}, fully loaded',
     'hydrostatics',
   ),
   freeboard: float(

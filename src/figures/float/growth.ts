@@ -59,7 +59,7 @@ function ratedLoad({ hull }: Build, { load }: MassResult): GrowthRow {
   const left = hull.ratings.load - load;
   const margin: GrowthMargin =
     left < 0 ? { outcome: 'already past' } : { outcome: 'met', growth: kilograms(left) };
-  return { name: 'the load that she is rated for', margin };
+  return { name: 'the load that the hull is rated for', margin };
 }
 
 function limitsOf({ hull, yard }: Build): readonly {
@@ -71,12 +71,12 @@ function limitsOf({ hull, yard }: Build): readonly {
   const least = hull.performance.leastFreeboard;
   return [
     {
-      name: 'the trim that her hull likes, fully loaded',
+      name: 'the trim that the hull file allows, fully loaded',
       of: 'fully loaded',
       limit: { kind: 'trim', ...hull.trimBand },
     },
     {
-      name: 'the least freeboard that her hull file asks for, fully loaded',
+      name: 'the least freeboard in the hull file, fully loaded',
       of: 'fully loaded',
       limit: { kind: 'freeboard', least },
     },

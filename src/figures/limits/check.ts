@@ -59,7 +59,7 @@ function loadOverMethod({ build, limits }: Checked): readonly Finding[] {
   return [
     finding('LOAD_OVER_METHOD', build.place(['boat', 'people']), {
       received: `${format.mass(asOrdered.onPlate)} of people, effects, portable fuel and water`,
-      expected: `at most ${format.mass(allowed)} in the manner of the ISO small craft standards`,
+      expected: `at most ${format.mass(allowed)} by the ISO small craft method`,
     }),
   ];
 }

@@ -2,14 +2,15 @@ import type { MethodId } from '../../limits/index.ts';
 import type { Build } from '../../resolve/index.ts';
 import type { Yard } from '../../schema/index.ts';
 import type { Jurisdiction } from '../../tow/index.ts';
+import { type Computed, dataMissing } from '../../units/index.ts';
 
-const PLACES: Readonly<Record<string, Jurisdiction>> = {
-  AU: 'AU',
-  NZ: 'NZ',
-  US: 'US',
-  GB: 'UK-EU',
-  IE: 'UK-EU',
-};
+const PLACES: ReadonlyMap<string, Jurisdiction> = new Map([
+  ['AU', 'AU'],
+  ['NZ', 'NZ'],
+  ['US', 'US'],
+  ['GB', 'UK-EU'],
+  ['IE', 'UK-EU'],
+]);
 
 /** What people, load and power are estimated by where a shop names no method. */
 const METHODS: Readonly<Record<Jurisdiction, readonly MethodId[]>> = {
@@ -19,13 +20,23 @@ const METHODS: Readonly<Record<Jurisdiction, readonly MethodId[]>> = {
   US: ['cfr-183', 'iso'],
 };
 
-/** Whose rules for trailers are read: the order's, the yard's, or those of the region of its locale; else Australia's. */
-export const placeOf = ({ order, yard }: Build): Jurisdiction =>
-  order.tow?.place ?? placeOfYard(yard);
+/** Whose rules for trailers are read: the order's, the yard's, or those of the region of its locale. Never a guess. */
+export const placeOf = ({ order, yard }: Build): Computed<{ readonly place: Jurisdiction }> =>
+  order.tow?.place === undefined ? placeOfYard(yard) : { place: order.tow.place };
 
-/** The methods of the yard file, or those of the place that it sells in. */
-export const methodsOf = (yard: Yard): readonly MethodId[] =>
-  yard.limits.methods ?? METHODS[placeOfYard(yard)];
+/** The methods of the yard file, or those of the place that it sells in; of a place without rules here, ISO's. */
+export function methodsOf(yard: Yard): readonly MethodId[] {
+  const place = placeOfYard(yard);
+  return yard.limits.methods ?? ('notComputed' in place ? ['iso'] : METHODS[place.place]);
+}
 
-const placeOfYard = ({ tow, locale }: Yard): Jurisdiction =>
-  tow.place ?? PLACES[new Intl.Locale(locale).region ?? ''] ?? 'AU';
+function placeOfYard({ tow, locale }: Yard): Computed<{ readonly place: Jurisdiction }> {
+  const { region = locale } = new Intl.Locale(locale);
+  const place = tow.place ?? PLACES.get(region);
+  return place === undefined
+    ? dataMissing(
+        `the road rules of ${region} are not known here, and no tow: place: is given`,
+        'tow.place',
+      )
+    : { place };
+}

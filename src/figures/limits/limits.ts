@@ -146,10 +146,10 @@ function screened({ hull, yard }: Build, afloat: Afloat): Computed<readonly Scre
   const wanted: readonly string[] = yard.limits.categories;
   if (wanted.length === 0) return [];
   const upright = conditionOf(afloat, 'fully loaded')?.state;
-  if (!upright) return { notComputed: 'fully loaded she does not float upright' };
+  if (!upright) return { notComputed: 'fully loaded the boat does not float upright' };
   const { heel, lowest } = afloat.offset;
   if (heel === undefined || !lowest) {
-    return { notComputed: 'with everyone at one side she does not float upright' };
+    return { notComputed: 'with everyone at one side the boat does not float upright' };
   }
   const screenings = screenCategories({
     length: hull.dimensions.length,
@@ -194,10 +194,10 @@ function engineTrim(
   const lies = findEquilibrium(body, ready);
   const at = items.find(({ kind }) => kind === 'outboard')?.at;
   if (lies.outcome !== 'floats' || !outboard || !at) {
-    return { notComputed: 'she does not float upright' };
+    return { notComputed: 'the boat does not float upright' };
   }
   const afloat = hydrostatics(body, lies.plane);
-  if (!afloat) return { notComputed: 'she does not float upright' };
+  if (!afloat) return { notComputed: 'the boat does not float upright' };
   return trimByEngine(
     outboard.mass,
     metres(afloat.centreOfFlotation.x - at.x),
@@ -210,9 +210,9 @@ function engineTrim(
 function sternOf(build: Build, ready: WeightedCentre, body: FloatingBody): Computed<Margin> {
   const openings = openingsOf(build);
   const lies = findEquilibrium(body, ready, openings);
-  if (lies.outcome !== 'floats') return { notComputed: 'she does not float upright' };
+  if (lies.outcome !== 'floats') return { notComputed: 'the boat does not float upright' };
   const aft = openings.filter(({ at }) => at.x < build.hull.dimensions.length / 2);
-  if (aft.length === 0) return { notComputed: 'she has no opening in her after half' };
+  if (aft.length === 0) return { notComputed: 'the boat has no opening in its after half' };
   const heights = aft.map(({ at }) => heightAbove(lies.plane, at));
   return sternFreeboard(metres(Math.min(...heights)), STERN_FREEBOARD);
 }

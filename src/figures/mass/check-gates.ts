@@ -15,7 +15,7 @@ export function checkGates({ build, gates }: Omit<Figures, 'findings'>): readonl
       finding('MASS_OUT_OF_GATE', build.place(['record', 'masses', index, 'mass']), {
         received: `${format.mass(mass)} weighed after ${stage}`,
         expected: `from ${format.mass(gate.least)} to ${format.mass(gate.most)}`,
-        mend: todo.replace(/\.$/, ''),
+        remedy: todo.replace(/\.$/, ''),
       }),
     ];
   });

@@ -98,9 +98,9 @@ function neededFor(build: Build, { mass, centre, people }: Loading): Computed<Ho
   // A crowd is taken amidships: what matters here is how deep she lies.
   const level = { mass, centre: { ...centre, y: metres(0) } };
   const lies = findEquilibrium(body, level);
-  if (lies.outcome !== 'floats') return { notComputed: 'she does not float upright' };
+  if (lies.outcome !== 'floats') return { notComputed: 'the boat does not float upright' };
   const afloat = hydrostatics(body, lies.plane);
-  if (!afloat) return { notComputed: 'she is not in the water' };
+  if (!afloat) return { notComputed: 'the boat is not in the water' };
   const bare = windageFrom(hull.lines, lies.plane.level);
   return holdingForce({
     windage: {

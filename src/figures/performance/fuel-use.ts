@@ -87,7 +87,8 @@ function useAt(
   const range = (): FuelUse['range'] => {
     if (typeof flow === 'object') return flow;
     if (typeof speed === 'object') return speed;
-    if (!order.fuel) return { notComputed: 'the order does not say how much fuel she carries' };
+    if (!order.fuel)
+      return { notComputed: 'the order does not say how much fuel the boat carries' };
     return fuelRange(order.fuel, reserveOf({ yard }), speed, flow);
   };
   return { name, speed, flow, range: range() };

@@ -143,7 +143,7 @@ function driveLoading(build: Build, name: DriveName, loading: Loading): DriveLoa
     hump: findHump(running),
     porpoisingAbove:
       'notComputed' in speed
-        ? { notComputed: 'she has no planing speed' }
+        ? { notComputed: 'the boat has no planing speed' }
         : porpoisingTrim(speed.state.lift, running.hull.deadrise),
     curve: powerCurve(running, CURVE_SPEEDS, efficiencyOf(build)),
   };

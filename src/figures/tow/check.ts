@@ -58,20 +58,20 @@ function checkBall(
   const [least, greatest] = share;
   if (!least || !greatest || (least.holds && greatest.holds)) return [];
   const usual = `${format.percent(usualShare, 0)}, the usual share, is on the ball`;
-  const mend = winchPost.canBeUsual
+  const remedy = winchPost.canBeUsual
     ? `Move the winch post to ${format.length(metres(winchPost.usual))} aft of the ball: then ${usual}`
     : 'The winch post cannot stand far enough: shift the axle, or choose another trailer';
   return [
     finding(least.holds ? 'BALL_LOAD_HIGH' : 'BALL_LOAD_LOW', at, {
       received: `${format.mass(ball.onBall)}, ${format.percent(ball.share, 1)} of ${format.mass(ball.total)}`,
       expected: `from ${format.percent(least.limit, 0)} to ${format.percent(greatest.limit, 0)}`,
-      mend,
+      remedy,
     }),
   ];
 }
 
 function tooWide({ width }: TrailerFigures, at: Place, format: Formatter): readonly Finding[] {
-  if (width.holds) return [];
+  if ('notComputed' in width || width.holds) return [];
   return [
     finding('TRAILER_TOO_WIDE', at, {
       received: format.length(metres(width.value)),

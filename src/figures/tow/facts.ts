@@ -61,14 +61,21 @@ export function towFacts({ tow: { trailer, roof = [] } }: Pick<Figures, 'tow'>):
         valueOf(brakes, ({ braked }) => braked),
         isNotComputed(brakes) ? {} : { source: brakes.source },
       ),
-      leftOf(width, 'width'),
+      isNotComputed(width) ? LENGTH_LEFT(width, { of: 'width' }) : leftOf(width, 'width'),
       ...margins.flatMap((known) =>
-        isNotComputed(known) ? [] : known.map((one) => leftOf(one, dashedName(one.name))),
+        isNotComputed(known) ? [] : known.map((one) => leftOf(one, keyOf(one))),
       ),
       COUPLING(valueOf(coupling, (kilonewtons) => kilonewtons * 1000)),
     ],
   };
 }
+
+/** A name in a key stays when the words for it change. */
+const KEPT: ReadonlyMap<string, string> = new Map([
+  ['overall length when towed', 'length-on-the-road'],
+]);
+
+const keyOf = ({ name }: Margin): string => KEPT.get(name) ?? dashedName(name);
 
 function leftOf({ left, unit }: Margin, of: string): Fact<'customer'> {
   if (unit === 'kg') return MASS_LEFT(left, { of });

@@ -2,7 +2,6 @@ import type { MassResult } from '../../mass/index.ts';
 import type { Build } from '../../resolve/index.ts';
 import type { Trailer } from '../../schema/index.ts';
 import {
-  BALL_SHARES,
   type BallLoad,
   ballLoad,
   ballShareMargins,
@@ -14,7 +13,8 @@ import {
   type Jurisdiction,
   type Margin,
   roadLength,
-  roadLengthMargins,
+  roadLengthMargin,
+  roomMargins,
   roadWidth,
   roofMargins,
   runningGearMargins,
@@ -23,7 +23,7 @@ import {
 } from '../../tow/index.ts';
 import { type Kilograms, kilograms, metres, type Metres } from '../../units/index.ts';
 import { placeOf } from '../limits/jurisdiction.ts';
-import { shapeOf, type WinchPost, winchPostOf } from './winch-post.ts';
+import { shapeOf, type WinchPost, winchPostOf, usualShareIn } from './winch-post.ts';
 
 /** How far a tilted outboard stands behind the transom, m; common practice, no source. */
 const OUTBOARD_BEHIND = 0.7;
@@ -31,14 +31,16 @@ const OUTBOARD_BEHIND = 0.7;
 /** The boat on her trailer. */
 export interface TrailerFigures {
   readonly trailer: Trailer;
-  readonly place: Jurisdiction;
+  readonly place: Computed<{ readonly place: Jurisdiction }>;
   readonly winchPost: Computed<WinchPost>;
   readonly ball: Computed<BallLoad>;
   readonly usualShare: number;
   readonly share: Computed<readonly Margin[]>;
   readonly brakes: Computed<BrakeNeed & { readonly faults: readonly string[] }>;
   readonly gear: Computed<readonly Margin[]>;
-  readonly width: Margin;
+  readonly width: Computed<Margin>;
+  /** Of boat or trailer, whichever is more. */
+  readonly widest: Metres;
   readonly length: Computed<Metres>;
   readonly lengths: Computed<readonly Margin[]>;
   /** Empty where the order does not say what tows her. */
@@ -89,20 +91,39 @@ function trailerFigures(build: Build, trailer: Trailer, mass: MassResult): Trail
     place,
     winchPost: post,
     ball,
-    usualShare: BALL_SHARES[place].usual,
-    share: 'notComputed' in ball ? ball : ballShareMargins(ball.share, place),
+    usualShare: usualShareIn(place),
+    share: shareOf(ball, place),
     brakes: brakesOf(trailer, place, ball, kilograms(boat.mass + trailer.tare), vehicle?.kerb),
     gear: gearOf(trailer, ball),
-    width: roadWidth(hull.dimensions.beam, trailer.width, place),
+    width:
+      'notComputed' in place ? place : roadWidth(hull.dimensions.beam, trailer.width, place.place),
+    widest: metres(Math.max(hull.dimensions.beam, trailer.width)),
     length,
-    lengths:
-      typeof length === 'object' ? length : roadLengthMargins(length, place, order.tow?.longest),
+    lengths: lengthsOf(length, place, order.tow?.longest),
     vehicle: vehicle && !('notComputed' in ball) ? vehicleOf(trailer, ball, vehicle) : lackOf(ball),
     coupling:
       vehicle?.kerb === undefined
-        ? { notComputed: 'the order does not say what the towing vehicle weighs' }
+        ? { notComputed: 'the order does not give the mass of the towing vehicle' }
         : couplingForce(vehicle.laden ?? vehicle.kerb, trailer.rating),
   };
+}
+
+type KnownPlace = TrailerFigures['place'];
+
+function shareOf(ball: Computed<BallLoad>, place: KnownPlace): TrailerFigures['share'] {
+  if ('notComputed' in ball) return ball;
+  return 'notComputed' in place ? place : ballShareMargins(ball.share, place.place);
+}
+
+function lengthsOf(
+  length: TrailerFigures['length'],
+  place: KnownPlace,
+  longest: Metres | undefined,
+): TrailerFigures['lengths'] {
+  if (typeof length === 'object') return length;
+  const own = roomMargins(length, longest);
+  if (!('notComputed' in place)) return [roadLengthMargin(length, place.place), ...own];
+  return own.length > 0 ? own : place;
 }
 
 function lengthOf(
@@ -117,7 +138,7 @@ function lengthOf(
 
 function brakesOf(
   trailer: Trailer,
-  place: Jurisdiction,
+  place: KnownPlace,
   ball: Computed<BallLoad>,
   total: Kilograms,
   vehicle: Kilograms | undefined,
@@ -125,7 +146,8 @@ function brakesOf(
   const { axles, brakes, brakedWheels, breakaway } = trailer;
   // Without a ball load, all of the mass is counted on the axles: the stricter side.
   const onBall = 'notComputed' in ball ? kilograms(0) : ball.onBall;
-  const need = brakesNeeded(place, {
+  if ('notComputed' in place) return place;
+  const need = brakesNeeded(place.place, {
     total,
     onBall,
     axles,
@@ -140,7 +162,7 @@ function gearOf(trailer: Trailer, ball: Computed<BallLoad>): TrailerFigures['gea
   const { axles, axleRating, tyreRating } = trailer;
   if ('notComputed' in ball) return ball;
   if (axleRating === undefined || tyreRating === undefined) {
-    return { notComputed: 'the catalogue does not say what axle and tyres may carry' };
+    return { notComputed: 'the catalogue does not say what axle and {tyres} may carry' };
   }
   return runningGearMargins(ball.onAxles, { axles, axleRating, tyreRating });
 }

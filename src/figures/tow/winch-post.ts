@@ -7,6 +7,7 @@ import {
   type Margin,
   type TowedBoat,
   type TrailerShape,
+  USUAL_SHARE,
   winchPostFor,
   winchPostMargins,
 } from '../../tow/index.ts';
@@ -32,6 +33,10 @@ export function shapeOf({ tare, axle, centre }: Trailer): Computed<TrailerShape>
     : { tare, axle, centre };
 }
 
+/** The share of the whole that usually rests on the ball, of one; common practice where the place is not known. */
+export const usualShareIn = (place: ReturnType<typeof placeOf>): number =>
+  'notComputed' in place ? USUAL_SHARE : BALL_SHARES[place.place].usual;
+
 /** Where the order says; else where the usual share is on the ball, as near as the trailer lets it stand. */
 export function winchPostOf(
   build: Build,
@@ -39,7 +44,7 @@ export function winchPostOf(
   shape: TrailerShape,
   boat: TowedBoat,
 ): Computed<WinchPost> {
-  const usual = winchPostFor(shape, boat, BALL_SHARES[placeOf(build)].usual);
+  const usual = winchPostFor(shape, boat, usualShareIn(placeOf(build)));
   if (typeof usual === 'object') return usual;
   const from = winchPost?.from ?? usual;
   const to = winchPost?.to ?? usual;

@@ -1,0 +1,1 @@
+export { EDITED_WORDS, editedData, type Edition, inEdition } from './words.ts';
