@@ -1,4 +1,3 @@
-export { ELECTRICS_BASIS } from './basis.ts';
 export {
   type BankChoice,
   type BatteryBank,

@@ -44,10 +44,5 @@ export type { LaminateFigures } from './laminate/shell.ts';
 export type { BoatKitLine } from './laminate/boat-kit.ts';
 export type { PartLayUp } from './laminate/parts.ts';
 export type { MixingFigures } from './laminate/mixing.ts';
-export { ELECTRICS_BASIS, type WiringRow } from '../electrics/index.ts';
-export {
-  type InfusionPlan,
-  judgeWeighing,
-  LAMINATE_BASIS,
-  MIXING_CAUTIONS,
-} from '../laminate/index.ts';
+export type { WiringRow } from '../electrics/index.ts';
+export { type InfusionPlan, judgeWeighing, MIXING_CAUTIONS } from '../laminate/index.ts';

@@ -1,4 +1,3 @@
-export { LAMINATE_BASIS } from './basis.ts';
 export {
   type CutList,
   cutList,

@@ -21,7 +21,6 @@ export {
 } from './format.ts';
 export { QUANTITIES, type QuantityName } from './quantities.ts';
 export { PART_UNITS, partUnitSize, partUnitText } from './part-units.ts';
-export type { Basis } from './basis.ts';
 export {
   type Computed,
   dataMissing,

@@ -72,7 +72,7 @@ describe('the lay-up of structure and options', () => {
 
   it('says once in a stage how thickness is found', () => {
     const said = laid('fit-out').flatMap(({ notes }) =>
-      notes.join(' ').match(/verify by weighing/g),
+      notes.join(' ').match(/Verify by weighing/g),
     );
     expect(said.filter((one) => one !== null)).toHaveLength(1);
   });
@@ -113,7 +113,7 @@ describe('the wiring stage', () => {
     const words = schedule?.words.join(' ') ?? '';
     expect(words).toContain('Main fuse M1, 30 A: within 178 mm of the battery');
     expect(words).toMatch(/Starter cable from Starting battery, 70 Ah, .* 16 mm² \(/);
-    expect(schedule?.notes.join(' ')).toContain('verify by measuring the drop under load');
+    expect(schedule?.notes.join(' ')).toContain('Verify by measuring the drop under load');
   });
 
   it('draws the one-line diagram and the labels of the panel, told in words', () => {
@@ -153,7 +153,7 @@ describe('the yard’s sections', () => {
       'All that is laminated',
       'Kit of the whole boat',
     ]);
-    expect(laminate.notes.join(' ')).toContain('verify by');
+    expect(laminate.notes.join(' ')).toContain('Verify by');
     const electrics = electricsSection(figures, '');
     const none = 'notComputed' in figures.electrics;
     expect(electrics.pictures).toHaveLength(none ? 0 : 1);

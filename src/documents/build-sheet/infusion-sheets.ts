@@ -1,9 +1,5 @@
-import {
-  type Figures,
-  type InfusionFigures,
-  type InfusionPlan,
-  LAMINATE_BASIS,
-} from '../../figures/index.ts';
+import type { Figures, InfusionFigures, InfusionPlan } from '../../figures/index.ts';
+import { methodLines } from '../sections/method-notes.ts';
 import {
   cubicMetres,
   formatterOf,
@@ -31,7 +27,6 @@ export function infusionTables(figures: Figures): readonly StageTable[] {
 function planTable(infusion: InfusionFigures, figures: Figures, format: Formatter): StageTable {
   const columns = [text('What'), figure('Planned'), write('Measured')];
   const { plan } = infusion;
-  const { method, caution } = LAMINATE_BASIS.infusion;
   if ('notComputed' in plan) {
     const words = [`Not computed: ${plan.notComputed}. Ask before any resin is mixed.`];
     return stageTable('infusion-plan', 'Infusion plan', { words, columns, rows: [] });
@@ -39,7 +34,7 @@ function planTable(infusion: InfusionFigures, figures: Figures, format: Formatte
   return stageTable('infusion-plan', 'Infusion plan', {
     columns,
     rows: planRows(infusion, plan, figures, format),
-    notes: [`${method} ${caution}`],
+    notes: methodLines('infusion'),
   });
 }
 

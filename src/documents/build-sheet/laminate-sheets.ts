@@ -1,4 +1,5 @@
-import { type Figures, type KitFigures, LAMINATE_BASIS } from '../../figures/index.ts';
+import type { Figures, KitFigures } from '../../figures/index.ts';
+import { methodLines } from '../sections/method-notes.ts';
 import { formatterOf, type Formatter, metres, squareMetres } from '../../units/index.ts';
 import {
   figure,
@@ -34,7 +35,7 @@ export function laminateTables({ build, laminate }: Figures): readonly StageTabl
         layers.map((layer, index) => `${index + 1}${NO_BREAK}${layer.name}`),
       ),
     ),
-    notes: [`${LAMINATE_BASIS.layUp.method} ${LAMINATE_BASIS.layUp.caution}`],
+    notes: methodLines('layUp'),
   });
   const { kit } = laminate;
   return [schedule, ...(kit.cuts.length === 0 ? [] : [cutTable(kit, format)]), ...coreTable(kit)];

@@ -1,4 +1,5 @@
-import { type Figures, LAMINATE_BASIS, type PartLayUp } from '../../figures/index.ts';
+import type { Figures, PartLayUp } from '../../figures/index.ts';
+import { methodLines } from '../sections/method-notes.ts';
 import { wholeUp } from '../../maths/index.ts';
 import type { Stage } from '../../schema/index.ts';
 import { formatterOf, type Formatter, kilograms } from '../../units/index.ts';
@@ -49,9 +50,7 @@ function tableOf(part: PartLayUp, figures: Figures, last: boolean, format: Forma
     ],
     notes: [
       [...cutWords(part, format), ...mixWords(part, figures, format)].join(' '),
-      ...(last && stageIsNotTheShells(part, figures)
-        ? [`${LAMINATE_BASIS.layUp.method} ${LAMINATE_BASIS.layUp.caution}`]
-        : []),
+      ...(last && stageIsNotTheShells(part, figures) ? methodLines('layUp') : []),
     ].filter((note) => note !== ''),
   });
 }

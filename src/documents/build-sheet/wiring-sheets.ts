@@ -1,9 +1,5 @@
-import {
-  type ElectricsFigures,
-  type Figures,
-  ELECTRICS_BASIS,
-  type WiringRow,
-} from '../../figures/index.ts';
+import type { ElectricsFigures, Figures, WiringRow } from '../../figures/index.ts';
+import { methodLines } from '../sections/method-notes.ts';
 import { formatterOf, type Formatter, type Metres, metres } from '../../units/index.ts';
 import { figure, row, stageTable, type StageTable, text, tick } from './stage-table.ts';
 import { bareArea, sizeHeading, sizeText, starterText } from '../sections/wiring-words.ts';
@@ -64,7 +60,7 @@ function scheduleTable(electrics: ElectricsFigures, format: Formatter): StageTab
     ],
     notes: [
       'The way back has the same area, in black or yellow. The number stands at both ends of both wires.',
-      `${ELECTRICS_BASIS.wiring.method} ${ELECTRICS_BASIS.wiring.caution}`,
+      ...methodLines('wire'),
     ],
   });
 }

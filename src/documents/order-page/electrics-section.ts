@@ -1,4 +1,5 @@
-import { type ElectricsFigures, type Figures, ELECTRICS_BASIS } from '../../figures/index.ts';
+import type { ElectricsFigures, Figures } from '../../figures/index.ts';
+import { methodLines } from '../sections/method-notes.ts';
 import { type Formatter, formatterOf, UNIT_KINDS } from '../../units/index.ts';
 import {
   figureColumn,
@@ -32,9 +33,7 @@ export function electricsSection(figures: Figures, fontCss: string): Section {
       ...pumpTable(electrics, format),
     ],
     pictures: picture ? [picture] : [],
-    notes: [ELECTRICS_BASIS.wiring, ELECTRICS_BASIS.battery].map(
-      ({ method, validity, caution }) => `${method} ${validity} ${caution}`,
-    ),
+    notes: methodLines('wire', 'battery'),
   });
 }
 

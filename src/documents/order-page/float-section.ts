@@ -1,15 +1,15 @@
 import { type Afloat, conditionOf, type Figures } from '../../figures/index.ts';
+import { methodLines } from '../sections/method-notes.ts';
 import { DEGREE, type Formatter, formatterOf, kilograms, UNIT_KINDS } from '../../units/index.ts';
-import { BALLAST_METHOD, ballastSentences } from '../sections/float-ballast-words.ts';
+import { ballastSentences } from '../sections/float-ballast-words.ts';
 import { growthSentences, growthTable } from './float-growth.ts';
 import { heeledPicture, rightingPicture, waterlinesPicture } from '../sections/float-pictures.ts';
-import { swampedMethod, swampedTable } from './float-swamped.ts';
+import { swampedTable } from './float-swamped.ts';
 import {
   adviceSentence,
   conditionName,
   conditionSentence,
   trimByEnd,
-  FLOAT_METHOD,
   offsetSentence,
   takenSentence,
   toldConditions,
@@ -66,13 +66,13 @@ export function floatSection(figures: Figures, fontCss: string): Section {
       ...rightingPicture(figures, afloat, fontCss),
     ],
     notes: [
-      FLOAT_METHOD,
-      `People to one side are held against: ${afloat.offset.basis}. An estimate; verify by an offset-load test.`,
-      'Righting arms: true heeled volume with trim free, the hull closed at the sheer; verify by an inclining test.',
-      'Growth: what the boat itself gains beyond the contingency, at its own {centre} raised as the yard file allows; estimated by hydrostatics from the drawn lines; verify by weighing the boat again.',
+      ...methodLines('hydrostatics', 'offsetLoad'),
+      `People to one side are held against: ${afloat.offset.basis}.`,
+      ...methodLines('growth'),
       'A place for a thing that moves counts as free where nothing of known size stands; look before you move it.',
-      ...(afloat.ballast ? [BALLAST_METHOD] : []),
-      ...(swamped ? [swampedMethod(swamped)] : []),
+      ...(afloat.ballast ? methodLines('ballast') : []),
+      ...(swamped ? methodLines('handbook', 'archimedes') : []),
+      ...(swamped?.uncounted ?? []).map((one) => `Not counted: ${one}.`),
       'These are estimates, not proof of compliance with any rule.',
     ],
   });

@@ -11,12 +11,6 @@ import {
 
 type Swamped = NonNullable<Afloat['swamped']>;
 
-/** How the foam was reckoned, and what the two ways leave out. */
-export function swampedMethod({ uncounted }: Swamped): string {
-  const without = uncounted.length > 0 ? `, without ${uncounted.join(' and ')}` : '';
-  return `Foam: estimated to the US Coast Guard Boatbuilder’s Handbook’s method for 33 CFR 183 subpart G (monohull outboard boats shorter than 20 ft), which counts neither core nor fuel here; and by Archimedes’ principle${without}, with people half under water, fuel as ordered in a closed tank that stays shut, and loose gear that stays aboard. Air shut in lockers and tanks is not counted. Verify by a swamping test.`;
-}
-
 /** What foam is asked for, and whether what floats carries what sinks. */
 export function swampedTable(
   { foam, rule, balance, counted }: Swamped,

@@ -1,4 +1,5 @@
-import { type Figures, type LaminateFigures, LAMINATE_BASIS } from '../../figures/index.ts';
+import { type Figures, type LaminateFigures, METHODS } from '../../figures/index.ts';
+import { methodLines } from '../sections/method-notes.ts';
 import { formatDate, type Formatter, formatterOf, partUnitText } from '../../units/index.ts';
 import { massCells, partTables } from './part-laminate-section.ts';
 import {
@@ -41,9 +42,7 @@ export function laminateSection(figures: Figures): Section {
           ]
         : []),
       '{Fibre} by mass is the material’s own, else the yard’s by process and fabric.',
-      ...[LAMINATE_BASIS.layUp, LAMINATE_BASIS.strength, LAMINATE_BASIS.screening].map(
-        ({ method, validity, caution }) => `${method} ${validity} ${caution}`,
-      ),
+      ...methodLines('layUp', 'strength', 'screening'),
     ],
   });
 }
@@ -66,7 +65,7 @@ function infusionWords({ infusion }: LaminateFigures, format: Formatter): readon
   if ('notComputed' in plan) return [`Infusion not computed: ${plan.notComputed}.`];
   const lines = asLaid?.feedLines ?? plan.feedLines;
   return [
-    `Infusion: ${lines} feed ${lines === 1 ? 'line' : 'lines'}, full in ${format.minutes(asLaid?.fillSeconds ?? plan.fillSeconds)} of ${format.minutes(plan.limitSeconds)} allowed, ${format.mass(plan.resin)} of resin with mesh and hoses. ${LAMINATE_BASIS.infusion.caution}`,
+    `Infusion: ${lines} feed ${lines === 1 ? 'line' : 'lines'}, full in ${format.minutes(asLaid?.fillSeconds ?? plan.fillSeconds)} of ${format.minutes(plan.limitSeconds)} allowed, ${format.mass(plan.resin)} of resin with mesh and hoses. ${METHODS.infusion.verify}`,
   ];
 }
 

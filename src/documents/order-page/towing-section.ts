@@ -1,5 +1,6 @@
 import { drawOnTrailer } from '../../draw/index.ts';
 import type { Figures, TrailerFigures } from '../../figures/index.ts';
+import { methodLines } from '../sections/method-notes.ts';
 import { type Formatter, formatterOf, known, metres, whyNot } from '../../units/index.ts';
 import { brakeWords } from '../sections/brake-words.ts';
 import { hullShape, outboardShape } from '../sections/drawing-input.ts';
@@ -81,10 +82,7 @@ function trailerPictures(
 
 function trailerNotes({ brakes }: TrailerFigures): readonly string[] {
   return [
-    'Ball load from moments about the axle, level ground, with the boat’s computed {centre} of mass, fuel and loose gear aboard. Shares of the total: common practice, no source. Verify on a weighbridge.',
-    ...('notComputed' in brakes
-      ? []
-      : [`Brakes by mass thresholds: ${brakes.source}. Estimated; confirm with the authority.`]),
-    'Length and width on the road: from secondary sources and from memory; confirm with the authority.',
+    ...methodLines('ballLoad', 'roadRules'),
+    ...('notComputed' in brakes ? [] : [`Brakes by mass thresholds: ${brakes.source}.`]),
   ];
 }

@@ -1,8 +1,6 @@
 import type { Afloat, CustomerFigures } from '../../figures/index.ts';
 import { formatterOf, kilograms, metres } from '../../units/index.ts';
-
-export const BALLAST_METHOD =
-  'Ballast: estimated by lost buoyancy (the open tank counts as part of the sea, not of the hull), filling and draining by Torricelli’s law through outlet and vent, with the boat standing still; verify by {draught} marks, by timing a roll and by timing the tank.';
+import { list } from './words.ts';
 
 /** What the ballast tank does, whichever way it goes; nothing when she has none. */
 export function ballastSentences(
@@ -39,13 +37,9 @@ export function ballastSentences(
       `one roll from side to side and back takes ${seconds(period[1])} instead of ${seconds(period[0])}`,
     );
   }
-  if (told.length > 0) lines.push(`With it open to the sea ${joined(told)}.`);
+  if (told.length > 0) lines.push(`With it open to the sea ${list(told)}.`);
   return [...lines, ...flowSentence(ballast, seconds)];
 }
-
-/** "a, b and c". */
-const joined = (parts: readonly string[]): string =>
-  [parts.slice(0, -1).join(', '), ...parts.slice(-1)].filter((part) => part !== '').join(' and ');
 
 function flowSentence(
   { drains, fills }: NonNullable<Afloat['ballast']>,

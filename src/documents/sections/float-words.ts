@@ -22,10 +22,6 @@ const COUNTS = [
 const FORWARD = 0.6;
 const AFT = 0.35;
 
-/** How figures afloat were found, and how to check them. */
-export const FLOAT_METHOD =
-  '{Draught}, trim (bow or stern lower), heel (lean), freeboard and GM (stiffness against leaning): estimated by hydrostatics from the drawn lines and the counted masses, in still water; verify by weighing, by {draught} marks and by an inclining test.';
-
 /** The conditions as a table and a drawing name them. */
 export const CONDITION_NAMES: Readonly<Record<Condition['name'], string>> = {
   light: 'Light, nothing aboard',

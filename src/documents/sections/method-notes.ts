@@ -64,7 +64,11 @@ const FIGURE_COLUMNS = [
   column('note', 'What it depends on'),
 ];
 
-function methodText(id: MethodId, beside: string | undefined): string {
+/** Methods in small print: what each finds and how, from which source, where it holds, how to confirm it. */
+export const methodLines = (...ids: readonly MethodId[]): readonly string[] =>
+  ids.map((id) => `${METHODS[id].title}. ${methodText(id)}`);
+
+function methodText(id: MethodId, beside?: string): string {
   const { how, source, validity, verify } = METHODS[id];
   const said = [
     how,

@@ -1,8 +1,4 @@
-import {
-  type ElectricsFigures,
-  ELECTRICS_BASIS,
-  type StarterFigures,
-} from '../../figures/index.ts';
+import { type ElectricsFigures, METHODS, type StarterFigures } from '../../figures/index.ts';
 import { type Formatter, UNIT_KINDS, whyNot } from '../../units/index.ts';
 
 /** A size of wire in both of its worlds: the American gauge, and the metric cable that holds as much copper. */
@@ -50,6 +46,6 @@ export function starterText({ starter }: ElectricsFigures, format: Formatter): r
   const size = starterSize(starter) ?? cable;
   const asked = makers ? `; the engine’s maker asks for ${cableText(makers, format)}` : '';
   return [
-    `${from}: ${cableText(size, format)} (${cableText(cable, format)} by voltage drop${asked}). ${ELECTRICS_BASIS.starter.caution}`,
+    `${from}: ${cableText(size, format)} (${cableText(cable, format)} by voltage drop${asked}). ${METHODS.starter.validity} ${METHODS.starter.verify}`,
   ];
 }
