@@ -1,4 +1,4 @@
-import { describePlace, hasErrors } from '../findings/index.ts';
+import { describePlace, factsAbout, hasErrors } from '../findings/index.ts';
 import type { CommandOptions } from './commands.ts';
 import { EXIT } from './exit.ts';
 import { allFindings, noSuchOrder, loadWorkspace } from './load.ts';
@@ -14,6 +14,7 @@ export async function check({ workspace, only, json }: CommandOptions<'check'>):
   if (json) {
     const located = findings.map((one) => ({
       ...one,
+      about: factsAbout(one.code),
       at: describePlace(one.place, loaded.sources.get(one.place.file)),
     }));
     process.stdout.write(`${JSON.stringify(located, undefined, 2)}\n`);

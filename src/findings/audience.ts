@@ -29,3 +29,8 @@ export function toldToCustomer({ code, received, expected }: Said): readonly str
 }
 
 const factsOf = (code: Finding['code']): CodeFacts => FINDING_CODES[code];
+
+/** The names in figures.json of the facts that findings of a code are about, with a star for what differs. */
+export function factsAbout(code: Finding['code']): readonly string[] {
+  return factsOf(code).about ?? [];
+}

@@ -10,6 +10,8 @@ export const WITH_LIMIT = '{received}. Limit: {expected}';
 /** A person could be hurt when a finding of safety is ignored; so it is always told to the customer, in plain words. */
 export type CodeFacts = {
   readonly severity: Severity;
+  /** The facts that it is about, by their names in figures.json, a star for what differs; left out: none. */
+  readonly about?: readonly string[];
   /** What a person is told happened. */
   readonly means: string;
   /** What remedies it, when the finding itself has nothing more exact to say. */

@@ -22,6 +22,7 @@ export const FLOAT_CODES = {
     remedy: 'Measure again, then correct the lines or what is declared',
   },
   FLOAT_SWAMPED: {
+    about: ['float.fully-loaded.outcome'],
     severity: 'error',
     audience: 'customer',
     safety: true,
@@ -30,6 +31,7 @@ export const FLOAT_CODES = {
     remedy: 'Take something out, lower the number of people, or choose a larger hull',
   },
   FLOAT_NOT_UPRIGHT: {
+    about: ['float.fully-loaded.outcome'],
     severity: 'error',
     audience: 'customer',
     safety: true,
@@ -38,6 +40,7 @@ export const FLOAT_CODES = {
     remedy: 'Bring weight lower and nearer to the {centreline}',
   },
   FLOAT_LOLLS: {
+    about: ['float.fully-loaded.gm'],
     severity: 'warning',
     audience: 'customer',
     safety: true,
@@ -47,6 +50,7 @@ export const FLOAT_CODES = {
     remedy: 'Bring weight lower, or take something heavy and high out of the boat',
   },
   TRIM_OUT_OF_BAND: {
+    about: ['float.fully-loaded.trim'],
     severity: 'warning',
     audience: 'customer',
     toCustomer:
@@ -63,6 +67,7 @@ export const FLOAT_CODES = {
       'Give one of them another place with at: in the order, or take one out; when one is meant to stand in the other, say so with within: in the catalogue',
   },
   LIST_AT_REST: {
+    about: ['float.fully-loaded.heel'],
     severity: 'warning',
     audience: 'customer',
     safety: true,
@@ -72,6 +77,7 @@ export const FLOAT_CODES = {
     remedy: 'Move weight to the other side',
   },
   OFFSET_LOAD_OVER: {
+    about: ['float.offset.heel', 'float.offset.freeboard'],
     severity: 'warning',
     audience: 'customer',
     safety: true,
@@ -84,6 +90,7 @@ export const FLOAT_CODES = {
       'Lower the number of people, or seat them lower and nearer to the {centreline}; confirm by test',
   },
   CROWD_AFT_SWAMPS: {
+    about: ['float.people-aft.outcome'],
     severity: 'warning',
     audience: 'customer',
     safety: true,
@@ -109,6 +116,7 @@ export const FLOAT_CODES = {
     remedy: 'Lower the outlet, or give the tank a vent',
   },
   GROWTH_OVER_LIMIT: {
+    about: ['float.growth.first', 'float.growth.allowed'],
     severity: 'warning',
     audience: 'customer',
     safety: true,
@@ -120,6 +128,7 @@ export const FLOAT_CODES = {
     remedy: 'Leave more margin, or tell the customer how much weight the boat may gain',
   },
   FOAM_SHORT: {
+    about: ['float.swamped.foam-still-needed', 'float.swamped.reserve'],
     severity: 'warning',
     audience: 'customer',
     safety: true,
@@ -130,6 +139,7 @@ export const FLOAT_CODES = {
     remedy: 'Fit more foam, high and near the sides; verify by a swamping test',
   },
   FLOTATION_RULE_NOT_APPLICABLE: {
+    about: ['float.swamped.foam-needed'],
     severity: 'note',
     audience: 'customer',
     safety: true,

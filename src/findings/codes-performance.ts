@@ -3,6 +3,7 @@ import { type CodeFacts, WITH_LIMIT } from './code-facts.ts';
 /** What a check of speed, limits and towing can find. */
 export const PERFORMANCE_CODES = {
   DOES_NOT_PLANE: {
+    about: ['drive.loaded.speed'],
     severity: 'warning',
     audience: 'customer',
     toCustomer:
@@ -12,6 +13,7 @@ export const PERFORMANCE_CODES = {
     remedy: 'Choose a stronger outboard, carry less, or tell the customer',
   },
   MAY_PORPOISE: {
+    about: ['drive.loaded.trim', 'drive.loaded.porpoises-above'],
     severity: 'warning',
     audience: 'customer',
     safety: true,
@@ -23,6 +25,7 @@ export const PERFORMANCE_CODES = {
       'Give batteries or gear places further forward in the order; on the trial trim the outboard in and look for it',
   },
   BOW_MOTOR_WEAK: {
+    about: ['drive.bow-motor.needed'],
     severity: 'warning',
     audience: 'customer',
     toCustomer:
@@ -32,6 +35,7 @@ export const PERFORMANCE_CODES = {
     remedy: 'Choose a stronger motor, or tell the customer in how much wind it holds',
   },
   SPEED_METHODS_DIFFER: {
+    about: ['drive.*.speed', 'drive.*.speed-crouch'],
     severity: 'note',
     audience: 'customer',
     toCustomer:
@@ -40,6 +44,7 @@ export const PERFORMANCE_CODES = {
     remedy: 'Tell the customer that the speed is a guess until the trial',
   },
   OUTSIDE_METHOD_RANGE: {
+    about: ['drive.*.speed'],
     severity: 'note',
     audience: 'customer',
     toCustomer:
@@ -48,6 +53,7 @@ export const PERFORMANCE_CODES = {
     remedy: 'Tell the customer that the speed is a guess until the trial',
   },
   PEOPLE_OVER_METHOD: {
+    about: ['limits.*.people'],
     severity: 'error',
     audience: 'customer',
     safety: true,
@@ -58,6 +64,7 @@ export const PERFORMANCE_CODES = {
       'Lower the number of people or take something out; or prove more by a test and take the method out of the yard file',
   },
   POWER_OVER_METHOD: {
+    about: ['limits.*.power'],
     severity: 'error',
     audience: 'customer',
     safety: true,
@@ -68,6 +75,7 @@ export const PERFORMANCE_CODES = {
       'Choose a smaller outboard; or prove more by a test and take the method out of the yard file',
   },
   LOAD_OVER_METHOD: {
+    about: ['limits.*.load', 'limits.iso.as-ordered.load'],
     severity: 'error',
     audience: 'customer',
     safety: true,
@@ -78,6 +86,7 @@ export const PERFORMANCE_CODES = {
       'Take something out or lower the number of people; or prove more by a test and take the method out of the yard file',
   },
   STERN_FREEBOARD_LOW: {
+    about: ['limits.engine.stern-freeboard'],
     severity: 'warning',
     audience: 'customer',
     safety: true,
@@ -98,6 +107,7 @@ export const PERFORMANCE_CODES = {
     remedy: 'Choose steering and control that suit the outboard',
   },
   CATEGORY_NOT_SCREENED: {
+    about: ['limits.category.*'],
     severity: 'warning',
     audience: 'customer',
     safety: true,
@@ -115,6 +125,7 @@ export const PERFORMANCE_CODES = {
     remedy: 'Add a method that covers it to methods: under limits: in the yard file',
   },
   BRAKES_MISSING: {
+    about: ['tow.brakes'],
     severity: 'error',
     audience: 'customer',
     safety: true,
@@ -124,6 +135,7 @@ export const PERFORMANCE_CODES = {
     remedy: 'Choose a trailer with such brakes',
   },
   BRAKES_ADVISED: {
+    about: ['tow.brakes'],
     severity: 'warning',
     audience: 'customer',
     safety: true,
@@ -134,6 +146,7 @@ export const PERFORMANCE_CODES = {
     remedy: 'Choose a trailer with brakes, or ask the authority',
   },
   BALL_LOAD_LOW: {
+    about: ['tow.ball-share', 'tow.on-ball'],
     severity: 'warning',
     audience: 'customer',
     safety: true,
@@ -143,6 +156,7 @@ export const PERFORMANCE_CODES = {
     remedy: 'Move the winch post forward',
   },
   BALL_LOAD_HIGH: {
+    about: ['tow.ball-share', 'tow.on-ball'],
     severity: 'warning',
     audience: 'customer',
     safety: true,
@@ -153,6 +167,7 @@ export const PERFORMANCE_CODES = {
     remedy: 'Move the winch post aft',
   },
   AXLE_OR_TYRE_OVERLOADED: {
+    about: ['tow.load-of-an-axle.left', 'tow.load-of-a-tyre.left'],
     severity: 'error',
     audience: 'customer',
     safety: true,
@@ -163,6 +178,7 @@ export const PERFORMANCE_CODES = {
     remedy: 'Choose a stronger trailer, or take something out of the boat',
   },
   TRAILER_TOO_WIDE: {
+    about: ['tow.width.left'],
     severity: 'warning',
     audience: 'customer',
     safety: true,
@@ -173,6 +189,7 @@ export const PERFORMANCE_CODES = {
     remedy: 'Ask the authority for a permit, or choose a narrower trailer',
   },
   TRAILER_TOO_LONG: {
+    about: ['tow.length', 'tow.length-on-the-road.left'],
     severity: 'warning',
     audience: 'customer',
     safety: true,
@@ -184,12 +201,14 @@ export const PERFORMANCE_CODES = {
       'Move the winch post forward, choose a shorter trailer, or ask the authority for a permit',
   },
   WINCH_POST_OUT_OF_REACH: {
+    about: ['tow.winch-post'],
     severity: 'warning',
     audience: 'workshop',
     means: 'The order sets the winch post where the trailer does not let it stand',
     remedy: 'Set winchPost: within what the trailer allows, or leave it out',
   },
   VEHICLE_OVERLOADED: {
+    about: ['tow.*.left'],
     severity: 'error',
     audience: 'customer',
     safety: true,
@@ -200,6 +219,7 @@ export const PERFORMANCE_CODES = {
     remedy: 'Take something out of the boat, choose a lighter trailer, or tow with another vehicle',
   },
   ROOF_OVERLOADED: {
+    about: ['tow.roof.*.left'],
     severity: 'error',
     audience: 'customer',
     safety: true,

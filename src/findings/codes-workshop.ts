@@ -3,6 +3,7 @@ import { type CodeFacts, WITH_LIMIT } from './code-facts.ts';
 /** What the lay-up, the weigh gates and the wiring of an order can be told. */
 export const WORKSHOP_CODES = {
   MASS_OUT_OF_GATE: {
+    about: ['gate.*.expected', 'gate.*.tolerance'],
     severity: 'warning',
     audience: 'workshop',
     means: 'A measured mass is outside its weigh gate',
@@ -15,18 +16,21 @@ export const WORKSHOP_CODES = {
     remedy: 'Correct the layers of the panel, or the facts of its materials',
   },
   LAYUP_MASS_OFF: {
+    about: ['laminate.total'],
     severity: 'warning',
     audience: 'workshop',
     means: 'A lay-up weighs otherwise than its shell, structure or option is said to',
     remedy: 'Weigh one; then correct the lay-up, or the mass in the catalogue',
   },
   KIT_DIFFERS: {
+    about: ['laminate.kit.*'],
     severity: 'warning',
     audience: 'office',
     means: 'A lay-up takes more or less of a material than the list of parts of its item',
     remedy: 'Correct the list, which the price comes from, or the lay-up, which the shop cuts by',
   },
   PANEL_SCREENING_OVER: {
+    about: ['bottom.*'],
     severity: 'warning',
     audience: 'customer',
     safety: true,
@@ -37,6 +41,7 @@ export const WORKSHOP_CODES = {
     remedy: 'Add layers or core, or set the stiffeners closer; have a designer confirm it',
   },
   INFUSION_TOO_SLOW: {
+    about: ['infusion.fill', 'infusion.limit'],
     severity: 'warning',
     audience: 'workshop',
     means: 'The resin gels before the shell is full',
@@ -60,6 +65,7 @@ export const WORKSHOP_CODES = {
     remedy: 'Shorten the run, move the battery, or stock a thicker cable',
   },
   FUSE_ABOVE_DEVICE: {
+    about: ['wire.*.fuse'],
     severity: 'error',
     audience: 'customer',
     safety: true,
@@ -87,6 +93,7 @@ export const WORKSHOP_CODES = {
       'Order as many house batteries of one kind as make its voltage in series, or a device of the boat’s voltage',
   },
   BANK_TOO_SMALL: {
+    about: ['battery.days', 'battery.usable'],
     severity: 'warning',
     audience: 'customer',
     safety: true,

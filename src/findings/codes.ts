@@ -188,6 +188,7 @@ export const FINDING_CODES = {
     remedy: 'Lower the number of people, or choose a larger hull',
   },
   LOAD_OVER_RATING: {
+    about: ['mass.load'],
     severity: 'error',
     audience: 'customer',
     safety: true,
@@ -207,6 +208,7 @@ export const FINDING_CODES = {
     remedy: 'Choose the shaft length that the hull is built for',
   },
   TRAILER_OVERLOADED: {
+    about: ['tow.total', 'tow.left'],
     severity: 'error',
     audience: 'customer',
     safety: true,
@@ -243,6 +245,7 @@ export const FINDING_CODES = {
     remedy: 'Lower its price in the yard file, or take it out of the order',
   },
   PAID_TOO_MUCH: {
+    about: ['price.to-pay'],
     severity: 'warning',
     audience: 'office',
     means: 'Trade-in and payments come to more than the final price',
@@ -277,6 +280,7 @@ export const FINDING_CODES = {
   ...FLOAT_CODES,
   ...PERFORMANCE_CODES,
   MARGIN_BELOW_FLOOR: {
+    about: ['price.margin-share'],
     severity: 'warning',
     audience: 'office',
     means: "The order's margin is under the least that the shop set for itself",

@@ -1,4 +1,4 @@
-export { safetyFindings, seenBy, toldToCustomer } from './audience.ts';
+export { factsAbout, safetyFindings, seenBy, toldToCustomer } from './audience.ts';
 export type { Audience, CodeFacts, Severity } from './code-facts.ts';
 export { FINDING_CODES, type FindingCode } from './codes.ts';
 export {
