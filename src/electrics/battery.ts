@@ -131,7 +131,7 @@ export function hoursToCharge(charge: {
 }): number | NotComputed {
   const into = charge.charging - charge.drawn;
   if (!(into > 0 && charge.efficiency > 0)) {
-    return { notComputed: 'the the sources do not give more than the boat uses' };
+    return { notComputed: 'the sources do not give more than the boat uses' };
   }
   return charge.used / (into * charge.efficiency);
 }

@@ -3,13 +3,13 @@ import { formatMoney, isNegative, isZero, type Money, subtractMoney } from '../m
 import { formatterOf, decimalToNumber } from '../units/index.ts';
 import { checkElectrics } from './electrics/check.ts';
 import { checkDrive } from './performance/check.ts';
-import { checkGates } from './mass/check-gates.ts';
 import { checkLaminate } from './laminate/check.ts';
 import { checkLimits } from './limits/check.ts';
 import { checkTow } from './tow/check.ts';
 import { checkFloat } from './float/check.ts';
 import { checkPlaces } from './float/check-places.ts';
 import type { Figures } from './types.ts';
+import { judgeWeighing } from '../laminate/index.ts';
 
 /** Findings that need computed figures: load, trailer, margin, and those of the rooms. */
 export function checkFigures(figures: Omit<Figures, 'findings'>): readonly Finding[] {
@@ -96,4 +96,22 @@ function checkPackages({ build, price }: Omit<Figures, 'findings'>): readonly Fi
       received: name,
     }),
   );
+}
+
+/** What was weighed after a stage, against the gate of that stage. */
+function checkGates({ build, gates }: Omit<Figures, 'findings'>): readonly Finding[] {
+  const format = formatterOf(build.yard);
+  return (build.order.record?.masses ?? []).flatMap(({ stage, mass }, index) => {
+    const gate = gates.find((one) => one.stage === stage);
+    if (!gate) return [];
+    const { verdict, todo } = judgeWeighing(gate, mass);
+    if (verdict === 'within') return [];
+    return [
+      finding('MASS_OUT_OF_GATE', build.place(['record', 'masses', index, 'mass']), {
+        received: `${format.mass(mass)} weighed after ${stage}`,
+        expected: `from ${format.mass(gate.least)} to ${format.mass(gate.most)}`,
+        remedy: todo.replace(/\.$/, ''),
+      }),
+    ];
+  });
 }

@@ -1,7 +1,13 @@
-import { addMoney, type Money, subtractMoney, sumMoney } from '../money/index.ts';
-import { compareDecimals } from '../units/index.ts';
+import {
+  addMoney,
+  type Money,
+  subtractMoney,
+  sumMoney,
+  roundToUnits,
+  zeroMoney,
+} from '../money/index.ts';
+import { compareDecimals, roundDecimal, ZERO } from '../units/index.ts';
 import { chargesOf } from './charges.ts';
-import { classMargins } from './classes.ts';
 import { costOrder } from './cost-order.ts';
 import { discountOf } from './discount.ts';
 import { rateOf } from './labour.ts';
@@ -9,11 +15,10 @@ import { listLines } from './list-lines.ts';
 import { shareOfMoney } from './margin.ts';
 import { paymentsOf } from './payments.ts';
 import { priceLines } from './price-lines.ts';
-import type { Price, PriceLine } from './result-types.ts';
-import { roundTotal } from './round-total.ts';
-import { shownTerms } from './shown.ts';
+import type { Price, PriceLine, TaxedAmount, ClassMargin } from './result-types.ts';
+import { shownTerms, type Shown } from './shown.ts';
 import { taxesOf, tradeInOf, tradeInRelief } from './tax.ts';
-import type { PriceInput, PriceItem } from './types.ts';
+import type { PriceInput, PriceItem, PriceRules } from './types.ts';
 
 /**
  * Prices an order: cost, margin, rounding, packages, discount, tax, charges, payments.
@@ -88,4 +93,59 @@ function ratesOf(items: readonly PriceItem[], { rules }: PriceInput): Price['rat
   return Object.keys(rules.rates)
     .filter((stage) => worked.has(stage))
     .map((stage) => ({ stage, rate: rateOf(stage, rules) }));
+}
+
+/**
+ * What rounding the whole adds or takes off: the taxable price before tax, or the drive-away price after it, whose
+ * charges cannot change.
+ *
+ * @param whole - as shown, after discount
+ * @param beside - what the drive-away price holds beside it: charges less tax that is not due
+ * @source common practice, no source
+ */
+function roundTotal(
+  whole: Money,
+  beside: Money,
+  { rounding, taxRounding, currency }: PriceRules,
+  { withTax, taxOf }: Shown,
+): TaxedAmount {
+  const none = zeroMoney(currency);
+  if (rounding?.on !== 'total') return { before: none, tax: none, withTax: none };
+  const rounded = withTax ? addMoney(whole, beside) : whole;
+  const off = subtractMoney(roundToUnits(rounded, rounding.to, rounding.way), rounded);
+  const tax =
+    taxRounding === 'line' ? taxOf(off) : subtractMoney(taxOf(addMoney(whole, off)), taxOf(whole));
+  return withTax
+    ? { before: subtractMoney(off, tax), tax, withTax: off }
+    : { before: off, tax, withTax: addMoney(off, tax) };
+}
+
+/**
+ * The margin of every class of the order against its target, to a tenth of a percent: rounding a price to whole units
+ * misses no target. In the sequence of the yard's classes.
+ *
+ * @source derived: margin share = (net - cost) / net
+ */
+function classMargins(
+  lines: readonly PriceLine[],
+  { margins, currency }: PriceRules,
+): readonly ClassMargin[] {
+  return Object.entries(margins).flatMap(([marginClass, target]) => {
+    const inClass = lines.filter((line) => line.marginClass === marginClass);
+    if (inClass.length === 0) return [];
+    const cost = sumMoney(
+      inClass.map((line) => line.cost),
+      currency,
+    );
+    const net = sumMoney(
+      inClass.map((line) => line.net),
+      currency,
+    );
+    const margin = subtractMoney(net, cost);
+    const marginShare = shareOfMoney(margin, net);
+    const belowTarget = compareDecimals(roundDecimal(marginShare ?? ZERO, 3), target) < 0;
+    return [
+      { marginClass, cost, net, margin, ...(marginShare && { marginShare }), target, belowTarget },
+    ];
+  });
 }

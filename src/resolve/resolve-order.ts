@@ -1,12 +1,11 @@
 import { type Finding, finding, hasErrors } from '../findings/index.ts';
 import { currencyOf, moneyOf } from '../money/index.ts';
-import type { Catalogue, SourcedOrder, StockFile } from '../schema/index.ts';
-import { formatterOf, type IsoDate } from '../units/index.ts';
+import type { Catalogue, SourcedOrder, StockFile, Hull } from '../schema/index.ts';
+import { formatterOf, type IsoDate, metres, type Point3 } from '../units/index.ts';
 import type { Build, BuildItem } from './build.ts';
-import { checkCompatibility } from './check-compatibility.ts';
+import { checkCompatibility, unknownId } from './check-compatibility.ts';
 import { checkExtras, checkLeftOut, checkOutboard } from './check-entries.ts';
 import { checkFilledIn } from './check-filled-in.ts';
-import { checkMoney } from './check-money.ts';
 import { checkOrder } from './check-order.ts';
 import { checkBrokenParts, checkPriced } from './check-parts.ts';
 import { checkBought } from './check-plan.ts';
@@ -18,7 +17,6 @@ import {
 } from './check-prices.ts';
 import { checkRatings, peopleOf } from './check-ratings.ts';
 import { type DatedParts, exchangeOn, partsOn, pricedOn } from './dated.ts';
-import { fuelPlace } from './fuel-place.ts';
 import {
   extraItem,
   hullItems,
@@ -29,6 +27,7 @@ import {
 } from './items.ts';
 import { type Entries, lookUpEntries } from './look-up.ts';
 import { buildPackages } from './packages.ts';
+import { placeInHull } from './hull-coordinates.ts';
 
 interface Shop extends Workshop {
   readonly catalogue: Catalogue;
@@ -202,4 +201,36 @@ function fittedOutboard(
   return entry && shaft && mass !== undefined
     ? { outboard: { model: entry.value, shaft, mass } }
     : {};
+}
+
+/** Where the fuel is, boat axes: in the tanks that are ordered, several filled alike, else where the hull file says. */
+function fuelPlace(items: readonly BuildItem[], hull: Hull): Point3 {
+  const tanks = items.flatMap(({ float, at, quantity }) =>
+    float?.fuelTank === undefined ? [] : [{ at, holds: float.fuelTank * quantity }],
+  );
+  const whole = tanks.reduce((sum, { holds }) => sum + holds, 0);
+  if (whole === 0) return placeInHull(hull.tank, hull.dimensions);
+  const along = (axis: keyof Point3) =>
+    metres(tanks.reduce((sum, { at, holds }) => sum + at[axis] * holds, 0) / whole);
+  return { x: along('x'), y: along('y'), z: along('z') };
+}
+
+/** Findings of what an order says of money against the yard: the class of its discount, an export without a law. */
+function checkMoney(order: SourcedOrder, { yard }: Catalogue): readonly Finding[] {
+  const { discount, zeroRated } = order.value;
+  const classes = Object.keys(yard.value.margins);
+  const findings: Finding[] = [];
+  if (discount?.class !== undefined && !classes.includes(discount.class)) {
+    const place = order.place(['discount', 'class']);
+    findings.push(unknownId('margin class', discount.class, classes, place));
+  }
+  if (zeroRated && yard.value.tax.zeroRated === undefined) {
+    findings.push(
+      finding('WRONG_VALUE', order.place(['zeroRated']), {
+        received: `an export without ${yard.value.tax.name}`,
+        expected: 'the law that allows it, as zeroRated: of the tax in the yard file',
+      }),
+    );
+  }
+  return findings;
 }

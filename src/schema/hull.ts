@@ -4,7 +4,6 @@ import { hullPerformance } from './performance.ts';
 import { hullLaminate } from './hull-laminate.ts';
 import { partLaminate } from './part-laminate.ts';
 import { hullFloat } from './float.ts';
-import { hullPlan } from './hull-plan.ts';
 import { hoursUse, partUse, position } from './shared.ts';
 
 const length = (description: string, min: number, max: number) =>
@@ -19,6 +18,18 @@ const station = z
       .meta({ description: 'Pairs of half-breadth and height, from the keel to the sheer.' }),
   })
   .meta({ description: 'One cross-section of the hull.' });
+
+/** What a hull file says for the plan. */
+const hullPlan = {
+  mouldOf: id(
+    'The hull in whose mould this one is made; left out: its own. One boat at a time is in a mould.',
+    'hulls',
+  ).optional(),
+  cureHours: count('Hours of the clock in the mould from the end of infusion to release.', {
+    min: 0,
+    max: 2000,
+  }).prefault(48),
+};
 
 export const hullSchema = z
   .strictObject({

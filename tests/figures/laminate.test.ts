@@ -233,6 +233,10 @@ describe('what the lay-up is told', () => {
   it('is nothing, and nothing is computed, for a hull without a lay-up', () => {
     const { laminate: _, ...hull } = build.hull;
     const figures = computeFigures({ ...build, hull }, []);
-    expect(figures.laminate).toEqual({ notComputed: 'the file of the Dunlin 430 has no lay-up' });
+    expect(figures.laminate).toEqual({
+      notComputed: 'the file of the Dunlin 430 has no lay-up',
+      because: 'data missing',
+      field: 'laminate',
+    });
   });
 });

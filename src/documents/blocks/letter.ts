@@ -1,8 +1,8 @@
 import { type DocumentHead, pageHead, pdfName } from '../sections/head.ts';
-import { type ShopHead, shopHead } from '../sections/shop-head.ts';
-import { boatName, customerLines } from '../sections/words.ts';
+import { boatName, customerLines, present } from '../sections/words.ts';
 import type { CustomerBuild } from '../../figures/index.ts';
 import type { Field, Part, Standing } from './block.ts';
+import type { Yard } from '../../schema/index.ts';
 
 /** A document for a customer, as text. No cost, hour or margin has a place in it. */
 export interface Letter {
@@ -61,4 +61,20 @@ export function isKeptQuote(kept: unknown): kept is KeptQuote {
     'document' in kept &&
     ('parts' in kept || ('price' in kept && 'groups' in kept))
   );
+}
+
+/** The shop as at the head of a letter. */
+export interface ShopHead {
+  readonly name: string;
+  /** Empty when the shop has none. */
+  readonly strapline: string;
+  readonly address: readonly string[];
+  /** Telephone, electronic mail, registration: those that there are. */
+  readonly reach: readonly string[];
+}
+
+/** The shop's head for a letter to a customer. */
+export function shopHead({ shop }: Pick<Yard, 'shop'>): ShopHead {
+  const { name, strapline = '', address, phone, email, registration } = shop;
+  return { name, strapline, address, reach: present([phone, email, registration]) };
 }

@@ -2,15 +2,15 @@ import type { FiguredVariation, Figures } from '../../figures/index.ts';
 import type { Build } from '../../resolve/index.ts';
 import { formatterOf, formatDate, type IsoDate } from '../../units/index.ts';
 import { daysNote, type PlannedDays } from './days.ts';
-import { shopFindings } from './findings.ts';
 import { massMethod, targetMasses } from './masses.ts';
 import { placingList } from './placing.ts';
 import { performanceFacts } from './performance.ts';
 import { hoursByStage, stageSheets, stagesLeftOut } from './stages.ts';
-import type { BuildSheetView } from './types.ts';
+import type { BuildSheetView, ShopFinding } from './types.ts';
 import { type DocumentHead, pageHead, pdfName } from '../sections/head.ts';
 import { boatName, sentence } from '../sections/words.ts';
 import { drawForWorkshop } from './workshop-drawing.ts';
+import { type Finding, FINDING_CODES, seenBy } from '../../findings/index.ts';
 
 export interface BuildSheetOptions {
   /** `@font-face` rules: a drawing is an image, and an image cannot use the fonts of its page. */
@@ -127,3 +127,28 @@ function facts({ order, hull, yard, outboard, trailer }: Build): BuildSheetView[
     ...day('Promised', promised),
   ];
 }
+
+const WORDS = { error: 'Error', warning: 'Warning', note: 'Note' } as const;
+const ORDER = ['error', 'warning', 'note'] as const;
+
+/** What the checks found that whoever builds must know, one entry a code, the gravest first. */
+function shopFindings(findings: readonly Finding[]): readonly ShopFinding[] {
+  const told = findings.filter((one) => seenBy(one, 'workshop'));
+  const codes = [...new Set(told.map(({ code }) => code))];
+  return ORDER.flatMap((severity) =>
+    codes
+      .filter((code) => FINDING_CODES[code].severity === severity)
+      .map((code) => {
+        const same = told.filter((one) => one.code === code);
+        return {
+          word: WORDS[severity],
+          means: FINDING_CODES[code].means,
+          details: same.map(detail),
+          remedies: [...new Set(same.map(({ remedy }) => remedy))],
+        };
+      }),
+  );
+}
+
+const detail = ({ received, expected }: Finding): string =>
+  expected === undefined ? received : `${received}; wanted: ${expected}`;

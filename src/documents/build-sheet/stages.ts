@@ -1,17 +1,21 @@
 import type { Figures } from '../../figures/index.ts';
 import { type BuildItem, stagesOf } from '../../resolve/index.ts';
 import { type Stage, STAGES, type Yard } from '../../schema/index.ts';
-import { formatterOf, type Decimal, ZERO, sumDecimals } from '../../units/index.ts';
+import { formatterOf, type Decimal, ZERO, sumDecimals, NO_BREAK } from '../../units/index.ts';
 import { STAGE_CAUTIONS } from './cautions.ts';
 import { daysText, type PlannedDays } from './days.ts';
 import { partsOfStage } from './parts.ts';
 import { placedItem } from './placing.ts';
 import { gateTables } from './gate-sheets.ts';
-import { picturesOfStage, tablesOfStage } from './stage-tables.ts';
 import type { BuildSheetView, PlacedItem, StageHours, StageItem, StageSheet } from './types.ts';
 import { hoursText, printedHours, STAGE_NAMES } from '../sections/stage-names.ts';
 import { sentence } from '../sections/words.ts';
-import { NO_BREAK } from '../../units/index.ts';
+import { infusionTables } from './infusion-sheets.ts';
+import { laminateTables } from './laminate-sheets.ts';
+import { mixingTables } from './mixing-sheets.ts';
+import { partLaminateTables } from './part-laminate-sheets.ts';
+import { oneLinePicture, panelStripPicture } from '../sections/wiring-drawing.ts';
+import { wiringTables } from './wiring-sheets.ts';
 
 /** Stages that no boat goes without, planned hours or not. */
 const ALWAYS: ReadonlySet<Stage> = new Set(['release', 'water-trial', 'handover']);
@@ -138,4 +142,23 @@ function itemsOfStage(
       ...placed(item),
       notes: item.notes.map(sentence),
     }));
+}
+
+/** The tables that a stage's trade works by. */
+function tablesOfStage(figures: Figures, stage: Stage): StageSheet['tables'] {
+  return [
+    ...(stage === 'laminate' ? laminateTables(figures) : []),
+    ...partLaminateTables(figures, stage),
+    ...(stage === 'infusion' ? infusionTables(figures) : []),
+    ...mixingTables(figures, stage),
+    ...(stage === 'wiring' ? wiringTables(figures) : []),
+  ];
+}
+
+/** The drawings that a stage's trade works by. */
+function picturesOfStage(figures: Figures, stage: Stage, fontCss: string): StageSheet['pictures'] {
+  if (stage !== 'wiring') return [];
+  return [oneLinePicture(figures, fontCss), panelStripPicture(figures, fontCss)].filter(
+    (picture) => picture !== undefined,
+  );
 }

@@ -1,11 +1,17 @@
 import { drawPowerCurve, type PowerLine } from '../../draw/index.ts';
 import type { DriveLoading, EngineRow, Figures } from '../../figures/index.ts';
-import { type Formatter, formatterOf } from '../../units/index.ts';
+import {
+  type Formatter,
+  formatterOf,
+  decimalToNumber,
+  NO_BREAK,
+  UNIT_KINDS,
+  whyNot,
+} from '../../units/index.ts';
 import { pictureOf } from '../sections/picture.ts';
 import { type Section, section } from '../sections/section.ts';
-import { speedNotes } from './speed-notes.ts';
 import { speedTables } from './speed-tables.ts';
-import { speedWords } from './speed-words.ts';
+import { methodLines } from '../sections/method-notes.ts';
 
 /** Speed by every outboard that she may carry, fuel, range, propeller and bow motor. */
 export function speedSection(figures: Figures, fontCss: string): Section {
@@ -57,4 +63,67 @@ function powerLine(
   );
   const people = `${loading.people} aboard`;
   return { name: `${name}: ${format.mass(loading.mass)}, ${people}`, points, marks };
+}
+
+/** What speed, fuel, propeller and bow motor were computed with in this order, and by which methods. */
+function speedNotes({ build, drive }: Figures, format: Formatter): readonly string[] {
+  const { efficiency, water } = build.yard.drive;
+  const share = (value: typeof efficiency.low): string => format.percent(decimalToNumber(value), 0);
+  const { crouch, outboardDrag } = build.hull.performance;
+  const drags = drive.drags.map(({ name, area, coefficient }) => {
+    const size = area < 0.1 ? format.smallArea(area) : format.area(area);
+    return `${name} (${size}, coefficient ${format.number(coefficient, 2)})`;
+  });
+  const leg = outboardDrag ? '' : ' The drag of the outboard’s leg is within that share.';
+  return [
+    `Light: ready to launch with one person. Loaded: with everybody ordered for and their gear. ${water === 'sea' ? 'Sea' : 'Fresh'} water.`,
+    ...methodLines('planing'),
+    `Beside the hull, the drag of ${drags.join(', ')}; ${share(efficiency.low)} to ${share(efficiency.high)} of the power moves the boat, ${share(efficiency.likely)} likely (common practice, no source).${leg}`,
+    '* and what the table names: outside the method’s range, or on dry chines, where it is computed on the beam that is still wetted; a rough guess only. Hump: the greatest trim of any planing speed; a climb: the drag there is greater than at some higher speed.',
+    ...methodLines('crouch'),
+    `Crouch’s constant: ${format.number(drive.crouchConstant, 0)} (mph, hp, lb), of a ${crouch}.`,
+    ...methodLines(
+      'porpoising',
+      'fuel',
+      'propeller',
+      ...(drive.bowMotor ? (['holding'] as const) : []),
+    ),
+    'Cruise is the speed that the order names, or seven tenths of full speed.',
+  ];
+}
+
+/** What the speeds are, the propeller's pitch, and what the bow motor holds her against. */
+function speedWords(figures: Figures, format: Formatter): readonly string[] {
+  const { build } = figures;
+  const words = build.outboard
+    ? 'Estimated, trial to confirm. Each speed is a band, for the least and the most of the outboard’s power that may reach the water.'
+    : 'No outboard is in this order: the speeds are those of outboards that the hull may carry. Estimated, trial to confirm.';
+  return [words, ...propellerWords(figures, format), ...bowWords(figures, format)];
+}
+
+function propellerWords({ drive, build }: Figures, format: Formatter) {
+  const { propeller } = drive;
+  if (!propeller || !build.outboard) return [];
+  if ('notComputed' in propeller) return [`Propeller: ${whyNot(propeller)}.`];
+  const { fullThrottle, gearRatio } = build.outboard.model;
+  const [least, most] = fullThrottle.map((turns) => format.number(turns, 0));
+  const slip = format.percent(decimalToNumber(build.yard.drive.slip), 0);
+  return [
+    `Propeller: a pitch of about ${format.pitch(propeller.middle)}, from ${format.pitch(propeller.finest)} to ${format.pitch(propeller.coarsest)}, puts full throttle, loaded, between ${most} and ${least}${NO_BREAK}rpm, at a gear ratio of ${format.number(decimalToNumber(gearRatio), 2)} and a slip of ${slip}.`,
+  ];
+}
+
+function bowWords({ drive, build }: Figures, format: Formatter) {
+  const { bowMotor } = drive;
+  if (!bowMotor) return [];
+  const { name, thrust, needed, time } = bowMotor;
+  if ('notComputed' in needed) return [`${name}: ${whyNot(needed)}.`];
+  const { wind, current } = build.yard.drive.holding;
+  const hours =
+    'notComputed' in time
+      ? `hours on the batteries ${whyNot(time)}`
+      : `the batteries that are fitted last about ${format.hours(time.hours * UNIT_KINDS.duration.h)} at ${format.roundCurrent(time.current)}`;
+  return [
+    `${name}: holding the boat against ${format.roundSpeed(wind)} of wind and ${format.roundSpeed(current)} of current takes about ${format.force(needed.needed)} (wind ${format.force(needed.wind)} before gusts, current ${format.force(needed.current)}) of its ${format.force(thrust)}; ${hours}.`,
+  ];
 }

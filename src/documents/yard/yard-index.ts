@@ -1,4 +1,4 @@
-import type { Finding } from '../../findings/index.ts';
+import { type Finding, describePlace, FINDING_CODES } from '../../findings/index.ts';
 import { type Account, agreedMargin } from '../../issued/index.ts';
 import { formatMoney, isZero, subtractMoney } from '../../money/index.ts';
 import { type OrderState, type Overview, priceOf, type ShopPlan } from '../../plan/index.ts';
@@ -9,13 +9,12 @@ import {
   formatDate,
   type Formatter,
   type NotComputed,
+  NO_BREAK,
 } from '../../units/index.ts';
 import { pageHead, type PageHead } from '../sections/head.ts';
-import { type FindingLine, findingLine } from './finding-line.ts';
 import type { CaptionedPicture } from '../sections/picture.ts';
 import { boatsOf, planChart, timeliness } from './plan-page.ts';
 import { signedMoney } from '../sections/words.ts';
-import { NO_BREAK } from '../../units/index.ts';
 
 export interface IndexRow {
   readonly number: string;
@@ -231,4 +230,32 @@ function issuedText({ issued, drift }: OrderState, { locale }: Yard): string {
 function counted(findings: readonly Finding[], severity: Finding['severity']): string {
   const count = findings.filter((one) => one.severity === severity).length;
   return count === 0 ? '' : `${count}${NO_BREAK}${severity}${count === 1 ? '' : 's'}`;
+}
+
+/** A finding in words for a page of the yard. */
+interface FindingLine {
+  readonly severity: string;
+  readonly code: string;
+  readonly means: string;
+  readonly received: string;
+  readonly expected: string;
+  readonly remedy: string;
+  readonly place: string;
+}
+
+const SEVERITY_WORDS = { error: 'Error', warning: 'Warning', note: 'Note' } as const;
+
+/**
+ * @param sources - the text of each file by its name, for line and column
+ */
+function findingLine(finding: Finding, sources: ReadonlyMap<string, string>): FindingLine {
+  return {
+    severity: SEVERITY_WORDS[finding.severity],
+    code: finding.code,
+    means: FINDING_CODES[finding.code].means,
+    received: finding.received,
+    expected: finding.expected ?? '',
+    remedy: finding.remedy,
+    place: describePlace(finding.place, sources.get(finding.place.file)),
+  };
 }

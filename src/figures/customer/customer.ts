@@ -24,7 +24,6 @@ import {
   VARIATION,
   YARD,
 } from './fields.ts';
-import { only } from './only.ts';
 import type {
   CustomerAlternative,
   CustomerBuild,
@@ -158,3 +157,13 @@ const isWired = ({ items, outboard }: DerivedBuild): boolean =>
       electrics !== undefined && Object.values(electrics).some((one) => one !== undefined);
     return current > 0 || has || hours.some(({ stage }) => stage === 'wiring');
   });
+
+/** The fields that are named, of those that there are, and no other. */
+function only<Whole extends object, Name extends keyof Whole>(
+  whole: Whole,
+  names: readonly Name[],
+): Pick<Whole, Name>;
+function only(whole: object, names: readonly PropertyKey[]): object {
+  const wanted = new Set<PropertyKey>(names);
+  return Object.fromEntries(Object.entries(whole).filter(([name]) => wanted.has(name)));
+}

@@ -2,7 +2,6 @@ import { type Finding, finding, type FindingCode } from '../../findings/index.ts
 import type { Condition, LinesProblem } from '../../float/index.ts';
 import { cubicMetres, DEGREE, type Formatter, formatterOf } from '../../units/index.ts';
 import { conditionOf } from './conditions.ts';
-import { checkGrowth } from './check-growth.ts';
 import type { Afloat, Ballast } from './types.ts';
 import type { Figures } from '../types.ts';
 
@@ -192,4 +191,19 @@ const conditionName = ({ name }: Condition, { order }: Computed['build']): strin
 function trimText(angle: number, format: Formatter): string {
   if (angle === 0) return 'level';
   return `${format.degrees(angle)} by the ${angle > 0 ? 'stern' : 'bow'}`;
+}
+
+/** Growth that the yard allows for against the first limit that growth brings her to; limits past without it are others' to find. */
+function checkGrowth(
+  { build }: Pick<Figures, 'build'>,
+  { growth: { allowed, first } }: Afloat,
+): readonly Finding[] {
+  if (!first || allowed <= first.growth) return [];
+  const format = formatterOf(build.yard);
+  return [
+    finding('GROWTH_OVER_LIMIT', build.place(['hull']), {
+      received: `${format.mass(allowed)} allowed for over the years`,
+      expected: `at most ${format.mass(first.growth)}, where it reaches ${first.name}`,
+    }),
+  ];
 }

@@ -6,7 +6,7 @@ import {
 } from '../../laminate/index.ts';
 import { type Build, stageOfPart } from '../../resolve/index.ts';
 import { type Mixing, type Stage, STAGES } from '../../schema/index.ts';
-import { decimalToNumber } from '../../units/index.ts';
+import { dataMissing, decimalToNumber } from '../../units/index.ts';
 import { materialOf } from './input.ts';
 
 /** Catalyst by the batch, for one resin or coat of the boat. */
@@ -71,7 +71,10 @@ function mixingFigures(build: Build, part: string, mixing: Mixing): Omit<MixingF
           largestBatch: mixing.largestBatch,
           batches: mixing.batches,
         })
-      : { notComputed: `nothing is known of the catalyst ${mixing.catalyst}` };
+      : dataMissing(
+          `nothing is known of the catalyst ${mixing.catalyst}`,
+          'catalogue/materials.yaml',
+        );
   const celsius = decimalToNumber(workshop.temperature);
   const others = gelPoints(mixing).filter((point) => point.celsius !== celsius);
   return {

@@ -10,7 +10,7 @@ import {
 } from '../../laminate/index.ts';
 import type { Build } from '../../resolve/index.ts';
 import type { Hull } from '../../schema/index.ts';
-import { kilograms, type Kilograms, KNOT, metres } from '../../units/index.ts';
+import { dataMissing, kilograms, type Kilograms, KNOT, metres } from '../../units/index.ts';
 import { type InfusionFigures, infusionOf } from './infusion.ts';
 import { type KitFigures, kitFigures } from './kit.ts';
 import { breadthAt, type LaidItem, panelsOf, type ResolvedPanel, shellWetting } from './input.ts';
@@ -32,7 +32,7 @@ export interface LaminateFigures {
 /** The lay-up of the order's hull, or why nothing of it is computed. */
 export function laminateFigures(build: Build): LaminateFigures | NotComputed {
   const { laminate } = build.hull;
-  if (!laminate) return { notComputed: `the file of the ${build.hull.name} has no lay-up` };
+  if (!laminate) return dataMissing(`the file of the ${build.hull.name} has no lay-up`, 'laminate');
   const panels = panelsOf(build, laminate);
   const shell: LaidItem = {
     ...shellWetting(laminate),

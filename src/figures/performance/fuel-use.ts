@@ -10,6 +10,7 @@ import {
 } from '../../performance/index.ts';
 import type { Build } from '../../resolve/index.ts';
 import {
+  dataMissing,
   decimalToNumber,
   type Metres,
   metresPerSecond,
@@ -88,7 +89,7 @@ function useAt(
     if (typeof flow === 'object') return flow;
     if (typeof speed === 'object') return speed;
     if (!order.fuel)
-      return { notComputed: 'the order does not say how much fuel the boat carries' };
+      return dataMissing('the order does not say how much fuel the boat carries', 'fuel');
     return fuelRange(order.fuel, reserveOf({ yard }), speed, flow);
   };
   return { name, speed, flow, range: range() };

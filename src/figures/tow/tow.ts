@@ -21,7 +21,7 @@ import {
   type TowedBoat,
   vehicleMargins,
 } from '../../tow/index.ts';
-import { type Kilograms, kilograms, metres, type Metres } from '../../units/index.ts';
+import { dataMissing, type Kilograms, kilograms, metres, type Metres } from '../../units/index.ts';
 import { placeOf } from '../limits/jurisdiction.ts';
 import { shapeOf, type WinchPost, winchPostOf, usualShareIn } from './winch-post.ts';
 
@@ -103,7 +103,7 @@ function trailerFigures(build: Build, trailer: Trailer, mass: MassResult): Trail
     vehicle: vehicle && !('notComputed' in ball) ? vehicleOf(trailer, ball, vehicle) : lackOf(ball),
     coupling:
       vehicle?.kerb === undefined
-        ? { notComputed: 'the order does not give the mass of the towing vehicle' }
+        ? dataMissing('the order does not give the mass of the towing vehicle', 'tow.vehicle.kerb')
         : couplingForce(vehicle.laden ?? vehicle.kerb, trailer.rating),
   };
 }
@@ -162,7 +162,10 @@ function gearOf(trailer: Trailer, ball: Computed<BallLoad>): TrailerFigures['gea
   const { axles, axleRating, tyreRating } = trailer;
   if ('notComputed' in ball) return ball;
   if (axleRating === undefined || tyreRating === undefined) {
-    return { notComputed: 'the catalogue does not say what axle and {tyres} may carry' };
+    return dataMissing(
+      'the catalogue does not say what axle and {tyres} may carry',
+      'axleRating, tyreRating',
+    );
   }
   return runningGearMargins(ball.onAxles, { axles, axleRating, tyreRating });
 }

@@ -11,7 +11,7 @@ import {
   winchPostFor,
   winchPostMargins,
 } from '../../tow/index.ts';
-import { type Metres, metres } from '../../units/index.ts';
+import { dataMissing, type Metres, metres } from '../../units/index.ts';
 import { placeOf } from '../limits/jurisdiction.ts';
 
 /** Where the winch post stands, aft of the ball, and where it would give the usual share. */
@@ -29,7 +29,10 @@ export interface WinchPost {
 /** What moments are taken with; not every trailer of a catalogue has it. */
 export function shapeOf({ tare, axle, centre }: Trailer): Computed<TrailerShape> {
   return axle === undefined || centre === undefined
-    ? { notComputed: 'the catalogue does not say where the trailer’s axle and mass are' }
+    ? dataMissing(
+        'the catalogue does not say where the trailer’s axle and mass are',
+        axle === undefined ? 'axle' : 'centre',
+      )
     : { tare, axle, centre };
 }
 
