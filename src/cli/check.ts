@@ -3,7 +3,8 @@ import type { CommandOptions } from './commands.ts';
 import { EXIT } from './exit.ts';
 import { allFindings, noSuchOrder, loadWorkspace } from './load.ts';
 import { refuse } from './refuse.ts';
-import { reportFindings } from './report.ts';
+import { reportFindings, TERMINAL } from './report.ts';
+import { editedData } from '../words/index.ts';
 
 /** Reads every file and says what is wrong with it. */
 export async function check({ workspace, only, json }: CommandOptions<'check'>): Promise<number> {
@@ -17,7 +18,7 @@ export async function check({ workspace, only, json }: CommandOptions<'check'>):
       about: factsAbout(one.code),
       at: describePlace(one.place, loaded.sources.get(one.place.file)),
     }));
-    process.stdout.write(`${JSON.stringify(located, undefined, 2)}\n`);
+    process.stdout.write(`${JSON.stringify(editedData(located, TERMINAL), undefined, 2)}\n`);
   } else {
     reportFindings(findings, loaded.sources);
   }

@@ -2,7 +2,7 @@ import { type Finding, renderFinding } from '../findings/index.ts';
 import { inEdition } from '../words/index.ts';
 
 /** On the terminal our own words are those of the program. */
-const TERMINAL = { locale: 'en-GB' };
+export const TERMINAL = { locale: 'en-GB' };
 
 /** Prints findings for a person, errors last so that they are what stays on the screen. */
 export function reportFindings(

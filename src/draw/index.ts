@@ -20,7 +20,7 @@ export {
   type PlanGroup,
   type PlanLane,
 } from './plan-chart.ts';
-export { toDataUri } from './svg.ts';
+export { escapeXml, toDataUri } from './svg.ts';
 export { type DrawnWater, drawWaterlines, type WaterlinesInput } from './waterlines.ts';
 export type { Drawing, DrawnItem, HullShape, OutboardShape, Place, Station } from './types.ts';
 export { drawOneLine, type OneLineInput, type OneLineRow } from './one-line.ts';

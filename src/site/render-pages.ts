@@ -1,6 +1,7 @@
 import { relative } from 'node:path';
 import Eleventy, { type EleventyConfig } from '@11ty/eleventy';
 import { configureEleventy } from './configure.ts';
+import { escapeXml } from '../draw/index.ts';
 import { inEdition } from '../words/index.ts';
 import { templatesFromHere } from './folders.ts';
 import type { Page, RenderedPage } from './pages.ts';
@@ -35,7 +36,8 @@ export async function renderPages(pages: readonly Page[]): Promise<readonly Rend
     const html = byUrl.get(url);
     if (html === undefined) throw new Error(`Eleventy made no page ${url}`);
     const { lang: locale, finalPrice } = document;
-    return { url, html: inEdition(html, { locale, finalPrice }) };
+    const escaped = finalPrice === undefined ? undefined : escapeXml(finalPrice);
+    return { url, html: inEdition(html, { locale, finalPrice: escaped }) };
   });
 }
 

@@ -65,7 +65,8 @@ export function inEdition(text: string, { locale, finalPrice }: Edition): string
       if (word === undefined) return whole;
       const first = word.charAt(0);
       const isCapital = token.charAt(0) !== token.charAt(0).toLowerCase();
-      const told = `${isCapital ? first.toUpperCase() : first.toLowerCase()}${word.slice(1)}`;
+      const small = /^\p{Lu}{2}/u.test(word) ? first : first.toLowerCase();
+      const told = `${isCapital ? first.toUpperCase() : small}${word.slice(1)}`;
       return whole.startsWith('%') ? encodeURIComponent(told) : told;
     },
   );
@@ -73,6 +74,8 @@ export function inEdition(text: string, { locale, finalPrice }: Edition): string
 
 /** Plain data with every text in it in the English of its place. */
 export function editedData(data: unknown, edition: Edition): unknown {
-  const edited: unknown = JSON.parse(inEdition(JSON.stringify(data), edition));
+  const edited: unknown = JSON.parse(JSON.stringify(data), (_, value: unknown) =>
+    typeof value === 'string' ? inEdition(value, edition) : value,
+  );
   return edited;
 }

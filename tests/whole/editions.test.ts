@@ -1,8 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { pageHead } from '../../src/documents/sections/head.ts';
 import { EDITED_WORDS } from '../../src/words/index.ts';
 import { Shop } from '../issued/shop.ts';
+import { resolveSample } from '../resolve/invented.ts';
 import { CHARGES, ORDER, OUTBOARDS, PARTS, TRAILERS, workspaceOf, YARD } from '../read/samples.ts';
 
 const SOLD = `${ORDER.replace('status: enquiry', 'status: quoted')
@@ -29,6 +31,14 @@ const shopIn = (currency: string, ...settings: readonly (readonly [string, strin
     .replace(', 450 g/m2', '')
     .replace(',m2,', currency === 'USD' ? ',yd2,' : ',m2,'),
 });
+
+const US = shopIn(
+  'USD',
+  ['en-AU', 'en-US\nunits: us'],
+  ['rate: 10%\n  pricesInclude: true', 'rate: 7.25%\n  pricesInclude: false'],
+  ['GST', 'Sales tax'],
+);
+const UK = shopIn('GBP', ['en-AU', 'en-GB'], ['rate: 10%', 'rate: 20%'], ['GST', 'VAT']);
 
 /** What a page says: its words, and those of the drawings in it; no style, no address. */
 function saidOn(html: string): string {
@@ -75,14 +85,7 @@ const bareWords = (words: readonly string[]): RegExp =>
   new RegExp(`\\b(?:${words.join('|')})\\b`, 'gi');
 
 describe('a shop in the United States', () => {
-  const pages = pagesOf(
-    shopIn(
-      'USD',
-      ['en-AU', 'en-US\nunits: us'],
-      ['rate: 10%\n  pricesInclude: true', 'rate: 7.25%\n  pricesInclude: false'],
-      ['GST', 'Sales tax'],
-    ),
-  );
+  const pages = pagesOf(US);
 
   it('has all documents of its order', () => {
     expect([...pages.keys()].filter((name) => name.includes('T-1')).toSorted()).toEqual([
@@ -109,9 +112,7 @@ describe('a shop in the United States', () => {
 });
 
 describe('a shop in the United Kingdom', () => {
-  const pages = pagesOf(
-    shopIn('GBP', ['en-AU', 'en-GB'], ['rate: 10%', 'rate: 20%'], ['GST', 'VAT']),
-  );
+  const pages = pagesOf(UK);
 
   it('shows pounds, and VAT as rate, amount and net', () => {
     const quote = pages.get('customer/T-1/quote.html') ?? '';
@@ -147,5 +148,46 @@ describe('a shop whose place has no rules here', () => {
     await shop.on('2026-03-20', 'build', '--no-pdf');
     expect(saidOn(shop.read('_site/customer/T-1/quote.html'))).toContain('Price on the water');
     shop.remove();
+  });
+
+  it('escapes the name that the shop gives the final price', async () => {
+    const files = shopIn('CAD', ['en-AU', `en-CA\nfinalPrice: 'Price "ready" <now> & here'`]);
+    const shop = new Shop(workspaceOf(files));
+    await shop.on('2026-03-20', 'build', '--no-pdf');
+    const html = shop.read('_site/customer/T-1/quote.html');
+    shop.remove();
+    expect(html).toContain('<h2 id="panel">Price &quot;ready&quot; &lt;now&gt; &amp; here</h2>');
+    expect(html).not.toContain('<now>');
+  });
+});
+
+describe('the head of a letter, which its PDF is described by', () => {
+  it.each([
+    ['en-AU', 'one drive-away price'],
+    ['en-GB', 'one total price'],
+  ])('has its words in the edition of %s', (locale, said) => {
+    const { build } = resolveSample({
+      'catalogue/yard.yaml': YARD.replace('en-AU', locale),
+      'orders/t-1.yaml': ORDER,
+    });
+    if (!build) throw new Error(`no build in ${locale}`);
+    expect(pageHead(build.yard, 'Quote', 'and one {final price}').subject).toBe(`and ${said}`);
+  });
+});
+
+// After a change that is meant: npm test -- tests/whole/editions --update, then read the difference.
+describe.each([
+  ['us', US],
+  ['uk', UK],
+])('the figures of a shop in the %s', (place, files) => {
+  it('are what they were', async () => {
+    const shop = new Shop(workspaceOf(files));
+    await shop.on('2026-03-20', 'build', '--no-pdf');
+    const figures: unknown = JSON.parse(shop.read('_site/yard/T-1/figures.json'));
+    shop.remove();
+    const lines = Object.entries(figures ?? {}).map(
+      ([key, figure]) => `${JSON.stringify(key)}: ${JSON.stringify(figure)}`,
+    );
+    await expect(`{\n${lines.join(',\n')}\n}\n`).toMatchFileSnapshot(`golden/${place}.json`);
   });
 });

@@ -19,6 +19,7 @@ describe('the words of an edition', () => {
     ['en-GB', undefined, 'Total price, the total price'],
     ['en-US', undefined, 'Total price, the total price'],
     ['en-AU', 'Price on the water', 'Price on the water, the price on the water'],
+    ['en-AU', 'GST-inclusive price', 'GST-inclusive price, the GST-inclusive price'],
   ])('name the final price of %s, the shop’s own name (%s) first', (locale, finalPrice, said) => {
     expect(inEdition('{Final price}, the {final price}', { locale, finalPrice })).toBe(said);
   });
@@ -40,6 +41,11 @@ describe('the words of an edition', () => {
       a: ['Tires', 2],
       b: { 'c.d': 'tyre tire' },
     });
+  });
+
+  it('keep plain data whole whatever the shop calls the final price', () => {
+    const finalPrice = 'Price "on the water" \\ ready';
+    expect(editedData(['{Final price}'], { locale: 'en-AU', finalPrice })).toEqual([finalPrice]);
   });
 
   it('are told apart in both spellings', () => {

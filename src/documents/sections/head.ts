@@ -1,4 +1,5 @@
 import type { Yard } from '../../schema/index.ts';
+import { inEdition } from '../../words/index.ts';
 
 /** What the head of every page says: for the tab of a browser, a screen reader and a PDF's properties. */
 export interface PageHead {
@@ -18,7 +19,14 @@ export const pageHead = (
   { shop, locale, finalPrice }: Pick<Yard, 'shop' | 'locale' | 'finalPrice'>,
   title: string,
   subject: string,
-): PageHead => ({ title, lang: locale, subject, author: shop.name, finalPrice });
+): PageHead => ({
+  title,
+  lang: locale,
+  // A PDF takes it from here, not from the page.
+  subject: inEdition(subject, { locale, finalPrice }),
+  author: shop.name,
+  finalPrice,
+});
 
 /** What the head of a printed document says as well. */
 export interface DocumentHead extends PageHead {
