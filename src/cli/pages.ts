@@ -7,6 +7,7 @@ import {
   fieldsView,
   handoverView,
   type IndexLinks,
+  type Link,
   type KeptQuote,
   indexView,
   methodsView,
@@ -80,7 +81,7 @@ export async function renderSite(
     .map(({ view, ...page }): DocumentPage => ({ ...page, view: view() }));
   const yardFacts = loaded.catalogue.yard.value;
   const links = linksOf([...sealed, ...planned], pdf);
-  const yard = yardPages(loaded, yardFacts, { links, isWanted });
+  const yard = yardPages(loaded, yardFacts, links, isWanted);
   const pages = await renderPages([...documents, ...yard]);
   const byUrl = new Map(documents.map((page) => [page.url, page]));
   return {
@@ -246,11 +247,13 @@ function sealedDocuments({ read, issued, ledger }: LoadedWorkspace): readonly Se
 
 /** For the yard's index: the documents of each order, seen from its folder. */
 function linksOf(places: readonly DocumentPlace[], withPdf: boolean): IndexLinks {
-  const links = new Map<string, { name: string; page: string; pdf: string }[]>();
+  const links = new Map<string, Link[]>();
   const fromYard = (url: string): string => (url.startsWith('yard/') ? url.slice(5) : `../${url}`);
-  for (const { number, name, url, pdf } of places) {
+  for (const { number, name: text, url, pdf } of places) {
     const own = links.get(number) ?? [];
-    own.push({ name, page: fromYard(url), pdf: withPdf ? fromYard(pdf) : '' });
+    own.push({ text, page: fromYard(url) });
+    if (withPdf)
+      own.push({ text: 'PDF', page: fromYard(pdf), label: `${text} of ${number} as PDF` });
     links.set(number, own);
   }
   return links;
@@ -259,10 +262,8 @@ function linksOf(places: readonly DocumentPlace[], withPdf: boolean): IndexLinks
 function yardPages(
   loaded: LoadedWorkspace,
   yard: Yard,
-  {
-    links,
-    isWanted,
-  }: { readonly links: IndexLinks; readonly isWanted: (number: string) => boolean },
+  links: IndexLinks,
+  isWanted: (number: string) => boolean,
 ): readonly Page[] {
   const figures = loaded.orders.flatMap((entry) => entry.figures ?? []);
   const checks = [...runChecks(), ...orderChecks(figures)];
@@ -275,24 +276,24 @@ function yardPages(
     documents: links,
   });
   return [
-    { url: 'yard/index.html', template: 'index', view: index },
+    { url: 'yard/index.html', template: 'page', view: index },
     ...loaded.overview.orders.flatMap((state) => {
       const { number } = state.entry.order.value;
       const view = isWanted(number) ? orderPageView(state, drawingFontCss()) : undefined;
-      return view ? [{ url: `yard/${number}/order.html`, template: 'order', view } as const] : [];
+      return view ? [{ url: `yard/${number}/order.html`, template: 'page', view } as const] : [];
     }),
     {
       url: 'yard/plan.html',
-      template: 'sections',
+      template: 'page',
       view: planPageView({ ...acrossOrders(loaded, yard), fontCss: drawingFontCss() }),
     },
     {
       url: 'yard/purchases.html',
-      template: 'sections',
+      template: 'page',
       view: purchasesView(acrossOrders(loaded, yard)),
     },
-    { url: 'yard/checks.html', template: 'checks', view: checksView(checks, yard) },
+    { url: 'yard/checks.html', template: 'page', view: checksView(checks, yard) },
     { url: 'yard/fields.html', template: 'fields', view: fieldsView(yard) },
-    { url: 'yard/methods.html', template: 'sections', view: methodsView(yard) },
+    { url: 'yard/methods.html', template: 'page', view: methodsView(yard) },
   ];
 }

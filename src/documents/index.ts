@@ -1,18 +1,22 @@
-export { type BuildSheetOptions, buildSheetView } from './build-sheet/build-sheet.ts';
-export type { BuildSheetView } from './build-sheet/types.ts';
-export { type ChecksView, checksView } from './yard/checks.ts';
+export {
+  type BuildSheetOptions,
+  type BuildSheetView,
+  buildSheetView,
+} from './build-sheet/build-sheet.ts';
+export { checksView } from './yard/checks.ts';
 export { methodsView } from './yard/methods-page.ts';
 export { handoverView } from './handover/handover.ts';
 export { type FieldsView, fieldsView } from './yard/fields-page.ts';
 export { type DocumentHead, type PageHead, pdfName } from './sections/head.ts';
-export { type OrderPageView, orderPageView } from './order-page/order-page.ts';
+export { orderPageView } from './order-page/order-page.ts';
 export type { Picture } from './sections/picture.ts';
-export { planPageView, type SectionsView } from './yard/plan-page.ts';
+export { planPageView } from './yard/plan-page.ts';
 export { purchasesCsv, purchasesView } from './yard/purchases.ts';
 export { type QuoteOptions, quoteView } from './quote/quote.ts';
 export { drawBoat } from './sections/boat-drawing.ts';
 export { deliveryOf } from './quote/glance.ts';
-export type { Section, SectionTable } from './sections/section.ts';
-export { type IndexLinks, type IndexView, indexView } from './yard/yard-index.ts';
+export { type IndexLinks, indexView } from './yard/yard-index.ts';
 export { variationsView } from './variations/variations.ts';
 export { isKeptQuote, type KeptQuote, type Letter } from './blocks/letter.ts';
+export type { Link, Part } from './blocks/block.ts';
+export type { YardPage } from './blocks/page.ts';

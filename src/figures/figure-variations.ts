@@ -3,7 +3,7 @@ import { resolveOrder, unmatchedVariationRemovals, variedOrder } from '../resolv
 import type { Catalogue, Order, SourcedOrder } from '../schema/index.ts';
 import { isMisspelt, notRemoved, onlyOf } from './change-findings.ts';
 import { computeFigures } from './compute-figures.ts';
-import { type Differences, differencesOf } from './figure-alternatives.ts';
+import { type Differences, differencesOf } from './told-facts.ts';
 import type { Figures } from './types.ts';
 
 type Variation = Order['variations'][number];

@@ -1,9 +1,6 @@
 export { computeFigures } from './compute-figures.ts';
-export {
-  type Differences,
-  figureAlternatives,
-  type FiguredAlternative,
-} from './figure-alternatives.ts';
+export { figureAlternatives, type FiguredAlternative } from './figure-alternatives.ts';
+export { type Change, type Differences, moneyChange, type ToldFacts } from './told-facts.ts';
 export { type FiguredOrder, figureOrders } from './figure-orders.ts';
 export type { FiguredVariation } from './figure-variations.ts';
 export { allFacts, figuresData } from './facts/all-facts.ts';
@@ -14,6 +11,8 @@ export { type FigureDatum, toData } from './facts/to-data.ts';
 export { conditionOf } from './float/conditions.ts';
 export { FULL_TANK } from '../mass/index.ts';
 export type { Figures } from './types.ts';
+export { type PerformanceFacts, performanceFacts } from './performance/facts.ts';
+export { towFacts } from './tow/facts.ts';
 export type { Afloat, Ballast, FloatFigures, Move, Swamped } from './float/types.ts';
 export { customerAlternative, customerFigures, customerVariation } from './customer/customer.ts';
 export type {

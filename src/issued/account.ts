@@ -3,6 +3,7 @@ import {
   type CustomerVariation,
   type Fact,
   factsOf,
+  moneyChange,
 } from '../figures/index.ts';
 import { type Finding, finding } from '../findings/index.ts';
 import {
@@ -91,7 +92,8 @@ export function priceChange(
   { build }: { readonly build: Pick<CustomerBuild, 'currency'> },
 ): Money | undefined {
   const signed = variation.agreed?.price;
-  return signed ? moneyOf(signed, build.currency) : differences?.driveAway;
+  if (signed) return moneyOf(signed, build.currency);
+  return differences && moneyChange(differences.driveAway);
 }
 
 /** That an order which is agreed names the offer that was accepted, and that it was sent before the day of acceptance. */

@@ -1,4 +1,4 @@
-import type { FiguredOrder } from '../figures/index.ts';
+import { type FiguredOrder, moneyChange } from '../figures/index.ts';
 import { type Finding, finding } from '../findings/index.ts';
 import type { Account, IssuedQuote } from '../issued/index.ts';
 import {
@@ -63,11 +63,12 @@ function checkVariations({ order, quoted, variations }: FiguredOrder): readonly 
     const signed = variation.agreed?.price;
     if (signed === undefined || !differences || !quoted) return [];
     const price = moneyOf(signed, quoted.build.currency);
-    if (same(price, differences.driveAway)) return [];
+    const computed = moneyChange(differences.driveAway);
+    if (same(price, computed)) return [];
     return [
       finding('VARIATION_DIFFERS', order.place(['variations', index, 'agreed', 'price']), {
         received: exactText(price),
-        expected: `${moneyToText(differences.driveAway)}, as computed today`,
+        expected: `${moneyToText(computed)}, as computed today`,
       }),
     ];
   });

@@ -1,14 +1,6 @@
 import type { PageHead } from '../documents/index.ts';
 
-export type TemplateName =
-  | 'letter'
-  | 'quote-before-forms'
-  | 'build-sheet'
-  | 'order'
-  | 'sections'
-  | 'index'
-  | 'checks'
-  | 'fields';
+export type TemplateName = 'letter' | 'quote-before-forms' | 'build-sheet' | 'page' | 'fields';
 
 /** One page to be made: templates see `view` and nothing else. */
 export interface Page {

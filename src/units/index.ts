@@ -19,7 +19,7 @@ export {
   type UnitSystem,
   withMinus,
 } from './format.ts';
-export { QUANTITIES, type QuantityName } from './quantities.ts';
+export { isQuantity, QUANTITIES, type QuantityName } from './quantities.ts';
 export { PART_UNITS, partUnitSize, partUnitText } from './part-units.ts';
 export {
   type Computed,

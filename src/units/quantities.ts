@@ -255,3 +255,6 @@ type KindOf<Facts> = Facts extends { readonly kind: infer Kind extends UnitKind 
 
 /** What a quantity's value is: a branded number where it has a kind. */
 export type ValueOf<Name extends QuantityName> = KindOf<(typeof QUANTITIES)[Name]>;
+
+/** True for the name of a quantity. */
+export const isQuantity = (name: string): name is QuantityName => Object.hasOwn(QUANTITIES, name);

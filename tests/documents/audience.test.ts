@@ -20,7 +20,7 @@ import {
 } from '../../src/findings/index.ts';
 import { subtractMoney } from '../../src/money/index.ts';
 import { inventedFigures } from './invented-build.ts';
-import { wordsOf } from './letters.ts';
+import { headingsIn, wordsOf } from './letters.ts';
 
 const figures = inventedFigures();
 const all = Object.entries<CodeFacts>(FINDING_CODES);
@@ -128,13 +128,15 @@ describe('what is not for the customer', () => {
   });
 
   it.each(FOR_THE_OFFICE)('nor on the workshop’s sheet, when it is the office’s: %s', (code) => {
-    const { findings } = buildSheetView({ ...figures, findings: [found(code)] }, { fontCss: '' });
-    expect(findings).toEqual([]);
+    const view = buildSheetView({ ...figures, findings: [found(code)] }, { fontCss: '' });
+    expect(headingsIn(view, 'findings')).toEqual([]);
   });
 
   it.each([...FOR_THE_CUSTOMER, ...FOR_THE_WORKSHOP])('the workshop sees all else: %s', (code) => {
-    const { findings } = buildSheetView({ ...figures, findings: [found(code)] }, { fontCss: '' });
-    expect(findings.map(({ means }) => means)).toEqual([FINDING_CODES[code].means]);
+    const view = buildSheetView({ ...figures, findings: [found(code)] }, { fontCss: '' });
+    expect(headingsIn(view, 'findings')).toEqual([
+      expect.stringContaining(`. ${FINDING_CODES[code].means}.`),
+    ]);
   });
 
   it('still says of an alternative that it cannot be built, when the reason is the shop’s own', () => {

@@ -4,8 +4,10 @@ import type {
   CustomerAlternative,
   CustomerFigures,
   CustomerVariation,
+  Fact,
   Figures,
 } from '../../src/figures/index.ts';
+import type { figureOf } from '../../src/documents/sections/fact-words.ts';
 import type { CodeFacts } from '../../src/findings/index.ts';
 import type { KeysOf } from './forbidden-keys.ts';
 
@@ -49,6 +51,7 @@ export const hiddenInChanges: Hidden<CustomerAlternative | CustomerVariation> = 
 export const seenInPlanted: Hidden<CustomerFigures & { readonly more: { cost: 1 }[] }> = false;
 
 declare const figures: CustomerFigures;
+declare const yards: Fact<'office'>;
 declare const all: Figures;
 
 // @ts-expect-error -- a customer's price has no cost
@@ -66,6 +69,9 @@ export const ofQuote: Of<typeof quoteView> = all;
 export const ofPack: Of<typeof handoverView> = all;
 // @ts-expect-error -- figures of the yard are not a customer's
 export const ofVariations: Of<typeof variationsView>['quoted'] = all;
+
+// @ts-expect-error -- nor is a fact of the yard a row of theirs
+export const ofFigures: Parameters<typeof figureOf>[0] = yards;
 
 type Fits<Audience, Safety, Told> = Pick<CodeFacts, 'severity' | 'means' | 'remedy'> & {
   readonly audience: Audience;

@@ -5,10 +5,11 @@ import { methodsView } from '../../src/documents/index.ts';
 import { allFacts, METHODS, METHODS_BY_SUBJECT } from '../../src/figures/index.ts';
 import { renderPages } from '../../src/site/index.ts';
 import { catalogue, figured, ROOT } from '../demonstration/workspace.ts';
+import { rowsOf, wordsOf } from './letters.ts';
 import { brokenIds, headingLevels, tableWidths, withoutStyles } from './page-checks.ts';
 
 const facts = figured.flatMap((figures) => allFacts(figures));
-const { sections, links, ...view } = methodsView(catalogue.yard.value);
+const view = methodsView(catalogue.yard.value);
 const ids = Object.keys(METHODS_BY_SUBJECT);
 
 describe('the page of methods', () => {
@@ -16,14 +17,14 @@ describe('the page of methods', () => {
   beforeAll(async () => {
     const page = {
       url: 'yard/methods.html',
-      template: 'sections',
-      view: { ...view, sections, links },
+      template: 'page',
+      view,
     } as const;
     html = withoutStyles((await renderPages([page])).map((one) => one.html).join(''));
   });
 
   it('has every method by which a figure of an order was found, each once', () => {
-    const rows = sections.flatMap(({ tables }) => tables.flatMap(({ rows: all }) => all));
+    const rows = view.parts.flatMap(({ id }) => rowsOf(view, id));
     const used = [...new Set(facts.map(({ method }) => method))];
     expect(used.length).toBeGreaterThan(30);
     for (const id of used) {
@@ -36,12 +37,12 @@ describe('the page of methods', () => {
   });
 
   it('says of every subject what to know, and leads to it', () => {
-    expect(sections.map(({ id }) => id)).toEqual(ids);
-    for (const { id, words } of sections) {
-      expect(words.length, id).toBeGreaterThan(0);
-      expect(links.map(({ page }) => page)).toContain(`#${id}`);
+    expect(view.parts.map(({ id }) => id)).toEqual(ids);
+    for (const id of ids) {
+      expect(wordsOf(view, id).length, id).toBeGreaterThan(0);
+      expect(html).toContain(`<a href="#${id}">`);
     }
-    const said = sections.flatMap(({ words }) => words);
+    const said = ids.flatMap((id) => wordsOf(view, id));
     expect(new Set(said).size).toBe(said.length);
   });
 
@@ -67,6 +68,6 @@ it('README has a row for every subject, in the same words and order', () => {
   const [, table = ''] = /\| what is computed .*\n\|[ :|-]+\n((?:\|.*\n)+)/.exec(readme) ?? [];
   const rows = table.trimEnd().split('\n');
   const cells = rows.map((row) => row.split('|').map((cell) => cell.trim()));
-  expect(cells.map(([, subject]) => subject)).toEqual(sections.map(({ heading }) => heading));
+  expect(cells.map(([, subject]) => subject)).toEqual(view.parts.map(({ heading }) => heading));
   for (const row of cells) expect(row.slice(1, -1).filter((cell) => cell !== '')).toHaveLength(4);
 });

@@ -4,33 +4,31 @@ import {
   handoverView,
   type Letter,
   orderPageView,
-  type OrderPageView,
+  type YardPage,
   quoteView,
 } from '../../src/documents/index.ts';
 import { customerFigures, type Figures, figuresData } from '../../src/figures/index.ts';
 import { overviewOrders } from '../../src/plan/index.ts';
 import type { IsoDate } from '../../src/units/index.ts';
-import { panelOf, rowOf, underOf, wordsOf } from './letters.ts';
+import { cellsOf, panelOf, rowOf, tablesOf, underOf, wordsOf } from './letters.ts';
 import { catalogue, orders } from '../demonstration/workspace.ts';
 
 const { quoteDays } = catalogue.yard.value;
 const { orders: states } = overviewOrders(orders, quoteDays, '2026-11-26' as IsoDate);
 
 /** The documents of one order, each made of the same figures. */
-function documentsOf(figures: Figures, page: OrderPageView) {
+function documentsOf(figures: Figures, page: YardPage) {
   const font = { fontCss: '' };
   const [quote, pack, sheet] = [
     quoteView(customerFigures(figures), font),
     handoverView(customerFigures(figures), font),
     buildSheetView(figures, font),
   ];
-  const words = (id: string): string =>
-    page.sections.find((one) => one.id === id)?.words.join(' ') ?? '';
-  const cell = (id: string, caption: RegExp, row: RegExp, column: number): string =>
-    page.sections
-      .find((one) => one.id === id)
-      ?.tables.find((table) => caption.test(table.caption))
-      ?.rows.find(({ cells }) => row.test(cells[0] ?? ''))?.cells[column] ?? '';
+  const words = (id: string): string => wordsOf(page, id).join(' ');
+  const cell = (id: string, caption: RegExp, row: RegExp, column: number): string => {
+    const table = tablesOf(page, id).find((one) => caption.test(one.caption ?? ''));
+    return table?.rows.map(cellsOf).find(([name = '']) => row.test(name))?.[column] ?? '';
+  };
   return {
     quote: figureOf(quote, 'figures'),
     driveAway: panelOf(quote).value,
@@ -42,7 +40,7 @@ function documentsOf(figures: Figures, page: OrderPageView) {
     floats: (label: string) => figureOf(pack, 'floats')(label)?.value,
     lines: wordsOf(pack, 'floats', 'list').join(' '),
     fact: (label: string) => sheet.facts.find((one) => one.label === label)?.value ?? '',
-    target: (condition: string) => sheet.masses.find((one) => one.condition === condition)?.target,
+    target: (condition: string) => rowOf(sheet, 'masses', condition)[1],
     words,
     cell,
   };

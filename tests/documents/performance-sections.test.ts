@@ -2,14 +2,15 @@ import { describe, expect, it } from 'vitest';
 import { limitsSection } from '../../src/documents/order-page/limits-section.ts';
 import { rangeFigure, speedFigure } from '../../src/documents/quote/speed-figures.ts';
 import { roadFigures } from '../../src/documents/quote/road-figures.ts';
-import { performanceFacts } from '../../src/documents/build-sheet/performance.ts';
+import { fitterFacts } from '../../src/documents/build-sheet/performance.ts';
 import { plateDrawing } from '../../src/documents/handover/plate-drawing.ts';
-import type { Section } from '../../src/documents/sections/section.ts';
+import type { Part } from '../../src/documents/blocks/block.ts';
 import { speedSection } from '../../src/documents/order-page/speed-section.ts';
 import { towingSection } from '../../src/documents/order-page/towing-section.ts';
-import { speedChange } from '../../src/documents/sections/words.ts';
-import { customerFigures, type Figures } from '../../src/figures/index.ts';
-import { createFormatter, metresPerSecond } from '../../src/units/index.ts';
+import { changeText } from '../../src/documents/sections/fact-words.ts';
+import { customerFigures, factsOf, type Figures } from '../../src/figures/index.ts';
+import { createFormatter } from '../../src/units/index.ts';
+import { cellsOf, picturesOf, saidBy, tablesOf, wordsOf } from './letters.ts';
 import { inventedFigures } from './invented-build.ts';
 import { figuresOf as figuresOfHull, orders } from '../demonstration/workspace.ts';
 
@@ -18,40 +19,40 @@ const figuresOf = (number: string): Figures => {
   if (!figures) throw new Error(`${number} has no figures`);
   return figures;
 };
-const sectionsOf = (figures: Figures): readonly Section[] => [
+const sectionsOf = (figures: Figures): readonly Part[] => [
   speedSection(figures, ''),
   limitsSection(figures),
   towingSection(figures, ''),
 ];
-const said = ({ words, tables, notes, pictures }: Section): string =>
-  [
-    ...words,
-    ...tables.flatMap(({ caption, rows }) => [caption, ...rows.flatMap(({ cells }) => cells)]),
-    ...notes,
-    ...pictures.flatMap(({ alt, caption }) => [alt, caption]),
-  ].join('\n');
+const alone = (part: Part) => ({ parts: [part] });
+const tablesIn = (part: Part) => tablesOf(alone(part), part.id);
+const picturesIn = (part: Part) => picturesOf(alone(part), part.id);
+const wordsIn = (part: Part) => wordsOf(alone(part), part.id);
 
 describe('speed, limits and towing of every order', () => {
   it.each(orders.map(({ order }) => order.value.number))(
     'print without a hole, and each says who verifies it: %s',
     (number) => {
       for (const section of sectionsOf(figuresOf(number))) {
-        const text = said(section);
+        const text = saidBy(section);
         expect(text).not.toMatch(/NaN|Infinity|undefined|null|\[object/);
         expect(text).toMatch(/verify|confirm|No trailer is in this order/i);
-        for (const { columns, rows } of section.tables)
+        for (const { columns, rows } of tablesIn(section))
           for (const { cells } of rows) expect(cells).toHaveLength(columns.length);
       }
     },
   );
 
   it('name the outboard that is ordered and every other that the hull may carry', () => {
-    const { tables, pictures } = speedSection(figuresOf('DC-2609'), '');
-    const rows = tables[1]?.rows.map(({ cells }) => cells[0]) ?? [];
+    const speed = speedSection(figuresOf('DC-2609'), '');
+    const rows =
+      tablesIn(speed)[1]
+        ?.rows.map(cellsOf)
+        .map(([name]) => name) ?? [];
     // Of the catalogue's fourteen, those of 44 kW and more have the extra-long shaft that she takes.
     expect(rows).toHaveLength(5);
     expect(rows.filter((name) => name?.endsWith('as ordered'))).toHaveLength(1);
-    expect(pictures).toHaveLength(1);
+    expect(picturesIn(speed)).toHaveLength(1);
   });
 
   it('give each outboard with and without the water of the ballast tank', () => {
@@ -61,8 +62,8 @@ describe('speed, limits and towing of every order', () => {
       'curlew-560',
       `options: [ballast-tank, ${helm}]\noutboard: { model: outboard-66, shaft: extra-long }\n`,
     );
-    const { tables, pictures } = speedSection(figures, '');
-    expect(tables[1]?.columns.map(({ text }) => text)).toEqual([
+    const speed = speedSection(figures, '');
+    expect(tablesIn(speed)[1]?.columns.map(({ text }) => text)).toEqual([
       'Outboard',
       'Power',
       'Mass',
@@ -71,33 +72,36 @@ describe('speed, limits and towing of every order', () => {
       'Loaded',
       'Loaded with ballast',
     ]);
-    expect(pictures[0]?.alt).toContain('Loaded with ballast');
+    expect(picturesIn(speed)[0]?.alt).toContain('Loaded with ballast');
   });
 
   it('name the range of the method, the gear ratio, the slip and every drag', () => {
-    const text = said(speedSection(figuresOf('DC-2603'), ''));
+    const text = saidBy(speedSection(figuresOf('DC-2603'), ''));
     expect(text).toMatch(/trim 2° to 15°/);
     expect(text).toMatch(/between 6,000 and 5,000.rpm, at a gear ratio of 2.00 and a slip of 12/);
     expect(text).toMatch(/Chart display, 230 mm \(5.cm², coefficient 0.40\)/);
   });
 
   it('name what binds, and flag what is passed', () => {
-    const { tables, words } = limitsSection(figuresOf('DC-2609'));
+    const limits = limitsSection(figuresOf('DC-2609'));
+    const tables = tablesIn(limits);
     expect(tables[0]?.rows.at(-1)?.cells.at(-1)).toMatch(/^Limited by /);
     const flagged = tables[1]?.rows.filter(({ kind }) => kind === 'flag') ?? [];
     expect(flagged.length > 0).toBe(
-      words.some((text) => text.includes('neither category C nor D')),
+      wordsIn(limits).some((text) => text.includes('neither category C nor D')),
     );
   });
 
   it('tell the post that was set from the one that is usual', () => {
-    const { words } = towingSection(figuresOf('DC-2604'), '');
-    expect(words.join(' ')).toMatch(/Winch post: 1\.45.m aft of the ball; 10.%, the usual share/);
+    expect(saidBy(towingSection(figuresOf('DC-2604'), ''))).toMatch(
+      /Winch post: 1\.45.m aft of the ball; 10.%, the usual share/,
+    );
   });
 
   it('leave out what an order does not have', () => {
-    expect(towingSection(figuresOf('DC-2605'), '')).toMatchObject({ tables: [], pictures: [] });
-    expect(speedSection(figuresOf('DC-2602'), '').words[0]).toContain('No outboard');
+    const towing = towingSection(figuresOf('DC-2605'), '');
+    expect([...tablesIn(towing), ...picturesIn(towing)]).toEqual([]);
+    expect(wordsIn(speedSection(figuresOf('DC-2602'), ''))[0]).toContain('No outboard');
   });
 });
 
@@ -124,7 +128,9 @@ describe('what the customer reads of it', () => {
     const roof = roadFigures(customerFigures(figuresOf('DC-2608'))).at(-1);
     expect(roof).toMatchObject({ label: 'On a roof' });
     expect(roof?.detail).toMatch(/within the .* check the papers/);
-    expect(towingSection(figuresOf('DC-2608'), '').words.at(-1)).toMatch(/^On a roof/);
+    expect(wordsIn(towingSection(figuresOf('DC-2608'), ''))).toContainEqual(
+      expect.stringMatching(/^On a roof/),
+    );
   });
 
   it('is a plate that nobody signed yet', () => {
@@ -139,7 +145,8 @@ it('an alternative says what it does to speed and tow ball, where both can be ha
   const entry = orders.find(({ order }) => order.value.number === 'DC-2609');
   const named = (words: string) => entry?.alternatives?.find(({ name }) => name.includes(words));
   const [stronger, without] = [named('59 kW'), named('without a trailer')];
-  expect(stronger?.differences?.speed).toBeGreaterThan(0);
+  const { speed } = stronger?.differences ?? {};
+  expect(speed?.now.says).toBeGreaterThan(Number(speed?.was?.says));
   expect(stronger?.differences?.onBall).toBeDefined();
   expect(without?.differences).toBeDefined();
   expect(without?.differences?.onBall).toBeUndefined();
@@ -147,17 +154,17 @@ it('an alternative says what it does to speed and tow ball, where both can be ha
 
 it('an alternative that planes where the order does not tells its speed', () => {
   const format = createFormatter('en-AU', 'metric');
-  const [was, then] = [metresPerSecond(9), metresPerSecond(10)];
-  expect(speedChange({ speed: metresPerSecond(then - was), speedThen: then }, format)).toBe(
-    '+1.9\u00A0kn',
-  );
-  expect(speedChange({ speedThen: then }, format)).toBe('about 19\u00A0kn');
-  expect(speedChange({ speed: metresPerSecond(0), speedThen: then }, format)).toBe('no change');
-  expect(speedChange({}, format)).toBe('not computed');
+  const fact = factsOf('drive')('customer', 'speed', '*.speed', 'Speed', 'planing');
+  const [was, now] = [fact(9), fact(10)];
+  expect(changeText({ now, was }, format)).toBe('+1.9\u00A0kn');
+  expect(changeText({ now }, format)).toBe('about 19\u00A0kn');
+  expect(changeText({ now, was: now }, format)).toBe('no change');
+  expect(changeText({ now, was: fact(10.02) }, format)).toBe('no change');
+  expect(changeText(undefined, format)).toBe('not computed');
 });
 
 it('the build sheet tells the fitter what to set by, and what the trial is held against', () => {
-  const facts = performanceFacts(figuresOf('DC-2606'));
+  const facts = fitterFacts(figuresOf('DC-2606'));
   expect(facts.map(({ label }) => label)).toEqual([
     'On the transom',
     'Propeller',
@@ -170,7 +177,5 @@ it('the build sheet tells the fitter what to set by, and what the trial is held 
   expect(facts.filter(({ value }) => !/estimated/i.test(value)).map(({ label }) => label)).toEqual([
     'On the transom',
   ]);
-  expect(performanceFacts(figuresOf('DC-2602')).map(({ label }) => label)).toEqual([
-    'Capacity plate',
-  ]);
+  expect(fitterFacts(figuresOf('DC-2602')).map(({ label }) => label)).toEqual(['Capacity plate']);
 });

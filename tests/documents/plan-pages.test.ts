@@ -6,6 +6,7 @@ import { planPageView } from '../../src/documents/yard/plan-page.ts';
 import { purchasesCsv, purchasesView } from '../../src/documents/yard/purchases.ts';
 import { overviewOrders, planShop, type ShopPlan } from '../../src/plan/index.ts';
 import { type IsoDate, parseDecimal, ZERO } from '../../src/units/index.ts';
+import { cellsOf, picturesOf, rowOf, rowsOf, saidBy, wordsOf } from './letters.ts';
 import { loaded } from '../demonstration/workspace.ts';
 
 const TODAY = '2026-11-26' as IsoDate;
@@ -38,21 +39,19 @@ const buying = (lines: readonly (readonly [string, string])[]): ShopPlan => ({
 
 describe('the page of the plan', () => {
   const view = planPageView({ ...across, fontCss: '' });
-  const rowsOf = (id: string) =>
-    view.sections.find((one) => one.id === id)?.tables.flatMap(({ rows }) => rows) ?? [];
 
   it('has a row for every order that is planned, and flags those that are late and no other', () => {
     const late = plan.orders.filter(({ daysLate = 0 }) => daysLate > 0);
     expect(late.length).toBeGreaterThan(0);
-    expect(rowsOf('orders').map(({ cells }) => cells[0])).toEqual(
+    expect(rowsOf(view, 'orders').map(({ cells }) => cells[0])).toEqual(
       plan.orders.map(({ number }) => number),
     );
-    const flagged = rowsOf('orders').filter(({ kind }) => kind === 'flag');
+    const flagged = rowsOf(view, 'orders').filter(({ kind }) => kind === 'flag');
     expect(flagged.map(({ cells }) => cells[0])).toEqual(late.map(({ number }) => number));
   });
 
   it('draws every accepted order and every offer, with the day that can be promised', () => {
-    const [chart] = view.sections.find(({ id }) => id === 'chart')?.pictures ?? [];
+    const [chart] = picturesOf(view, 'chart');
     for (const { number } of [...plan.orders, ...plan.offers]) expect(chart?.alt).toContain(number);
     const svg = decodeURIComponent(chart?.src ?? '');
     expect(svg).toContain('If accepted today');
@@ -60,16 +59,16 @@ describe('the page of the plan', () => {
   });
 
   it('answers what can be promised for every enquiry and quote', () => {
-    expect(rowsOf('offers').map(({ cells }) => cells[0])).toEqual([
+    expect(rowsOf(view, 'offers').map(({ cells }) => cells[0])).toEqual([
       'DC-2606',
       'DC-2608',
       'DC-2609',
     ]);
-    for (const { cells } of rowsOf('offers')) expect(cells[3]).toMatch(/^\d+ \w+ 2027$/);
+    for (const { cells } of rowsOf(view, 'offers')) expect(cells[3]).toMatch(/^\d+ \w+ 2027$/);
   });
 
   it('tells in words every order, its dates and who is in which mould', () => {
-    const alt = view.sections[0]?.pictures[0]?.alt ?? '';
+    const alt = picturesOf(view, 'chart')[0]?.alt ?? '';
     for (const { number } of plan.orders) expect(alt).toContain(number);
     expect(alt).toContain('DC-2605 is in the {mould} of the Curlew 560 from 26 November 2026');
     expect(alt).toContain('promised for 20 November 2026');
@@ -77,13 +76,13 @@ describe('the page of the plan', () => {
 
   it('says why when there is no plan', () => {
     const without = planPageView({ ...across, plan: { notComputed: 'nobody works' }, fontCss: '' });
-    expect(without.sections[0]?.words).toEqual(['not computed: nobody works']);
+    expect(without.parts.map(saidBy)).toEqual(['not computed: nobody works']);
   });
 });
 
 describe('the plan on other pages', () => {
   it('stands on the index beside the promise, late orders said to be late', () => {
-    const { plan: rows } = indexView({
+    const index = indexView({
       ...across,
       fontCss: '',
       findings: [],
@@ -91,35 +90,39 @@ describe('the plan on other pages', () => {
       unread: [],
       documents: new Map(),
     });
-    const row = rows.find(({ number }) => number === 'DC-2604');
-    expect(row).toMatchObject({ late: true, promised: '20 November 2026' });
-    expect(row?.inTime).toMatch(/^\d+ days late$/);
-    expect(rows.filter(({ late }) => late)).toHaveLength(1);
+    expect(rowOf(index, 'plan', 'DC-2604').slice(3, 5)).toEqual([
+      '20 November 2026',
+      expect.stringMatching(/^\d+ days late$/),
+    ]);
+    const flagged = rowsOf(index, 'plan').filter(({ cells }) =>
+      cells.some((cell) => typeof cell === 'object' && cell.flag !== undefined),
+    );
+    expect(flagged.map(cellsOf).map(([number]) => number)).toEqual(['DC-2604']);
   });
 
   it('stands on the page of the order stage by stage, and is said to be none where it is none', () => {
     const planOf = (number: string) => {
       const state = overview.orders.find(({ entry }) => entry.order.value.number === number);
       const page = state && orderPageView(state, '');
-      return page?.sections.find(({ id }) => id === 'plan');
+      if (!page) throw new Error(`${number} has no page`);
+      return page;
     };
     const stages = plan.orders.find(({ number }) => number === 'DC-2605')?.stages.size ?? 0;
     expect(stages).toBeGreaterThan(1);
     // She has no trailer: a stage without work has no line.
-    const rows = planOf('DC-2605')?.tables[0]?.rows ?? [];
+    const rows = rowsOf(planOf('DC-2605'), 'plan');
     expect(rows).toHaveLength(stages - 1);
     expect(rows.map(({ cells }) => cells[0])).not.toContain('Trailer');
     expect(rows.map(({ cells }) => cells[0])).toContain('Engine');
-    expect(planOf('DC-2609')?.words[0]).toContain('Not in the plan');
+    expect(wordsOf(planOf('DC-2609'), 'plan')[0]).toContain('Not in the plan');
   });
 });
 
 describe('the purchases', () => {
   it('are the same on the page and in the data', () => {
-    const { sections } = purchasesView(across);
-    const onPage = sections
-      .filter(({ id }) => id !== 'shelf')
-      .flatMap(({ tables }) => tables.flatMap(({ rows }) => rows));
+    const view = purchasesView(across);
+    const suppliers = view.parts.filter(({ id }) => id !== 'shelf');
+    const onPage = suppliers.flatMap(({ id }) => rowsOf(view, id));
     const data = csvRows(purchasesCsv(across));
     expect(data.length).toBeGreaterThan(20);
     expect(data.map(({ code }) => code)).toEqual(onPage.map(({ cells }) => cells[0]));
@@ -134,10 +137,9 @@ describe('the purchases', () => {
   it('buy what the shelf does not hold, and say what it does', () => {
     const rows = csvRows(purchasesCsv(across));
     const resin = rows.filter(({ code }) => code === 'TC-0101');
-    const shelf = purchasesView(across).sections.find(({ id }) => id === 'shelf');
-    const taken = shelf?.tables[0]?.rows.find(({ cells }) => cells[0] === 'TC-0101');
+    const taken = rowOf(purchasesView(across), 'shelf', 'TC-0101');
     // A Curlew takes 44.9 kg and 8 % wastage; 14 kg lie on the shelf.
-    expect(taken?.cells[2]).toBe('14 kg');
+    expect(taken[2]).toBe('14 kg');
     expect(resin.map(({ quantity }) => quantity)).toEqual(['34.5']);
   });
 
@@ -169,7 +171,7 @@ describe('the purchases', () => {
   it('are the head alone when nothing is left to order', () => {
     const nothing = { ...across, plan: { ...plan, purchases: [] } };
     expect(purchasesCsv(nothing).split('\r\n')).toHaveLength(2);
-    expect(purchasesView(nothing).sections[0]?.words).toEqual(['Nothing is left to order.']);
+    expect(purchasesView(nothing).parts.map(saidBy)[0]).toBe('Nothing is left to order.');
   });
 });
 

@@ -7,7 +7,7 @@ import { planOrderOf, practiceOf } from '../../src/plan/index.ts';
 import type { IsoDate } from '../../src/units/index.ts';
 import { renderPages } from '../../src/site/index.ts';
 import { HULL, ORDER, workspaceOf } from '../read/samples.ts';
-import { headingsIn } from './letters.ts';
+import { headingsIn, picturesOf, tablesOf } from './letters.ts';
 import { withoutStyles } from './page-checks.ts';
 
 /** A shop that sells one hull and nothing beside it, and lays nothing up. */
@@ -54,9 +54,13 @@ describe('the papers of a bare boat', () => {
     }
   });
   it('place nothing where nothing is ordered', () => {
-    const { pictures } = buildSheetView(figures, { fontCss: '' });
-    expect(pictures.map(({ caption }) => caption).join()).not.toContain('Where items go');
-    expect(pages.get('a/build-sheet.html')).not.toContain('table class="places"');
+    const view = buildSheetView(figures, { fontCss: '' });
+    expect(
+      picturesOf(view, 'placing')
+        .map(({ alt }) => alt)
+        .join(),
+    ).not.toContain('Where items go');
+    expect(tablesOf(view, 'placing')).toEqual([]);
   });
   it('say nothing of fuses to whoever has no wire', () => {
     const headings = headingsIn(

@@ -3,29 +3,58 @@ import { electricsSection } from '../../src/documents/order-page/electrics-secti
 import { type BuildSheetView, buildSheetView, handoverView } from '../../src/documents/index.ts';
 import { laminateSection } from '../../src/documents/order-page/laminate-section.ts';
 import { customerFigures, type Figures } from '../../src/figures/index.ts';
-import { blocksOf, marksOf, methodsOf, rowsOf, saidIn } from './letters.ts';
+import type { Part } from '../../src/documents/blocks/block.ts';
+import {
+  blocksOf,
+  cellsOf,
+  headingsIn,
+  marksOf,
+  methodsOf,
+  picturesOf,
+  rowsOf,
+  saidIn,
+  tablesOf,
+  wordsOf,
+} from './letters.ts';
 import { byNumber, figuresOf } from '../demonstration/workspace.ts';
 import { breakable } from './fitted-build.ts';
 
 const sheetOf = (figures: Figures): BuildSheetView =>
   breakable(buildSheetView(figures, { fontCss: '' }));
-const tablesOf = (view: BuildSheetView, stage: string) =>
-  view.stages.filter(({ id }) => id === stage).flatMap(({ tables, gate }) => [...tables, ...gate]);
+/** What a stage's trade works by: a heading with its words, table and small print. */
+const worksOf = (view: BuildSheetView, stage: string) =>
+  blocksOf(view, `stage-${stage}`).flatMap((block) => {
+    if (block.block !== 'under' || !block.style.startsWith('stage-table')) return [];
+    const part = alone({ id: 'work', heading: block.heading, blocks: block.blocks });
+    const [table] = tablesOf(part, 'work');
+    return [
+      {
+        heading: block.heading,
+        columns: table?.columns ?? [],
+        rows: table?.rows ?? [],
+        said: wordsOf(part, 'work', 'plain'),
+        notes: wordsOf(part, 'work', 'small'),
+      },
+    ];
+  });
+const alone = (part: Part) => ({ parts: [part] });
 
 describe.each(byNumber)('the tables of the build sheet %s', (_, figures) => {
   const view = sheetOf(figures);
-  const tables = view.stages.flatMap((stage) => [...stage.tables, ...stage.gate]);
 
-  it('have one cell a column and an id of their own', () => {
-    for (const { id, columns, rows } of tables) {
-      for (const { cells } of rows) expect(cells.length, id).toBe(columns.length);
+  it('have one cell a column, and a heading of their own in their stage', () => {
+    for (const { id } of view.parts) {
+      for (const { columns, rows } of tablesOf(view, id)) {
+        const whole = rows.filter(({ kind }) => kind !== 'includes' && kind !== 'beneath');
+        for (const { cells } of whole) expect(cells, id).toHaveLength(columns.length);
+      }
+      const heads = headingsIn(view, id).filter((heading) => !['', 'In the pot'].includes(heading));
+      expect(new Set(heads).size).toBe(heads.length);
     }
-    const ids = tables.map(({ id }) => id);
-    expect(new Set(ids).size).toBe(ids.length);
   });
 
   it('carry what each trade works by', () => {
-    const heads = (stage: string) => tablesOf(view, stage).map(({ heading }) => heading);
+    const heads = (stage: string) => worksOf(view, stage).map(({ heading }) => heading);
     expect(heads('laminate').slice(0, 3)).toEqual([
       'Lay-up, from the {mould} inwards',
       'Cut from the rolls',
@@ -37,14 +66,14 @@ describe.each(byNumber)('the tables of the build sheet %s', (_, figures) => {
   });
 
   it('say nothing that is missing', () => {
-    expect(JSON.stringify(view.stages)).not.toMatch(/NaN|Infinity|undefined|\[object/);
+    expect(JSON.stringify(view.parts)).not.toMatch(/NaN|Infinity|undefined|\[object/);
   });
 });
 
 describe('the lay-up of structure and options', () => {
   const view = sheetOf(figuresOf('dunlin-430', 'options: [dry-locker, bow-seat, side-console]'));
   const laid = (stage: string) =>
-    tablesOf(view, stage).filter(({ heading }) => heading.startsWith('Lay-up, by hand'));
+    worksOf(view, stage).filter(({ heading }) => heading.startsWith('Lay-up, by hand'));
 
   it('stands at the stage where it is laid, one table a part', () => {
     expect(laid('laminate').map(({ heading }) => heading)).toEqual([
@@ -59,9 +88,8 @@ describe('the lay-up of structure and options', () => {
 
   it('says sizes, thickness, layers, what is cut and what is mixed', () => {
     const [structure] = laid('laminate');
-    const frames = structure?.rows.find(({ cells: [name] }) => name === 'Frames');
-    expect(frames?.cells.slice(1, 3)).toEqual(['0.66 m²', '30.8 mm']);
-    expect(frames?.cells[3]).toEqual(['1 TC-0431', '2 TC-0600-BX']);
+    const frames = structure?.rows.map(cellsOf).find(([name]) => name === 'Frames');
+    expect(frames?.slice(1)).toEqual(['0.66 m²', '30.8 mm', '1 TC-0431,2 TC-0600-BX']);
     const notes = structure?.notes.join(' ') ?? '';
     expect(notes).toContain('12 × Joint 1,850 mm × 150 mm');
     expect(notes).toContain('TC-0431: 7 pieces of 2,000 mm × 60 mm.');
@@ -87,17 +115,15 @@ outboard: { model: outboard-18, shaft: long }
 
 describe('a weigh gate', () => {
   it('stands at the end of its stage, with what to do outside the band', () => {
-    const release = tablesOf(sheetOf(wired), 'release').at(-1);
-    expect(release?.words.join(' ')).toMatch(
-      /Lighter: look for a missing layer.*Heavier: look for/,
-    );
+    const release = worksOf(sheetOf(wired), 'release').at(-1);
+    expect(release?.said.join(' ')).toMatch(/Lighter: look for a missing layer.*Heavier: look for/);
     expect(release?.columns.at(-1)).toEqual({ text: 'Weighed', kind: 'write' });
   });
 });
 
 describe('the wiring stage', () => {
   const view = sheetOf(wired);
-  const schedule = tablesOf(view, 'wiring').find(({ id }) => id === 'wiring-schedule');
+  const schedule = worksOf(view, 'wiring').find(({ heading }) => heading === 'Wiring schedule');
 
   it('lists feeder, switched wires and wires from the battery with area, fuse and colour', () => {
     const cells = schedule?.rows.map(({ cells: [label, name, from] }) => [label, name, from]);
@@ -110,14 +136,14 @@ describe('the wiring stage', () => {
   });
 
   it('says how near to the battery the main fuse sits, and which cable starts the engine', () => {
-    const words = schedule?.words.join(' ') ?? '';
+    const words = schedule?.said.join(' ') ?? '';
     expect(words).toContain('Main fuse M1, 30 A: within 178 mm of the battery');
     expect(words).toMatch(/Starter cable from Starting battery, 70 Ah, .* 16 mm² \(/);
     expect(schedule?.notes.join(' ')).toContain('Verify by measuring the drop under load');
   });
 
   it('draws the one-line diagram and the labels of the panel, told in words', () => {
-    const alts = view.stages.flatMap(({ pictures }) => pictures.map(({ alt }) => alt));
+    const alts = picturesOf(view, 'stage-wiring').map(({ alt }) => alt);
     expect(alts[0]).toMatch(/^One-line diagram of the Dunlin 430\..*fuse 1 A.*dark \{grey\}/s);
     expect(alts[1]).toContain('1 Navigation lights 1 A; 2 to spare');
   });
@@ -144,8 +170,9 @@ describe('the handover pack', () => {
 
 describe('the yard’s sections', () => {
   it.each(byNumber)('hold lay-up and wiring of %s, or say why not', (_, figures) => {
-    const laminate = laminateSection(figures);
-    expect(laminate.tables.map(({ caption }) => caption.split(/[,:;]/)[0])).toEqual([
+    const laminate = alone(laminateSection(figures));
+    const tables = tablesOf(laminate, 'laminate');
+    expect(tables.map(({ caption = '' }) => caption.split(/[,:;]/)[0])).toEqual([
       'Panels of the shell',
       'Stiffness and ultimate strength of each lay-up',
       'Bottom pressure against the panel',
@@ -153,12 +180,14 @@ describe('the yard’s sections', () => {
       'All that is laminated',
       'Kit of the whole boat',
     ]);
-    expect(laminate.notes.join(' ')).toContain('Verify by');
-    const electrics = electricsSection(figures, '');
+    expect(wordsOf(laminate, 'laminate').join(' ')).toContain('Verify by');
+    const electrics = alone(electricsSection(figures, ''));
     const none = 'notComputed' in figures.electrics;
-    expect(electrics.pictures).toHaveLength(none ? 0 : 1);
-    expect(electrics.words[0]).toMatch(none ? /^Not computed: nothing electrical/ : /^A day uses/);
-    for (const { columns, rows } of [...laminate.tables, ...electrics.tables]) {
+    expect(picturesOf(electrics, 'electrics')).toHaveLength(none ? 0 : 1);
+    expect(wordsOf(electrics, 'electrics')[0]).toMatch(
+      none ? /^Not computed: nothing electrical/ : /^A day uses/,
+    );
+    for (const { columns, rows } of [...tables, ...tablesOf(electrics, 'electrics')]) {
       for (const { cells } of rows) expect(cells).toHaveLength(columns.length);
     }
   });

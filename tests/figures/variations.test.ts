@@ -1,6 +1,6 @@
 import { rmSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { type FiguredOrder, figureOrders } from '../../src/figures/index.ts';
+import { type FiguredOrder, figureOrders, moneyChange } from '../../src/figures/index.ts';
 import { addMoney, moneyToText, sumMoney } from '../../src/money/index.ts';
 import { overviewOrders } from '../../src/plan/index.ts';
 import { readWorkspace } from '../../src/read/index.ts';
@@ -46,13 +46,16 @@ describe('a variation', () => {
     const { figures, quoted, variations, findings } = figured(DECK + MAST);
     expect(findings.filter(({ severity }) => severity === 'error')).toEqual([]);
     if (!figures || !quoted) throw new Error('not computed');
-    const changes = variations.flatMap(({ differences }) => differences?.driveAway ?? []);
+    const changes = variations.flatMap(({ differences }) =>
+      differences ? [moneyChange(differences.driveAway)] : [],
+    );
     // Fixed prices of 900 and 400 before 10 % of tax.
     expect(changes.map(moneyToText)).toEqual(['990.00', '440.00']);
     expect(
       moneyToText(addMoney(quoted.price.driveAway, sumMoney(changes, quoted.build.currency))),
     ).toBe(moneyToText(figures.price.driveAway));
-    expect(variations[0]?.differences?.massOnTrailer).toBeCloseTo(12 * 1.05, 9);
+    const { now, was } = variations[0]?.differences?.massOnTrailer ?? {};
+    expect((now?.says ?? 0) - (was?.says ?? 0)).toBeCloseTo(12 * 1.05, 9);
   });
 
   it('that cannot be built so says why and stops nothing while it is not agreed', () => {

@@ -2,19 +2,22 @@ import { mkdtemp, readdir, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, describe, expect, it } from 'vitest';
+import type { YardPage } from '../../src/documents/index.ts';
 import { type Page, renderPages } from '../../src/site/index.ts';
 
 const HERE = process.cwd();
 afterEach(() => process.chdir(HERE));
 
-const page = (url: string, summary: string): Page => {
+const page = (url: string, lead: string): Page & { readonly view: YardPage } => {
   const view = {
     document: { title: 'Checks <b>', lang: 'en-AU', subject: 'A test', author: 'The shop' },
-    summary,
-    areas: [],
-    codes: [],
+    heading: 'Checks',
+    lead,
+    links: [],
+    hasContents: false,
+    parts: [],
   };
-  return { url, template: 'checks', view };
+  return { url, template: 'page', view };
 };
 
 describe('rendering pages', () => {
@@ -52,10 +55,10 @@ describe('rendering pages', () => {
   });
 
   it('names the page and the template when a view lacks what the template prints', async () => {
-    const { summary: _, ...view } = { ...page('yard/a.html', '').view, summary: '' };
+    const { lead: _, ...view } = page('yard/a.html', '').view;
     const lacking = [{ ...page('yard/a.html', ''), view }];
     await expect(renderPages(lacking)).rejects.toThrow(
-      /yard\/a\.html with templates\/checks\.njk: .*null or undefined/,
+      /yard\/a\.html with templates\/page\.njk: .*null or undefined/,
     );
   });
 

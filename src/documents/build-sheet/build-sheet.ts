@@ -1,14 +1,25 @@
 import type { FiguredVariation, Figures } from '../../figures/index.ts';
 import type { Build } from '../../resolve/index.ts';
 import { formatterOf, formatDate, type IsoDate } from '../../units/index.ts';
-import { daysNote, type PlannedDays } from './days.ts';
-import { massMethod, targetMasses } from './masses.ts';
-import { placingList } from './placing.ts';
-import { performanceFacts } from './performance.ts';
-import { hoursByStage, stageSheets, stagesLeftOut } from './stages.ts';
-import type { BuildSheetView, ShopFinding } from './types.ts';
+import type { PlannedDays } from './days.ts';
+import { targetMasses } from './masses.ts';
+import { type Marks, PLACE_COLUMNS, placingList } from './placing.ts';
+import { fitterFacts } from './performance.ts';
+import { hoursByStage, stageParts } from './stages.ts';
+import {
+  type Block,
+  type Field,
+  type Part,
+  part,
+  picture,
+  section,
+  table,
+  under,
+  words,
+} from '../blocks/block.ts';
 import { type DocumentHead, pageHead, pdfName } from '../sections/head.ts';
-import { boatName, sentence } from '../sections/words.ts';
+import type { CaptionedPicture } from '../sections/picture.ts';
+import { boatName, sentence, SEVERITY_WORDS } from '../sections/words.ts';
 import { drawForWorkshop } from './workshop-drawing.ts';
 import { type Finding, FINDING_CODES, seenBy } from '../../findings/index.ts';
 
@@ -21,6 +32,22 @@ export interface BuildSheetOptions {
   readonly planned?: PlannedDays;
 }
 
+/** What the shop floor's sheet says, as text. No money has a place in it. */
+export interface BuildSheetView {
+  readonly document: DocumentHead;
+  readonly shop: string;
+  readonly number: string;
+  readonly boat: string;
+  /** Why work must not begin from this sheet; empty when it may. */
+  readonly halt: string;
+  /** What the boat is for, in the customer's words. */
+  readonly use: string;
+  readonly facts: readonly Field[];
+  /** What the office wrote for the shop; empty when it wrote nothing. */
+  readonly note: string;
+  readonly parts: readonly Part[];
+}
+
 /** The shop floor's sheet: what to build, in which order, with what, where it goes and what it must weigh. */
 export function buildSheetView(
   figures: Figures,
@@ -29,8 +56,7 @@ export function buildSheetView(
   const { build } = figures;
   const { order, yard } = build;
   const drawn = drawForWorkshop(figures, fontCss);
-  const changes = changesByItem(variations);
-  const format = formatterOf(yard);
+  const marks = { numbers: drawn.numbers, changes: changesByItem(variations) };
   return {
     document: documentHead(build),
     shop: yard.shop.name,
@@ -38,25 +64,34 @@ export function buildSheetView(
     boat: boatName(build),
     halt: halt(build),
     use: sentence(order.boat.use),
-    facts: [...facts(build), ...performanceFacts(figures)],
+    facts: [...facts(build), ...fitterFacts(figures)],
     note: order.note === undefined ? '' : sentence(order.note),
-    variations: agreedVariations(variations, yard.locale),
-    findings: shopFindings(figures.findings),
-    masses: targetMasses(figures),
-    massMethod: massMethod(figures),
-    ...hoursByStage(figures, planned),
-    daysNote: daysNote(planned, yard.locale),
-    notInOrder: stagesLeftOut(figures),
-    pictures: drawn.pictures.slice(0, 2),
-    furtherPictures: drawn.pictures.slice(2),
-    placing: placingList(build, drawn.numbers, changes, format),
-    stages: stageSheets(figures, drawn.numbers, {
-      fontCss,
-      changes,
-      ...(planned && { planned }),
-    }),
+    parts: [
+      ...part('variations', 'Changed since the quote', ...agreedChanges(variations, yard.locale)),
+      ...part('findings', 'Before you begin', ...shopFindings(figures.findings)),
+      section('masses', 'Target weights', ...targetMasses(figures)),
+      section('hours', 'Hours by stage', ...hoursByStage(figures, planned)),
+      placingPart(build, drawn.pictures, marks),
+      ...stageParts(figures, { planned, fontCss, marks }),
+    ],
   };
 }
+
+/** Where things go: seen from above and from the side, listed; then the drawings that are seen once. */
+function placingPart(build: Build, pictures: readonly CaptionedPicture[], marks: Marks): Part {
+  const rows = placingList(build, marks, formatterOf(build.yard));
+  return section(
+    'placing',
+    'Positions',
+    ...words('plain', rows.length > 0 ? HOW_PLACED : 'Nothing is ordered besides the boat itself.'),
+    ...pictures.slice(0, 2).map(picture),
+    ...table(PLACE_COLUMNS, rows),
+    under('further', '', ...pictures.slice(2).map(picture)),
+  );
+}
+
+const HOW_PLACED =
+  'To the middle of each item; of several, to the middle of them all. Forward of the transom at the keel, out from the {centreline} to port (P) or starboard (S), up from the baseline.';
 
 /** "V1" by the name of each item that an agreed variation brought. */
 function changesByItem(variations: readonly FiguredVariation[]): ReadonlyMap<string, string> {
@@ -67,23 +102,21 @@ function changesByItem(variations: readonly FiguredVariation[]): ReadonlyMap<str
   );
 }
 
-function agreedVariations(
-  variations: readonly FiguredVariation[],
-  locale: string,
-): BuildSheetView['variations'] {
-  return variations.flatMap(({ variation, number, added, removed }) =>
-    variation.agreed
-      ? [
-          {
-            name: `V${number}: ${variation.name}`,
-            signed: `signed ${formatDate(variation.agreed.date, locale)}`,
-            added,
-            removed,
-          },
-        ]
-      : [],
-  );
+function agreedChanges(variations: readonly FiguredVariation[], locale: string): readonly Block[] {
+  const agreed = variations.flatMap(({ variation, number, added, removed }) => {
+    if (!variation.agreed) return [];
+    const signed = formatDate(variation.agreed.date, locale);
+    const lists = [
+      ...(added.length > 0 ? [`Added: ${added.join('; ')}.`] : []),
+      ...(removed.length > 0 ? [`Removed: ${removed.join('; ')}.`] : []),
+    ];
+    const heading = `V${number}: ${variation.name}, signed ${signed}`;
+    return [under('finding', heading, ...words('plain', ...lists))];
+  });
+  return agreed.length === 0 ? [] : [...words('plain', HOW_MARKED), ...agreed];
 }
+
+const HOW_MARKED = 'What a change brought carries its number, such as V1, in the lists below.';
 
 function documentHead(build: Build): DocumentHead {
   const { order, yard } = build;
@@ -107,7 +140,7 @@ function halt({ order }: Build): string {
     : '';
 }
 
-function facts({ order, hull, yard, outboard, trailer }: Build): BuildSheetView['facts'] {
+function facts({ order, hull, yard, outboard, trailer }: Build): readonly Field[] {
   const { accepted, started, promised } = order.dates;
   const day = (label: string, date: IsoDate | undefined) =>
     date === undefined ? [] : [{ label, value: formatDate(date, yard.locale) }];
@@ -128,11 +161,10 @@ function facts({ order, hull, yard, outboard, trailer }: Build): BuildSheetView[
   ];
 }
 
-const WORDS = { error: 'Error', warning: 'Warning', note: 'Note' } as const;
 const ORDER = ['error', 'warning', 'note'] as const;
 
 /** What the checks found that whoever builds must know, one entry a code, the gravest first. */
-function shopFindings(findings: readonly Finding[]): readonly ShopFinding[] {
+function shopFindings(findings: readonly Finding[]): readonly Block[] {
   const told = findings.filter((one) => seenBy(one, 'workshop'));
   const codes = [...new Set(told.map(({ code }) => code))];
   return ORDER.flatMap((severity) =>
@@ -140,12 +172,13 @@ function shopFindings(findings: readonly Finding[]): readonly ShopFinding[] {
       .filter((code) => FINDING_CODES[code].severity === severity)
       .map((code) => {
         const same = told.filter((one) => one.code === code);
-        return {
-          word: WORDS[severity],
-          means: FINDING_CODES[code].means,
-          details: same.map(detail),
-          remedies: [...new Set(same.map(({ remedy }) => remedy))],
-        };
+        const remedies = [...new Set(same.map(({ remedy }) => `Fix: ${remedy}.`))];
+        return under(
+          'finding',
+          `${SEVERITY_WORDS[severity]}. ${FINDING_CODES[code].means}.`,
+          ...words('list', ...same.map(detail)),
+          ...words('plain', ...remedies),
+        );
       }),
   );
 }

@@ -15,9 +15,7 @@ export function daysText(stage: string, planned: PlannedDays | undefined, locale
   return days.ends === days.starts ? starts : `${starts} to ${formatDay(days.ends, locale)}`;
 }
 
-/** That a plan moves; empty without one. */
-export function daysNote(planned: PlannedDays | undefined, locale: string): string {
-  return planned === undefined
-    ? ''
-    : `Days as planned on ${formatDate(planned.asOf, locale)}; a later plan may move them.`;
+/** That a plan moves. */
+export function daysNote(planned: PlannedDays, locale: string): string {
+  return `Days as planned on ${formatDate(planned.asOf, locale)}; a later plan may move them.`;
 }

@@ -2,25 +2,25 @@ import { type Figures, type Gate, weighedAt, judgeWeighing } from '../../figures
 import type { Stage } from '../../schema/index.ts';
 import { formatterOf, kilograms } from '../../units/index.ts';
 import { gateContents } from './masses.ts';
-import { figure, row, stageTable, type StageTable, text, write } from './stage-table.ts';
+import { type Block, column, row, heads } from '../blocks/block.ts';
+import { workTable } from './work-table.ts';
 
 /** Target weights when a stage is over, with a blank for what she does weigh and what to do outside the band. */
-export function gateTables({ build, gates }: Figures, stage: Stage): readonly StageTable[] {
+export function gateTables({ build, gates }: Figures, stage: Stage): readonly Block[] {
   const gate = gates.find((one) => one.stage === stage);
   if (!gate) return [];
   const format = formatterOf(build.yard);
   const weighed = weighedAt(build, gate.stage);
   return [
-    stageTable(`gate-${stage}`, 'Weigh gate', {
+    workTable('Weigh gate', {
       columns: [
-        text('Target weight'),
-        figure('Expected'),
-        figure('From'),
-        figure('To'),
-        write('Weighed'),
+        column('text', 'Target weight'),
+        ...heads('num', 'Expected', 'From', 'To'),
+        column('write', 'Weighed'),
       ],
       rows: [
         row(
+          'plain',
           gateContents(build, gate.stage),
           format.mass(gate.expected),
           format.mass(gate.least),
@@ -28,7 +28,7 @@ export function gateTables({ build, gates }: Figures, stage: Stage): readonly St
           weighed ? format.mass(weighed.mass) : '',
         ),
       ],
-      words: [`Within: sign and go on. Lighter: ${outside(gate, -1)} Heavier: ${outside(gate, 1)}`],
+      said: [`Within: sign and go on. Lighter: ${outside(gate, -1)} Heavier: ${outside(gate, 1)}`],
     }),
   ];
 }

@@ -1,39 +1,29 @@
 import type { Figures, KitFigures } from '../../figures/index.ts';
 import { methodLines } from '../sections/method-notes.ts';
 import { formatterOf, type Formatter, metres, squareMetres } from '../../units/index.ts';
-import {
-  figure,
-  row,
-  type StageRow,
-  stageTable,
-  type StageTable,
-  text,
-  tick,
-} from './stage-table.ts';
+import { type Block, column, row, type Row, heads } from '../blocks/block.ts';
+import { workTable } from './work-table.ts';
 import { NO_BREAK } from '../../units/index.ts';
 
 /** What a laminator lays, and what is cut for it; nothing when the hull has no lay-up. */
-export function laminateTables({ build, laminate }: Figures): readonly StageTable[] {
+export function laminateTables({ build, laminate }: Figures): readonly Block[] {
   if ('notComputed' in laminate) return [];
   const format = formatterOf(build.yard);
   const thickness = (name: string): string => {
     const found = laminate.mass.panels.find(({ panel }) => panel.name === name);
     return found ? format.thickness(found.layUp.thickness) : '';
   };
-  const schedule = stageTable('lay-up', 'Lay-up, from the {mould} inwards', {
+  const schedule = workTable('Lay-up, from the {mould} inwards', {
     columns: [
-      text('Area'),
-      figure('Size'),
-      figure('Cured'),
-      text('Layers, each ticked when it is laid'),
+      column('text', 'Area'),
+      ...heads('num', 'Size', 'Cured'),
+      column('text', 'Layers, each ticked when it is laid'),
     ],
     rows: laminate.panels.map(({ name, area, layers }) =>
-      row(
-        name,
-        format.area(area),
-        thickness(name),
-        layers.map((layer, index) => `${index + 1}${NO_BREAK}${layer.name}`),
-      ),
+      row('plain', name, format.area(area), thickness(name), {
+        text: '',
+        ticks: layers.map((layer, index) => `${index + 1}${NO_BREAK}${layer.name}`),
+      }),
     ),
     notes: methodLines('layUp'),
   });
@@ -41,14 +31,13 @@ export function laminateTables({ build, laminate }: Figures): readonly StageTabl
   return [schedule, ...(kit.cuts.length === 0 ? [] : [cutTable(kit, format)]), ...coreTable(kit)];
 }
 
-function cutTable({ cuts }: KitFigures, format: Formatter): StageTable {
-  return stageTable('cut-list', 'Cut from the rolls', {
+function cutTable({ cuts }: KitFigures, format: Formatter): Block {
+  return workTable('Cut from the rolls', {
     columns: [
-      text('Fabric'),
-      figure('Times'),
-      figure('Length'),
-      text('Side by side across the roll'),
-      tick('Cut'),
+      column('text', 'Fabric'),
+      ...heads('num', 'Times', 'Length'),
+      column('text', 'Side by side across the roll'),
+      column('tick', 'Cut'),
     ],
     rows: cuts.flatMap(({ part, list }) => cutRows(part, list, format)),
     notes: cuts.map(({ part, list }) => {
@@ -64,7 +53,7 @@ function cutTable({ cuts }: KitFigures, format: Formatter): StageTable {
 type CutList = KitFigures['cuts'][number]['list'];
 
 /** Rows that are cut alike stand once, with how often. */
-function cutRows(part: string, { rows }: CutList, format: Formatter): readonly StageRow[] {
+function cutRows(part: string, { rows }: CutList, format: Formatter): readonly Row[] {
   const alike = new Map<string, { readonly length: number; times: number }>();
   for (const { length, strips } of rows) {
     const across = strips
@@ -80,6 +69,7 @@ function cutRows(part: string, { rows }: CutList, format: Formatter): readonly S
   }
   return [...alike].map(([key, { length, times }], index) =>
     row(
+      'plain',
       index === 0 ? part : '',
       `${format.number(times, 0)}${NO_BREAK}×`,
       format.dimension(metres(length)),
@@ -89,14 +79,14 @@ function cutRows(part: string, { rows }: CutList, format: Formatter): readonly S
   );
 }
 
-function coreTable({ lines }: KitFigures): readonly StageTable[] {
+function coreTable({ lines }: KitFigures): readonly Block[] {
   const cores = lines.filter(({ sheets }) => sheets !== undefined);
   if (cores.length === 0) return [];
   return [
-    stageTable('core', 'Core', {
-      columns: [text('Code'), text('Sheet'), figure('Sheets'), tick('Cut')],
+    workTable('Core', {
+      columns: [...heads('text', 'Code', 'Sheet'), column('num', 'Sheets'), column('tick', 'Cut')],
       rows: cores.map(({ part, description, sheets }) =>
-        row(part, description, String(sheets), ''),
+        row('plain', part, description, String(sheets), ''),
       ),
     }),
   ];

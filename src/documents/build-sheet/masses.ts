@@ -1,25 +1,34 @@
 import { type Figures, weighedAt, type WeighedStage } from '../../figures/index.ts';
 import type { Build } from '../../resolve/index.ts';
 import { formatterOf, percentText } from '../../units/index.ts';
-import type { TargetMass } from './types.ts';
+import { type Block, column, row, table, words } from '../blocks/block.ts';
 
-/** What the boat must weigh on the way, and what she did weigh. */
-export function targetMasses({ build, gates }: Figures): readonly TargetMass[] {
+/** What the boat must weigh on the way, outside which band the office is asked, and what it did weigh. */
+export function targetMasses(figures: Figures): readonly Block[] {
+  const { build, gates } = figures;
   const format = formatterOf(build.yard);
-  return gates.map((gate) => {
+  const rows = gates.map((gate) => {
     const weighed = weighedAt(build, gate.stage);
-    return {
-      condition: CONDITIONS[gate.stage],
-      contains: gateContents(build, gate.stage),
-      target: format.mass(gate.expected),
-      band: `${format.mass(gate.least)} to ${format.mass(gate.most)}`,
-      measured: weighed === undefined ? '' : format.mass(weighed.mass),
-    };
+    return row(
+      'plain',
+      { text: '', strong: CONDITIONS[gate.stage], under: gateContents(build, gate.stage) },
+      format.mass(gate.expected),
+      `${format.mass(gate.least)} to ${format.mass(gate.most)}`,
+      weighed === undefined ? '' : format.mass(weighed.mass),
+    );
   });
+  return [...table(TARGETS, rows), ...words('small', massMethod(figures))];
 }
 
+const TARGETS = [
+  column('head', 'Condition'),
+  column('value', 'Target'),
+  column('num', 'Band'),
+  column('write', 'Weighed'),
+];
+
 /** How the targets were found and how far to trust them. */
-export function massMethod({ build: { yard } }: Figures): string {
+function massMethod({ build: { yard } }: Figures): string {
   const { workshop, massContingency } = yard;
   const scale = formatterOf(yard).mass(workshop.scale);
   return `Targets are estimated: the sum of what is aboard, with ${percentText(massContingency)} contingency on what is fitted; verify by weighing. The band joins what each stage may differ by (the shell by ${percentText(workshop.weighSpread.release)}) and the scale’s ${scale} as the root of the sum of squares. Outside it: what to do stands at the gate.`;

@@ -1,52 +1,52 @@
 import { type Figures, type MixingFigures, MIXING_CAUTIONS } from '../../figures/index.ts';
 import type { Stage } from '../../schema/index.ts';
 import { type Formatter, formatterOf, UNIT_KINDS } from '../../units/index.ts';
-import { figure, row, stageTable, type StageTable, text } from './stage-table.ts';
+import { type Block, column, row, under } from '../blocks/block.ts';
+import { workTable } from './work-table.ts';
 import { sentence } from '../sections/words.ts';
 
 /** Catalyst by the batch for what is mixed in a stage: coats, hand-laid resins, or the infused resin. */
-export function mixingTables({ build, mixing: all }: Figures, stage: Stage): readonly StageTable[] {
+export function mixingTables({ build, mixing: all }: Figures, stage: Stage): readonly Block[] {
   const format = formatterOf(build.yard);
   return all
     .filter(({ stages }) => stages.includes(stage))
-    .flatMap((mixing) => tablesOf(mixing, stage, build, format));
+    .flatMap((mixing) => tablesOf(mixing, build, format));
 }
 
 function tablesOf(
   { part, catalyst, share, celsius, table, others }: MixingFigures,
-  stage: Stage,
   { items }: Figures['build'],
   format: Formatter,
-): readonly StageTable[] {
+): readonly Block[] {
   const name = items.flatMap(({ parts }) => parts).find(({ code }) => code === part)?.description;
   const heading = `Mixing ${part}`;
-  const id = `mixing-${stage}-${part}`;
   if ('notComputed' in table) {
-    const words = [`Not computed: ${table.notComputed}. Do not mix; ask.`];
-    return [stageTable(id, heading, { words, columns: [], rows: [] })];
+    const said = [`Not computed: ${table.notComputed}. Do not mix; ask.`];
+    return [workTable(heading, { said, columns: [], rows: [] })];
   }
   const tooMuch = table.rows.some(({ withinPotLife }) => !withinPotLife);
   const { g: GRAM } = UNIT_KINDS.mass;
   const { mL: MILLILITRE } = UNIT_KINDS.volume;
-  const mixing = stageTable(id, heading, {
-    half: 'left',
+  const mixing = workTable(heading, {
     // The code begins its line, so that no line ends within it.
-    words: [
+    said: [
       ...(name === undefined ? [] : [sentence(name)]),
       `${catalyst}, catalyst: ${format.percent(share, 1)} by mass.`,
     ],
     columns: [
-      text('Resin'),
+      column('text', 'Resin'),
       ...table.rows.map(({ resin, withinPotLife }) =>
-        figure(`${format.mass(resin)}${withinPotLife ? '' : ' !'}`),
+        column('num', `${format.mass(resin)}${withinPotLife ? '' : ' !'}`),
       ),
     ],
     rows: [
       row(
+        'plain',
         `Catalyst, ${format.unit('smallMass')}`,
         ...table.rows.map((one) => format.bare('smallMass', one.catalystGrams * GRAM)),
       ),
       row(
+        'plain',
         `or ${format.unit('smallVolume')}`,
         ...table.rows.map((one) =>
           format.bare('smallVolume', one.catalystMillilitres * MILLILITRE),
@@ -55,25 +55,22 @@ function tablesOf(
     ],
     notes: [`${tooMuch ? '! Too much at once: it gels before it is laid. ' : ''}${MIXING_NOTE}`],
   });
-  return [mixing, potTable(id, celsius, [{ celsius, table }, ...others], format)];
+  return [under('pair', '', mixing, potTable(celsius, [{ celsius, table }, ...others], format))];
 }
 
 /** How long a batch may be worked, and how large it may be, at each temperature of the shop. */
-function potTable(
-  id: string,
-  today: number,
-  tables: MixingFigures['others'],
-  format: Formatter,
-): StageTable {
+function potTable(today: number, tables: MixingFigures['others'], format: Formatter): Block {
   const told = tables.toSorted((a, b) => a.celsius - b.celsius);
-  return stageTable(`${id}-pot`, 'In the pot', {
-    half: 'right',
-    words: [`The shop is planned at ${format.temperature(today)}; read it first.`],
-    columns: [text('Shop at'), ...told.map(({ celsius }) => figure(format.temperature(celsius)))],
+  return workTable('In the pot', {
+    said: [`The shop is planned at ${format.temperature(today)}; read it first.`],
+    columns: [
+      column('text', 'Shop at'),
+      ...told.map(({ celsius }) => column('num', format.temperature(celsius))),
+    ],
     rows: [
-      row('Gels in', ...told.map((one) => format.minutes(one.table.gelMinutes * 60))),
-      row('Use up in', ...told.map((one) => format.minutes(one.table.potMinutes * 60))),
-      row('Largest batch', ...told.map((one) => format.mass(one.table.largestBatch))),
+      row('plain', 'Gels in', ...told.map((one) => format.minutes(one.table.gelMinutes * 60))),
+      row('plain', 'Use up in', ...told.map((one) => format.minutes(one.table.potMinutes * 60))),
+      row('plain', 'Largest batch', ...told.map((one) => format.mass(one.table.largestBatch))),
     ],
   });
 }

@@ -3,7 +3,8 @@ import { methodLines } from '../sections/method-notes.ts';
 import { wholeUp } from '../../maths/index.ts';
 import type { Stage } from '../../schema/index.ts';
 import { formatterOf, type Formatter, kilograms } from '../../units/index.ts';
-import { figure, row, stageTable, type StageTable, text } from './stage-table.ts';
+import { type Block, column, row, heads } from '../blocks/block.ts';
+import { workTable } from './work-table.ts';
 import { NO_BREAK } from '../../units/index.ts';
 
 /**
@@ -11,7 +12,7 @@ import { NO_BREAK } from '../../units/index.ts';
  *
  * A part that is one panel bought laminated has nothing to lay: it stands among what is fetched and fitted.
  */
-export function partLaminateTables(figures: Figures, stage: Stage): readonly StageTable[] {
+export function partLaminateTables(figures: Figures, stage: Stage): readonly Block[] {
   const { yard } = figures.build;
   const format = formatterOf(yard);
   const laid = figures.partLayUps.filter((part) => part.stage === stage && !isBought(part));
@@ -23,30 +24,29 @@ const isBought = ({ panels, withoutArea }: PartLayUp): boolean =>
   withoutArea.length === 0 &&
   panels.every(({ layers }) => layers.every(({ kind }) => kind === 'ready-made'));
 
-function tableOf(part: PartLayUp, figures: Figures, last: boolean, format: Formatter): StageTable {
+function tableOf(part: PartLayUp, figures: Figures, last: boolean, format: Formatter): Block {
   const { item, process, panels, mass, withoutArea } = part;
   const how = process === 'hand' ? 'by hand' : 'infused';
   const thickness = (name: string): string => {
     const found = mass.panels.find(({ panel }) => panel.name === name);
     return found && found.layUp.thickness > 0 ? format.thickness(found.layUp.thickness) : '';
   };
-  return stageTable(`lay-up-${item.key.replace(':', '-')}`, `Lay-up, ${how}: ${item.name}`, {
+  return workTable(`Lay-up, ${how}: ${item.name}`, {
     columns: [
-      text('Area'),
-      figure('Size'),
-      figure('Cured'),
-      text('Layers, each ticked when it is laid'),
+      column('text', 'Area'),
+      ...heads('num', 'Size', 'Cured'),
+      column('text', 'Layers, each ticked when it is laid'),
     ],
     rows: [
       ...panels.map(({ name, area, layers }) =>
-        row(
-          name,
-          format.area(area),
-          thickness(name),
-          layers.map((layer, index) => `${index + 1}${NO_BREAK}${layer.name}`),
-        ),
+        row('plain', name, format.area(area), thickness(name), {
+          text: '',
+          ticks: layers.map((layer, index) => `${index + 1}${NO_BREAK}${layer.name}`),
+        }),
       ),
-      ...withoutArea.map(({ name, reason }) => row(name, '', '', `Not computed: ${reason}. Ask.`)),
+      ...withoutArea.map(({ name, reason }) =>
+        row('plain', name, '', '', `Not computed: ${reason}. Ask.`),
+      ),
     ],
     notes: [
       [...cutWords(part, format), ...mixWords(part, figures, format)].join(' '),

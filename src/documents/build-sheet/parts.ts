@@ -11,10 +11,53 @@ import {
   timesRoundedUp,
   ZERO,
 } from '../../units/index.ts';
-import type { PickedPart } from './types.ts';
+import { type Block, column, row, table, under } from '../blocks/block.ts';
 
 /** Materials whose batch is written down: what the laminate is made of. */
 const TRACED: ReadonlySet<string> = new Set(['gelcoat', 'fabric', 'core', 'resin']);
+
+/** A material to fetch before a stage begins. */
+interface PickedPart {
+  readonly code: string;
+  readonly description: string;
+  /** With wastage, rounded up. */
+  readonly quantity: string;
+  /** Empty for what is counted. */
+  readonly unit: string;
+  readonly isTraced: boolean;
+}
+
+/** The materials to fetch for a stage: those whose batch is written down in a table, the others in a list to tick. */
+export function materialsOf(build: Build, stage: Stage, format: Formatter): readonly Block[] {
+  const parts = partsOfStage(build, stage, format);
+  if (parts.length === 0) return [];
+  const traced = parts.filter(({ isTraced }) => isTraced);
+  const others = parts.filter(({ isTraced }) => !isTraced);
+  const rows = traced.map(({ code, description, quantity, unit }) =>
+    row('plain', '', code, description, { strong: quantity, text: unit }, ''),
+  );
+  const lines = others.map(({ code, description, quantity, unit }) => ({
+    strong: code,
+    text: description,
+    amount: `${quantity} ${unit}`.trim(),
+  }));
+  return [
+    under(
+      'materials',
+      'Materials',
+      ...table(MATERIALS, rows),
+      ...(lines.length > 0 ? [{ block: 'checks', style: 'picks', lines } as const] : []),
+    ),
+  ];
+}
+
+const MATERIALS = [
+  column('tick', 'Got'),
+  column('head', 'Code'),
+  column('text', 'Material'),
+  column('num', 'Quantity'),
+  column('write', 'Batch'),
+];
 
 /**
  * The materials to fetch for a stage, one row a code, in the order of their codes.
@@ -22,7 +65,7 @@ const TRACED: ReadonlySet<string> = new Set(['gelcoat', 'fabric', 'core', 'resin
  * Quantities have the yard's allowance in them and are rounded up: whole pieces, else tenths, and hundredths of
  * what is less than one.
  */
-export function partsOfStage(
+function partsOfStage(
   { items, yard }: Build,
   stage: Stage,
   format: Formatter,
@@ -50,7 +93,7 @@ function pickedPart(part: BuildPart, quantity: Decimal, format: Formatter): Pick
     description: part.description,
     quantity: format.number(decimalToNumber(fetched), places),
     unit: partUnitText(part.unit, compareDecimals(fetched, ONE) === 0),
-    traced: TRACED.has(part.materialClass),
+    isTraced: TRACED.has(part.materialClass),
   };
 }
 

@@ -1,18 +1,26 @@
-import type { Figures } from '../../figures/index.ts';
-import { formatterOf, NO_BREAK, UNIT_KINDS } from '../../units/index.ts';
-import type { BuildSheetView } from './types.ts';
+import {
+  type Fact,
+  type Figures,
+  isNotComputed,
+  performanceFacts,
+  type PerformanceFacts,
+  towFacts,
+} from '../../figures/index.ts';
+import { formatterOf, metres, NO_BREAK } from '../../units/index.ts';
+import type { Field } from '../blocks/block.ts';
 import { brakeWords } from '../sections/brake-words.ts';
-import { bandText } from '../sections/words.ts';
+import { sayFact } from '../sections/fact-words.ts';
 
-type Facts = BuildSheetView['facts'];
+type Facts = readonly Field[];
 
 /** What the fitter sets by, and what the trial is held against; nothing that is not computed. */
-export function performanceFacts(figures: Figures): Facts {
+export function fitterFacts(figures: Figures): Facts {
+  const running = performanceFacts(figures);
   return [
     ...transomFact(figures),
-    ...propellerFact(figures),
-    ...trialFact(figures),
-    ...bowFact(figures),
+    ...propellerFact(figures, running),
+    ...trialFact(figures, running),
+    ...bowFact(figures, running),
     ...plateFact(figures),
     ...trailerFacts(figures),
   ];
@@ -31,27 +39,27 @@ function transomFact({ build, limits }: Figures): Facts {
   ];
 }
 
-function propellerFact({ build, drive }: Figures): Facts {
-  const { propeller } = drive;
-  if (!propeller || 'notComputed' in propeller || !build.outboard) return [];
+function propellerFact({ build }: Figures, { pitch }: PerformanceFacts): Facts {
+  if (!pitch || typeof pitch.says !== 'number' || !build.outboard) return [];
   const format = formatterOf(build.yard);
   const [least, most] = build.outboard.model.fullThrottle.map((turns) => format.number(turns, 0));
   return [
     {
       label: 'Propeller',
-      value: `pitch about ${format.pitch(propeller.middle)}, for ${least} to ${most}${NO_BREAK}rpm at full throttle, loaded; estimated, trial to confirm`,
+      value: `pitch about ${format.pitch(metres(pitch.says))}, for ${least} to ${most}${NO_BREAK}rpm at full throttle, loaded; estimated, trial to confirm`,
     },
   ];
 }
 
 /** The speeds that the trial is to confirm. */
-function trialFact({ build, drive }: Figures): Facts {
+function trialFact({ build, drive }: Figures, { loadings }: PerformanceFacts): Facts {
   const format = formatterOf(build.yard);
-  const speeds = drive.loadings.flatMap(({ name, loading, speed }) =>
-    'notComputed' in speed || name.endsWith('ballast')
+  const speeds = drive.loadings.flatMap(({ name, loading }) => {
+    const speed = loadings[name]?.speed;
+    return !speed || isNotComputed(speed.says) || name.endsWith('ballast')
       ? []
-      : [`${bandText(speed.speed, format)} with ${loading.people} aboard`],
-  );
+      : [`${sayFact(speed, format)} with ${loading.people} aboard`];
+  });
   if (speeds.length === 0) return [];
   return [
     {
@@ -61,14 +69,14 @@ function trialFact({ build, drive }: Figures): Facts {
   ];
 }
 
-function bowFact({ build, drive }: Figures): Facts {
-  const { bowMotor } = drive;
-  if (!bowMotor || 'notComputed' in bowMotor.needed || 'notComputed' in bowMotor.time) return [];
+function bowFact({ build }: Figures, { holding }: PerformanceFacts): Facts {
+  if (!holding || isNotComputed(holding.thrust.says) || isNotComputed(holding.hours.says))
+    return [];
   const format = formatterOf(build.yard);
   return [
     {
       label: 'Bow motor',
-      value: `holds ${format.roundSpeed(build.yard.drive.holding.wind)} of wind for about ${format.hours(bowMotor.time.hours * UNIT_KINDS.duration.h)}; estimated, trial to confirm`,
+      value: `holds ${format.roundSpeed(build.yard.drive.holding.wind)} of wind for about ${sayFact(holding.hours, format)}; estimated, trial to confirm`,
     },
   ];
 }
@@ -84,24 +92,28 @@ function plateFact({ build }: Figures): Facts {
   ];
 }
 
-function trailerFacts({ build, tow }: Figures): Facts {
-  const { trailer } = tow;
-  if (!trailer) return [];
-  const format = formatterOf(build.yard);
-  const { winchPost, ball, length } = trailer;
-  const isLoaded = !('notComputed' in winchPost) && !('notComputed' in ball);
+function trailerFacts(figures: Figures): Facts {
+  const { trailer } = figures.tow;
+  const {
+    onBall,
+    length,
+    others: { post },
+  } = towFacts(figures);
+  if (!trailer || !onBall || !post || !length) return [];
+  const say = (fact: Fact): string => sayFact(fact, formatterOf(figures.build.yard));
+  const isLoaded = !isNotComputed(onBall.says) && !isNotComputed(post.says);
   return [
     ...(isLoaded
       ? [
           {
             label: 'Winch post',
-            value: `${format.length(winchPost.at)} aft of the ball: ${format.mass(ball.onBall)} on it, estimated; weigh the coupling`,
+            value: `${say(post)} aft of the ball: ${say(onBall)} on it, estimated; weigh the coupling`,
           },
         ]
       : []),
     {
       label: 'On the road',
-      value: `${brakeWords(trailer)}${typeof length === 'number' ? ` ${format.length(length)} from ball to end.` : ''} Estimated; confirm with the authority.`,
+      value: `${brakeWords(trailer)}${isNotComputed(length.says) ? '' : ` ${say(length)} from ball to end.`} Estimated; confirm with the authority.`,
     },
   ];
 }

@@ -3,95 +3,166 @@ import { type BuildItem, stagesOf } from '../../resolve/index.ts';
 import { type Stage, STAGES, type Yard } from '../../schema/index.ts';
 import { formatterOf, type Decimal, ZERO, sumDecimals, NO_BREAK } from '../../units/index.ts';
 import { STAGE_CAUTIONS } from './cautions.ts';
-import { daysText, type PlannedDays } from './days.ts';
-import { partsOfStage } from './parts.ts';
-import { placedItem } from './placing.ts';
+import { daysNote, daysText, type PlannedDays } from './days.ts';
 import { gateTables } from './gate-sheets.ts';
-import type { BuildSheetView, PlacedItem, StageHours, StageItem, StageSheet } from './types.ts';
-import { hoursText, printedHours, STAGE_NAMES } from '../sections/stage-names.ts';
-import { sentence } from '../sections/words.ts';
 import { infusionTables } from './infusion-sheets.ts';
 import { laminateTables } from './laminate-sheets.ts';
 import { mixingTables } from './mixing-sheets.ts';
 import { partLaminateTables } from './part-laminate-sheets.ts';
-import { oneLinePicture, panelStripPicture } from '../sections/wiring-drawing.ts';
+import { materialsOf } from './parts.ts';
+import { type Marks, PLACE_COLUMNS, placedRow } from './placing.ts';
 import { wiringTables } from './wiring-sheets.ts';
+import {
+  type Block,
+  column,
+  heads,
+  type Part,
+  picture,
+  row,
+  section,
+  table,
+  under,
+  words,
+} from '../blocks/block.ts';
+import type { CaptionedPicture } from '../sections/picture.ts';
+import { hoursText, printedHours, STAGE_NAMES } from '../sections/stage-names.ts';
+import { present, sentence } from '../sections/words.ts';
+import { oneLinePicture, panelStripPicture } from '../sections/wiring-drawing.ts';
 
 /** Stages that no boat goes without, planned hours or not. */
 const ALWAYS: ReadonlySet<Stage> = new Set(['release', 'water-trial', 'handover']);
 
 interface StageOptions {
-  readonly planned?: PlannedDays;
+  readonly planned: PlannedDays | undefined;
   readonly fontCss: string;
-  /** The variation that an item came with, by its name. */
-  readonly changes: ReadonlyMap<string, string>;
+  readonly marks: Marks;
 }
 
-/**
- * Every stage that this boat goes through, in the order of the build, with what it takes.
- *
- * @param numbers - the number of an item in the drawing, by its key
- */
-export function stageSheets(
+/** Every stage that this boat goes through, in the order of the build, with what it takes. */
+export function stageParts(
   figures: Figures,
-  numbers: ReadonlyMap<string, string>,
-  { planned, fontCss, changes }: StageOptions,
-): readonly StageSheet[] {
-  const { build } = figures;
-  const format = formatterOf(build.yard);
+  { planned, fontCss, marks }: StageOptions,
+): readonly Part[] {
+  const { order, yard } = figures.build;
+  const format = formatterOf(yard);
   return stagesOfBuild(figures).map((stage, index) => {
-    const facts = build.yard.stages[stage];
     const hours = plannedHours(figures, stage);
-    const parts = partsOfStage(build, stage, format);
+    const blocks = [
+      ...whatAndWho(yard, stage),
+      ...cautionsOf(stage),
+      ...materialsOf(figures.build, stage, format),
+      ...fittedIn(figures, stage, marks),
+      ...tablesOfStage(figures, stage),
+      ...picturesOfStage(figures, stage, fontCss).map(picture),
+      ...gateTables(figures, stage),
+      signOff(yard, stage),
+    ];
     return {
-      id: stage,
+      ...section(`stage-${stage}`, STAGE_NAMES[stage], ...blocks),
+      style: 'stage',
       number: String(index + 1),
-      name: STAGE_NAMES[stage],
-      does: facts ? sentence(facts.does) : '',
-      who: crewText(build.yard, stage),
-      planned: hours.amount > 0n ? hoursText(hours, format) : '',
-      days: daysText(stage, planned, build.yard.locale),
-      cautions: STAGE_CAUTIONS[stage] ?? [],
-      parts,
-      traced: parts.some((part) => part.traced),
-      itemsHeading: stage === 'water-trial' ? 'Try' : 'Fit',
-      items: itemsOfStage(figures, stage, (item) => placedItem(item, numbers, changes, format)),
-      tables: tablesOfStage(figures, stage),
-      gate: gateTables(figures, stage),
-      pictures: picturesOfStage(figures, stage, fontCss),
-      checks: facts?.checks ?? [],
-      measures: facts?.measures ?? [],
+      beside: [
+        order.number,
+        daysText(stage, planned, yard.locale),
+        hours.amount > 0n ? `${hoursText(hours, format)} planned` : '',
+      ].filter((text) => text !== ''),
     };
   });
 }
 
+function whatAndWho(yard: Yard, stage: Stage): readonly Block[] {
+  const who = crewText(yard, stage);
+  const does = yard.stages[stage]?.does;
+  if (who === '' && does === undefined) return [];
+  const text = does === undefined ? '' : sentence(does);
+  return words('plain', { text, ...(who !== '' && { strong: `${who}.` }) });
+}
+
+const cautionsOf = (stage: Stage): readonly Block[] => {
+  const lines = STAGE_CAUTIONS[stage] ?? [];
+  return lines.length === 0 ? [] : [under('cautions', 'Caution', ...words('list', ...lines))];
+};
+
+/** What is measured and checked before a stage is over, and who signs for it. */
+function signOff(yard: Yard, stage: Stage): Block {
+  const { measures = [], checks = [] } = yard.stages[stage] ?? {};
+  const blank = (label: string) => ({ label, value: '' });
+  return under(
+    'sign-off',
+    '',
+    ...(measures.length === 0
+      ? []
+      : [
+          under('', 'Measure and write down', {
+            block: 'facts',
+            style: 'measures',
+            facts: measures.map(blank),
+          }),
+        ]),
+    ...(checks.length === 0 ? [] : [under('', 'Check', { block: 'checks', lines: checks })]),
+    {
+      block: 'facts',
+      style: 'sign',
+      facts: ['Hours worked', `${STAGE_NAMES[stage]} signed off by`, 'Date'].map(blank),
+    },
+  );
+}
+
 /** Planned and worked hours of every stage, and their sums: those of the printed rows. */
-export function hoursByStage(
-  figures: Figures,
-  days: PlannedDays | undefined,
-): Pick<BuildSheetView, 'hours' | 'totalHours' | 'totalWorked'> {
+export function hoursByStage(figures: Figures, planned: PlannedDays | undefined): readonly Block[] {
   const { yard } = figures.build;
   const format = formatterOf(yard);
-  const rows = stagesOfBuild(figures).map((stage) => ({
+  const print = (hours: Decimal): string => (hours.amount > 0n ? hoursText(hours, format) : '');
+  const days = (text: string): readonly string[] => (planned ? [text] : []);
+  const stages = stagesOfBuild(figures).map((stage) => ({
     stage,
     planned: printedHours(plannedHours(figures, stage)),
     worked: printedHours(workedHours(figures, stage)),
-    days: daysText(stage, days, yard.locale),
   }));
-  const print = (hours: Decimal): string => (hours.amount > 0n ? hoursText(hours, format) : '');
+  const rows = stages.map((one, index) =>
+    row(
+      'plain',
+      String(index + 1),
+      STAGE_NAMES[one.stage],
+      crewText(yard, one.stage),
+      ...days(daysText(one.stage, planned, yard.locale)),
+      print(one.planned),
+      print(one.worked),
+      '',
+    ),
+  );
   const sum = (all: readonly Decimal[]): string => print(sumDecimals(all));
-  return {
-    hours: rows.map((row, index): StageHours => ({
-      number: String(index + 1),
-      stage: STAGE_NAMES[row.stage],
-      who: crewText(yard, row.stage),
-      days: row.days,
-      planned: print(row.planned),
-      worked: print(row.worked),
-    })),
-    totalHours: sum(rows.map(({ planned }) => planned)),
-    totalWorked: sum(rows.map(({ worked }) => worked)),
-  };
+  const total = row(
+    'sum',
+    '',
+    'Total',
+    '',
+    ...days(''),
+    sum(stages.map((one) => one.planned)),
+    sum(stages.map((one) => one.worked)),
+    '',
+  );
+  const missing = stagesLeftOut(figures);
+  return [
+    ...table(
+      [
+        column('number', 'No.'),
+        column('head', 'Stage'),
+        ...heads('text', 'Who', ...days('Days')),
+        column('num', 'Planned'),
+        column('write', 'Worked'),
+        column('tick', 'Done'),
+      ],
+      [...rows, total],
+    ),
+    ...words(
+      'small',
+      ...present([
+        planned && daysNote(planned, yard.locale),
+        missing === '' ? undefined : `Not in this order: ${missing}.`,
+      ]),
+    ),
+  ];
 }
 
 /** "2 × Laminator"; empty when the yard names no trade for the stage. */
@@ -102,7 +173,7 @@ function crewText({ stages, trades }: Yard, stage: Stage): string {
 }
 
 /** Names of the stages that this boat does without; empty when there are none. */
-export function stagesLeftOut(figures: Figures): string {
+function stagesLeftOut(figures: Figures): string {
   const kept = new Set(stagesOfBuild(figures));
   return STAGES.filter((stage) => !kept.has(stage))
     .map((stage) => STAGE_NAMES[stage])
@@ -128,24 +199,26 @@ function workedHours({ build }: Figures, wanted: Stage): Decimal {
   return sumDecimals(worked.map(({ hours }) => hours));
 }
 
-/** What is fitted in a stage. The moulding stages make the boat itself; her standard fittings are fitted out. */
-function itemsOfStage(
-  { build }: Figures,
-  stage: Stage,
-  placed: (item: BuildItem) => PlacedItem,
-): readonly StageItem[] {
+/** What is fitted in a stage. The moulding stages make the boat itself; its standard fittings are fitted out. */
+function fittedIn({ build }: Figures, stage: Stage, marks: Marks): readonly Block[] {
+  const format = formatterOf(build.yard);
   const isListed = ({ kind }: BuildItem): boolean =>
     kind === 'structure' ? stage === 'fit-out' : kind !== 'shell';
-  return build.items
-    .filter((item) => isListed(item) && stagesOf(item).includes(stage))
-    .map((item) => ({
-      ...placed(item),
-      notes: item.notes.map(sentence),
-    }));
+  const fitted = build.items.filter((item) => isListed(item) && stagesOf(item).includes(stage));
+  const rows = fitted.flatMap((item) => [
+    placedRow(item, marks, format, ''),
+    ...(item.notes.length === 0
+      ? []
+      : [row('beneath', '', { text: '', list: item.notes.map(sentence) })]),
+  ]);
+  const heading = stage === 'water-trial' ? 'Try' : 'Fit';
+  return rows.length === 0
+    ? []
+    : [under('items', heading, ...table([column('tick', 'Done'), ...PLACE_COLUMNS], rows))];
 }
 
 /** The tables that a stage's trade works by. */
-function tablesOfStage(figures: Figures, stage: Stage): StageSheet['tables'] {
+function tablesOfStage(figures: Figures, stage: Stage): readonly Block[] {
   return [
     ...(stage === 'laminate' ? laminateTables(figures) : []),
     ...partLaminateTables(figures, stage),
@@ -156,9 +229,13 @@ function tablesOfStage(figures: Figures, stage: Stage): StageSheet['tables'] {
 }
 
 /** The drawings that a stage's trade works by. */
-function picturesOfStage(figures: Figures, stage: Stage, fontCss: string): StageSheet['pictures'] {
+function picturesOfStage(
+  figures: Figures,
+  stage: Stage,
+  fontCss: string,
+): readonly CaptionedPicture[] {
   if (stage !== 'wiring') return [];
   return [oneLinePicture(figures, fontCss), panelStripPicture(figures, fontCss)].filter(
-    (picture) => picture !== undefined,
+    (drawn) => drawn !== undefined,
   );
 }

@@ -1,11 +1,12 @@
 import type { ElectricsFigures, Figures, WiringRow } from '../../figures/index.ts';
 import { methodLines } from '../sections/method-notes.ts';
 import { formatterOf, type Formatter, type Metres, metres } from '../../units/index.ts';
-import { figure, row, stageTable, type StageTable, text, tick } from './stage-table.ts';
+import { type Block, row, column, heads } from '../blocks/block.ts';
+import { workTable } from './work-table.ts';
 import { bareArea, sizeHeading, sizeText, starterText } from '../sections/wiring-words.ts';
 
 /** The wiring schedule and the cable to fetch for it; nothing when the order has no electrics. */
-export function wiringTables({ build, electrics }: Figures): readonly StageTable[] {
+export function wiringTables({ build, electrics }: Figures): readonly Block[] {
   if ('notComputed' in electrics) return [];
   const format = formatterOf(build.yard);
   const { circuits, picks, refused } = electrics;
@@ -13,10 +14,11 @@ export function wiringTables({ build, electrics }: Figures): readonly StageTable
   return [scheduleTable(electrics, format), cableTable(picks, format)];
 }
 
-function scheduleTable(electrics: ElectricsFigures, format: Formatter): StageTable {
+function scheduleTable(electrics: ElectricsFigures, format: Formatter): Block {
   const { circuits, feeder, panel } = electrics;
   const line = (wire: WiringRow, switched: string) =>
     row(
+      'plain',
       wire.label,
       wire.circuit.name,
       switched,
@@ -27,8 +29,8 @@ function scheduleTable(electrics: ElectricsFigures, format: Formatter): StageTab
       format.percent(wire.conductor.dropShare, 1),
       '',
     );
-  return stageTable('wiring-schedule', 'Wiring schedule', {
-    words: [
+  return workTable('Wiring schedule', {
+    said: [
       ...(panel
         ? [`A is ${panel.item.name}, B the device; the switch is its place on the panel.`]
         : ['A is the battery, B the device.']),
@@ -37,15 +39,13 @@ function scheduleTable(electrics: ElectricsFigures, format: Formatter): StageTab
       ...starterText(electrics, format),
     ],
     columns: [
-      text('No.'),
-      text('Circuit, to device B'),
-      text('Switch'),
-      figure('Run'),
-      text(sizeHeading(format)),
-      figure('Fuse'),
-      text('{Colour}'),
-      figure('Drop'),
-      tick('Done'),
+      ...heads('text', 'No.', 'Circuit, to device B', 'Switch'),
+      column('num', 'Run'),
+      column('text', sizeHeading(format)),
+      column('num', 'Fuse'),
+      column('text', '{Colour}'),
+      column('num', 'Drop'),
+      column('tick', 'Done'),
     ],
     rows: [
       ...(feeder && 'row' in feeder ? [line(feeder.row, 'battery to A')] : []),
@@ -87,22 +87,20 @@ function mainFuseWords({ feeder }: ElectricsFigures, format: Formatter): readonl
   ];
 }
 
-function cableTable(picks: ElectricsFigures['picks'], format: Formatter): StageTable {
+function cableTable(picks: ElectricsFigures['picks'], format: Formatter): Block {
   const lengths = new Map<string, Metres>();
   for (const { metricMm2, awg, colour, length } of picks) {
     const key = `${format.system === 'us' ? awg : bareArea(metricMm2, format)}; ${colour}`;
     lengths.set(key, metres((lengths.get(key) ?? 0) + length));
   }
-  return stageTable('cable', 'Cable to take', {
+  return workTable('Cable to take', {
     columns: [
-      text(format.system === 'us' ? 'AWG' : format.unit('wireArea')),
-      text('{Colour}'),
-      figure('Length'),
-      figure('Black or yellow'),
-      tick('Got'),
+      ...heads('text', format.system === 'us' ? 'AWG' : format.unit('wireArea'), '{Colour}'),
+      ...heads('num', 'Length', 'Black or yellow'),
+      column('tick', 'Got'),
     ],
     rows: [...lengths].map(([key, length]) =>
-      row(...key.split('; '), format.length(length), format.length(length), ''),
+      row('plain', ...key.split('; '), format.length(length), format.length(length), ''),
     ),
   });
 }

@@ -1,14 +1,13 @@
 import { drawMassBars, drawPlacing, drawPlacingSide } from '../../draw/index.ts';
 import type { Figures } from '../../figures/index.ts';
 import { formatterOf } from '../../units/index.ts';
-import type { BuildSheetView } from './types.ts';
 import { drawnItems, drawnNumbers, hullShape, outboardShape } from '../sections/drawing-input.ts';
 import { heeledPicture, waterlinesPicture } from '../sections/float-pictures.ts';
-import { pictureOf } from '../sections/picture.ts';
+import { type CaptionedPicture, pictureOf } from '../sections/picture.ts';
 
 export interface WorkshopDrawing {
   /** Where items go from above and from the side, the hull's sections, where the water stands, the mass by group. */
-  readonly pictures: BuildSheetView['pictures'];
+  readonly pictures: readonly CaptionedPicture[];
   /** The number of an item in the drawing, by the item's key: the same as in the quote. */
   readonly numbers: ReadonlyMap<string, string>;
 }
@@ -39,7 +38,7 @@ export function drawForWorkshop(figures: Figures, fontCss: string): WorkshopDraw
   };
 }
 
-function placingPictures(placing: Parameters<typeof drawPlacing>[0]): BuildSheetView['pictures'] {
+function placingPictures(placing: Parameters<typeof drawPlacing>[0]): readonly CaptionedPicture[] {
   return [
     {
       ...pictureOf(drawPlacing(placing)),

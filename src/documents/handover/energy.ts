@@ -1,8 +1,9 @@
 import type { CustomerElectrics, CustomerFigures } from '../../figures/index.ts';
 import { type Formatter, formatterOf, UNIT_KINDS } from '../../units/index.ts';
 import { ampereHours, autonomyText, chargeText, hoursText } from '../sections/energy-words.ts';
+import { figureOf } from '../sections/fact-words.ts';
 import { found, type FoundFigure } from '../sections/method-notes.ts';
-import { type Block, column, row, table } from '../blocks/block.ts';
+import { type Block, column, row, table, heads } from '../blocks/block.ts';
 
 /** The owner’s electrics: a day’s use in a table, and the figures that follow from it. */
 export interface OwnersEnergy {
@@ -10,12 +11,7 @@ export interface OwnersEnergy {
   readonly figures: readonly FoundFigure[];
 }
 
-const USE_COLUMNS = [
-  column('head', 'Circuit'),
-  column('num', 'Current'),
-  column('num', 'Hours a day'),
-  column('num', 'A day'),
-];
+const USE_COLUMNS = [column('head', 'Circuit'), ...heads('num', 'Current', 'Hours a day', 'A day')];
 
 const SOURCES = {
   shore: 'On shore power',
@@ -24,7 +20,11 @@ const SOURCES = {
 } as const;
 
 /** The owner's electrics: what each thing draws in a day, how long the batteries last, how long they charge. */
-export function handoverEnergy({ build, electrics }: CustomerFigures): OwnersEnergy | undefined {
+export function handoverEnergy({
+  build,
+  electrics,
+  facts: { energy },
+}: CustomerFigures): OwnersEnergy | undefined {
   if ('notComputed' in electrics || electrics.circuits.length === 0) return undefined;
   const format = formatterOf(build.yard);
   const { circuits, budget, bank, charging, seriesBanks, volts: nominal } = electrics;
@@ -45,16 +45,15 @@ export function handoverEnergy({ build, electrics }: CustomerFigures): OwnersEne
       row('whole', total, '', '', ampereHours(budget.ampereHours, format)),
     ]),
     figures: [
-      ...(known
+      ...(known && energy
         ? [
-            found(
-              'Batteries, usable',
-              ampereHours(known.usable, format),
+            figureOf(
+              energy.usable,
+              format,
               `Of ${ampereHours(known.rated, format)} rated; using more than that each day wears them out early.`,
-              'battery',
             ),
             found(
-              'Lasts without charging',
+              energy.days.label,
               autonomyText(known.daysOfAutonomy, format),
               'At the day’s use above.',
               'battery',

@@ -1,21 +1,19 @@
-import type { CustomerBuild, CustomerFigures } from '../../figures/index.ts';
+import type { CustomerBuild, CustomerFigures, Fact } from '../../figures/index.ts';
 import type { Stage } from '../../schema/index.ts';
-import {
-  formatterOf,
-  formatDate,
-  type Formatter,
-  type Kilograms,
-  kilograms,
-} from '../../units/index.ts';
-import { blank, type Block, column, row, type Row, table, words } from '../blocks/block.ts';
+import { formatterOf, formatDate, type Formatter } from '../../units/index.ts';
+import { blank, type Block, column, row, type Row, table, words, heads } from '../blocks/block.ts';
+import { sayFact } from '../sections/fact-words.ts';
 import { found, type FoundFigure } from '../sections/method-notes.ts';
 
 const BLANK_RUNS = 3;
 
 /** Masses as computed beside masses as weighed, in the conditions that an owner meets. */
 export function handoverMasses(figures: CustomerFigures): readonly Block[] {
-  const { build, mass } = figures;
-  const { outboard, trailer, yard, order } = build;
+  const {
+    build,
+    facts: { mass },
+  } = figures;
+  const { outboard, yard, order } = build;
   const format = formatterOf(build.yard);
   const aboard = [...(outboard ? ['outboard'] : []), ...fuelWords(build, format)];
   const people = format.number(order.boat.people, 0);
@@ -24,7 +22,7 @@ export function handoverMasses(figures: CustomerFigures): readonly Block[] {
     massRow(figures, 'wiring', {
       condition: 'Completed',
       contains: 'Everything fitted; no outboard, no fuel, no loose gear.',
-      computed: mass.completed.mass,
+      computed: mass.completed,
     }),
     ...(aboard.length === 0
       ? []
@@ -32,15 +30,15 @@ export function handoverMasses(figures: CustomerFigures): readonly Block[] {
           massRow(figures, 'engine', {
             condition: 'Ready to launch',
             contains: `With ${aboard.join(' and ')}; nobody aboard.`,
-            computed: mass.ready.mass,
+            computed: mass.ready,
           }),
         ]),
-    ...(trailer
+    ...(mass.readyOnTrailer
       ? [
           massRow(figures, 'trailer', {
             condition: 'On its trailer',
-            contains: `Ready to launch, on the trailer, no loose gear. With gear for ${people} at ${gear} each: ${format.mass(mass.onTrailer)}, computed.`,
-            computed: kilograms(mass.ready.mass + trailer.tare),
+            contains: `Ready to launch, on the trailer, no loose gear. With gear for ${people} at ${gear} each: ${sayFact(mass.onTrailer, format)}, computed.`,
+            computed: mass.readyOnTrailer,
           }),
         ]
       : []),
@@ -56,17 +54,12 @@ export function handoverMasses(figures: CustomerFigures): readonly Block[] {
 
 const MASS_COLUMNS = [
   column('head', 'Condition'),
-  column('num', 'Computed'),
-  column('num', 'Weighed'),
+  ...heads('num', 'Computed', 'Weighed'),
   column('day', 'On'),
 ];
 
 /** The boat’s limits, by the shop’s rating. */
-export function carryFigures({
-  build,
-  mass,
-  trailerLoad,
-}: CustomerFigures): readonly FoundFigure[] {
+export function carryFigures({ build, facts: { mass } }: CustomerFigures): readonly FoundFigure[] {
   const { ratings } = build.hull;
   const { yard, trailer, outboard, order } = build;
   const format = formatterOf(build.yard);
@@ -80,7 +73,7 @@ export function carryFigures({
     found(
       'Most load',
       format.mass(ratings.load),
-      `People, gear, fuel and fitted options together, without the outboard. As ordered, with people at ${format.mass(yard.personMass)} and ${format.mass(yard.gearPerPerson)} of gear each: ${format.mass(mass.load)}.`,
+      `People, gear, fuel and fitted options together, without the outboard. As ordered, with people at ${format.mass(yard.personMass)} and ${format.mass(yard.gearPerPerson)} of gear each: ${sayFact(mass.load, format)}.`,
       'rating',
       'masses',
     ),
@@ -96,12 +89,12 @@ export function carryFigures({
       outboard ? `Fitted: ${format.mass(outboard.mass)}.` : '',
       'rating',
     ),
-    ...(trailer && trailerLoad
+    ...(trailer && mass.towed
       ? [
           found(
             'Trailer with its load',
             format.mass(trailer.rating),
-            `The trailer maker’s rating. As ordered: ${format.mass(trailerLoad.total)}; check it on a weighbridge.`,
+            `The trailer maker’s rating. As ordered: ${sayFact(mass.towed, format)}; check it on a weighbridge.`,
             'masses',
           ),
         ]
@@ -139,9 +132,7 @@ export function trialRuns({ build: { order, yard } }: CustomerFigures): readonly
 const RUN_COLUMNS = [
   column('day', 'Date'),
   column('text', 'Wind, water and load'),
-  column('num', 'People'),
-  column('num', 'Speed'),
-  column('num', 'Engine rpm'),
+  ...heads('num', 'People', 'Speed', 'Engine rpm'),
   column('text', 'Run by'),
 ];
 const BLANK_RUN = row('plain', '', '', '', '', '', '');
@@ -149,7 +140,7 @@ const BLANK_RUN = row('plain', '', '', '', '', '', '');
 interface Condition {
   readonly condition: string;
   readonly contains: string;
-  readonly computed: Kilograms;
+  readonly computed: Fact<'customer'>;
 }
 
 /** @param after - the stage after which the boat is weighed in this condition */
@@ -164,7 +155,7 @@ function massRow(
   return row(
     'plain',
     { text: condition, under: contains },
-    format.mass(computed),
+    sayFact(computed, format),
     blank(weighed ? format.mass(weighed.mass) : ''),
     blank(weighed ? formatDate(weighed.date, yard.locale) : ''),
   );

@@ -9,16 +9,15 @@ import {
   UNIT_KINDS,
 } from '../../units/index.ts';
 import {
-  figureColumn,
-  flagRow,
-  plainRow,
-  type Section,
+  type Part,
+  type Row,
+  type Table,
+  captioned,
+  row,
   section,
-  type SectionRow,
-  type SectionTable,
-  sumRow,
-  textColumn,
-} from '../sections/section.ts';
+  smallPrint,
+  figureColumns,
+} from '../blocks/block.ts';
 
 interface Printer {
   readonly money: (amount: Money) => string;
@@ -27,86 +26,85 @@ interface Printer {
 }
 
 /** What the order costs the shop, line by line, and what it leaves: for the yard's half only. */
-export function costingSection(figures: Figures, account: Account | undefined): Section {
+export function costingSection(figures: Figures, account: Account | undefined): Part {
   const { build, price } = figures;
   const print = printerOf(figures);
-  return section('costing', 'Costing', {
-    words: [
-      `${marginWords(figures, account, print)}; the shop’s least is ${print.share(build.yard.marginFloor)}.`,
-    ],
-    tables: [
-      lineTable(figures, account, print),
-      sumTable(figures, account, print),
-      classTable(figures, print),
-    ],
-    notes: [
+  return section(
+    'costing',
+    'Costing',
+    `${marginWords(figures, account, print)}; the shop’s least is ${print.share(build.yard.marginFloor)}.`,
+    lineTable(figures, account, print),
+    sumTable(figures, account, print),
+    classTable(figures, print),
+    ...smallPrint([
       'Price is cost / (1 - margin) unless a list fixes it; every amount is rounded once, half away from zero, and the sums are those of the printed lines.',
       ...(price.rates.length > 0
         ? [
             `Cost of an hour: ${price.rates.map(({ stage, rate }) => `${stage} ${print.money(rate)}`).join('; ')}.`,
           ]
         : []),
-    ],
-  });
+    ]),
+  );
 }
 
 /** What the margin becomes when things go otherwise than planned, at the price as quoted. */
-export function sensitivitySection(figures: Figures, account: Account | undefined): Section {
+export function sensitivitySection(figures: Figures, account: Account | undefined): Part {
   const { overruns, materials, exchange, breakEven } = figures.sensitivity;
   const print = printerOf(figures);
   const format = formatterOf(figures.build.yard);
-  const row = (what: string, then: (typeof overruns)[number]): SectionRow =>
-    plainRow(what, print.money(then.cost), print.money(then.margin), print.share(then.marginShare));
-  return section('sensitivity', 'What if', {
-    tables: [
-      {
-        caption: `Margin at the price ${account ? 'of the catalogue now' : 'as quoted'}`,
-        columns: [
-          textColumn('If'),
-          figureColumn('Cost'),
-          figureColumn('Margin'),
-          figureColumn('Share'),
-        ],
-        rows: [
-          ...overruns.map((then) => row(`hours overrun by ${print.share(then.move)}`, then)),
-          ...materials.map((then) =>
-            row(`${then.materialClass} rises by ${print.share(then.move)}`, then),
-          ),
-          ...exchange.map((then) =>
-            row(`${then.currency} rises by ${print.share(then.move)}`, then),
-          ),
-        ],
-      },
-    ],
-    words: [
-      'notComputed' in breakEven
-        ? `Hours that may overrun before nothing is left: not computed: ${breakEven.notComputed}.`
-        : `Nothing is left when the hours overrun by ${print.hours(breakEven.hours)}${NO_BREAK}${format.unit('hours')}, ${print.share(breakEven.share)}.`,
-    ],
-  });
+  const thenRow = (what: string, then: (typeof overruns)[number]): Row =>
+    row(
+      'plain',
+      what,
+      print.money(then.cost),
+      print.money(then.margin),
+      print.share(then.marginShare),
+    );
+  return section(
+    'sensitivity',
+    'What if',
+    'notComputed' in breakEven
+      ? `Hours that may overrun before nothing is left: not computed: ${breakEven.notComputed}.`
+      : `Nothing is left when the hours overrun by ${print.hours(breakEven.hours)}${NO_BREAK}${format.unit('hours')}, ${print.share(breakEven.share)}.`,
+    captioned(
+      `Margin at the price ${account ? 'of the catalogue now' : 'as quoted'}`,
+      figureColumns('If', 'Cost', 'Margin', 'Share'),
+      [
+        ...overruns.map((then) => thenRow(`hours overrun by ${print.share(then.move)}`, then)),
+        ...materials.map((then) =>
+          thenRow(`${then.materialClass} rises by ${print.share(then.move)}`, then),
+        ),
+        ...exchange.map((then) =>
+          thenRow(`${then.currency} rises by ${print.share(then.move)}`, then),
+        ),
+      ],
+    ),
+  );
 }
 
-function lineTable(
-  { build, price }: Figures,
-  account: Account | undefined,
-  print: Printer,
-): SectionTable {
+function lineTable({ build, price }: Figures, account: Account | undefined, print: Printer): Table {
   const names = new Map(build.items.map(({ key, name }) => [key, name]));
-  return {
-    caption: `What each item costs and earns, before tax${account ? ', by the catalogue now' : ''}`,
-    columns: [
-      textColumn('Item'),
-      ...['Hours', 'Materials', 'Packs', 'Freight', '{Labour}', 'Overhead', 'Other', 'Cost'].map(
-        figureColumn,
-      ),
-      figureColumn('Rounding'),
-      figureColumn('Price'),
-      figureColumn('Discount'),
-      figureColumn('Margin'),
-      figureColumn('Share'),
-    ],
-    rows: price.lines.map((line) =>
-      plainRow(
+  return captioned(
+    `What each item costs and earns, before tax${account ? ', by the catalogue now' : ''}`,
+    figureColumns(
+      'Item',
+      'Hours',
+      'Materials',
+      'Packs',
+      'Freight',
+      '{Labour}',
+      'Overhead',
+      'Other',
+      'Cost',
+      'Rounding',
+      'Price',
+      'Discount',
+      'Margin',
+      'Share',
+    ),
+    price.lines.map((line) =>
+      row(
+        'plain',
         `${names.get(line.key) ?? line.key}${line.fixed ? ' (list price)' : ''}`,
         print.hours(line.costedHours),
         print.money(line.materials),
@@ -123,7 +121,7 @@ function lineTable(
         print.share(line.marginShare),
       ),
     ),
-  };
+  );
 }
 
 function marginWords(
@@ -137,66 +135,55 @@ function marginWords(
   return `Margin ${share === undefined ? 'none' : format.percent(share, 1)} of the price agreed, before tax, by what the boat costs now`;
 }
 
-function sumTable(
-  { build, price }: Figures,
-  account: Account | undefined,
-  print: Printer,
-): SectionTable {
+function sumTable({ build, price }: Figures, account: Account | undefined, print: Printer): Table {
   const { name } = build.yard.tax;
-  const given = (label: string, amount: Money): readonly SectionRow[] =>
-    isZero(amount) ? [] : [plainRow(label, print.money(amount))];
-  return {
-    caption: 'From the lines to the {final price}',
-    columns: [textColumn('What'), figureColumn('Amount')],
-    rows: [
-      plainRow('Sum of the lines before tax', print.money(price.listPrice)),
-      ...given('of which rounding of lines', price.lineRounding),
-      ...given('already taken off by packages', price.savings),
-      ...given('Discount', price.discount),
-      ...given('Rounding of the whole', price.rounding.before),
-      sumRow(`Before ${name}`, print.money(price.taxable)),
-      plainRow(name, print.money(price.tax)),
-      plainRow('Charges', print.money(price.charges)),
-      ...given(`${name} on charges`, price.chargesTax),
-      ...(account
-        ? [
-            plainRow('{Final price} by the catalogue now', print.money(price.driveAway)),
-            sumRow('{Final price} agreed', print.money(account.total)),
-            sumRow('Agreed, before tax and charges', print.money(account.beforeTax)),
-            sumRow('Cost', print.money(price.cost)),
-            sumRow('Margin', print.money(agreedMargin(account, price.cost).margin)),
-          ]
-        : [
-            sumRow('{Final price}', print.money(price.driveAway)),
-            ...given('Trade-in, taken in payment', price.tradeIn),
-            ...given('Paid so far', price.paid),
-            plainRow('Still to pay', print.money(price.toPay)),
-            sumRow('Cost', print.money(price.cost)),
-            sumRow('Margin', print.money(price.margin)),
-          ]),
-    ],
-  };
+  const given = (label: string, amount: Money): readonly Row[] =>
+    isZero(amount) ? [] : [row('plain', label, print.money(amount))];
+  return captioned('From the lines to the {final price}', figureColumns('What', 'Amount'), [
+    row('plain', 'Sum of the lines before tax', print.money(price.listPrice)),
+    ...given('of which rounding of lines', price.lineRounding),
+    ...given('already taken off by packages', price.savings),
+    ...given('Discount', price.discount),
+    ...given('Rounding of the whole', price.rounding.before),
+    row('sum', `Before ${name}`, print.money(price.taxable)),
+    row('plain', name, print.money(price.tax)),
+    row('plain', 'Charges', print.money(price.charges)),
+    ...given(`${name} on charges`, price.chargesTax),
+    ...(account
+      ? [
+          row('plain', '{Final price} by the catalogue now', print.money(price.driveAway)),
+          row('sum', '{Final price} agreed', print.money(account.total)),
+          row('sum', 'Agreed, before tax and charges', print.money(account.beforeTax)),
+          row('sum', 'Cost', print.money(price.cost)),
+          row('sum', 'Margin', print.money(agreedMargin(account, price.cost).margin)),
+        ]
+      : [
+          row('sum', '{Final price}', print.money(price.driveAway)),
+          ...given('Trade-in, taken in payment', price.tradeIn),
+          ...given('Paid so far', price.paid),
+          row('plain', 'Still to pay', print.money(price.toPay)),
+          row('sum', 'Cost', print.money(price.cost)),
+          row('sum', 'Margin', print.money(price.margin)),
+        ]),
+  ]);
 }
 
-function classTable({ price }: Figures, print: Printer): SectionTable {
-  return {
-    caption: 'Margin by class, against its target',
-    columns: [
-      textColumn('Class'),
-      ...['Cost', 'Price', 'Margin', 'Share', 'Target'].map(figureColumn),
-    ],
-    rows: price.classes.map(
-      ({ marginClass, cost, net, margin, marginShare, target, belowTarget }) =>
-        (belowTarget ? flagRow : plainRow)(
-          `${marginClass}${belowTarget ? ', below target' : ''}`,
-          print.money(cost),
-          print.money(net),
-          print.money(margin),
-          print.share(marginShare),
-          print.share(target),
-        ),
+function classTable({ price }: Figures, print: Printer): Table {
+  return captioned(
+    'Margin by class, against its target',
+    figureColumns('Class', 'Cost', 'Price', 'Margin', 'Share', 'Target'),
+    price.classes.map(({ marginClass, cost, net, margin, marginShare, target, belowTarget }) =>
+      row(
+        belowTarget ? 'flag' : 'plain',
+        `${marginClass}${belowTarget ? ', below target' : ''}`,
+        print.money(cost),
+        print.money(net),
+        print.money(margin),
+        print.share(marginShare),
+        print.share(target),
+      ),
     ),
-  };
+  );
 }
 
 function printerOf({ build }: Figures): Printer {

@@ -3,13 +3,15 @@ import { formatMoney, type Money, subtractMoney } from '../../money/index.ts';
 import type { Yard } from '../../schema/index.ts';
 import { type Computed, formatDate } from '../../units/index.ts';
 import {
-  figureColumn,
-  plainRow,
-  type Section,
+  type Part,
+  type Table,
+  captioned,
+  column,
+  row,
   section,
-  sumRow,
-  textColumn,
-} from '../sections/section.ts';
+  smallPrint,
+  heads,
+} from '../blocks/block.ts';
 import { signedMoney } from '../sections/words.ts';
 
 /** The quote that was sent last and what it would cost today, line by line, and why. */
@@ -17,59 +19,44 @@ export function driftSection(
   issued: IssuedQuote | undefined,
   drift: Computed<Drift> | undefined,
   yard: Yard,
-): Section {
-  if (!issued) {
-    const words = ['No quote was issued: the numbers can still move.'];
-    return section('issued', 'As sent, and today', { words });
-  }
+): Part {
+  const said = (...blocks: Parameters<typeof section>[2][]): Part =>
+    section('issued', 'As sent, and today', ...blocks);
+  if (!issued) return said('No quote was issued: the numbers can still move.');
   const sent = `Revision ${issued.revision}, issued on ${formatDate(issued.issuedOn, yard.locale)}, is what the customer holds.`;
   if (!drift || 'notComputed' in drift) {
-    const words = [
-      sent,
-      `What it would cost today is not computed: ${drift?.notComputed ?? 'the order has errors'}.`,
-    ];
-    return section('issued', 'As sent, and today', { words });
+    const why = drift?.notComputed ?? 'the order has errors';
+    return said(sent, `What it would cost today is not computed: ${why}.`);
   }
-  const money = (amount: Money): string => formatMoney(amount, yard.locale);
-  const signed = (amount: Money): string => signedMoney(amount, yard.locale);
-  if (drift.rows.length === 0)
-    return section('issued', 'As sent, and today', {
-      words: [sent, 'It would cost the same today.'],
-    });
-  return section('issued', 'As sent, and today', {
-    words: [sent],
-    tables: [
-      {
-        caption: `What revision ${issued.revision} would cost today, with tax`,
-        columns: [
-          textColumn('What'),
-          figureColumn('As sent'),
-          figureColumn('Today'),
-          figureColumn('Change'),
-          textColumn('Why'),
-        ],
-        rows: [
-          ...drift.rows.map(({ name, was, now, causes }) =>
-            plainRow(
-              name,
-              money(was),
-              money(now),
-              signed(subtractMoney(now, was)),
-              causes.map((cause) => causeText(cause, signed)).join('; '),
-            ),
-          ),
-          sumRow(
-            '{Final price}',
-            money(drift.was),
-            money(drift.now),
-            signed(subtractMoney(drift.now, drift.was)),
-            '',
-          ),
-        ],
-      },
+  if (drift.rows.length === 0) return said(sent, 'It would cost the same today.');
+  return said(
+    sent,
+    driftTable(issued, drift, yard),
+    ...smallPrint([
+      `Made of ${issued.inputs.length} files, each with its digest in the issued file.`,
+    ]),
+  );
+}
+
+function driftTable({ revision }: IssuedQuote, drift: Drift, { locale }: Yard): Table {
+  const money = (amount: Money): string => formatMoney(amount, locale);
+  const signed = (amount: Money): string => signedMoney(amount, locale);
+  const cells = (was: Money, now: Money) => [
+    money(was),
+    money(now),
+    signed(subtractMoney(now, was)),
+  ];
+  return captioned(
+    `What revision ${revision} would cost today, with tax`,
+    [column('text', 'What'), ...heads('num', 'As sent', 'Today', 'Change'), column('text', 'Why')],
+    [
+      ...drift.rows.map(({ name, was, now, causes }) => {
+        const why = causes.map((cause) => causeText(cause, signed)).join('; ');
+        return row('plain', name, ...cells(was, now), why);
+      }),
+      row('sum', '{Final price}', ...cells(drift.was, drift.now), ''),
     ],
-    notes: [`Made of ${issued.inputs.length} files, each with its digest in the issued file.`],
-  });
+  );
 }
 
 function causeText(

@@ -1,12 +1,6 @@
 import type { Afloat, Figures } from '../../figures/index.ts';
 import { DEGREE, type Formatter, formatterOf } from '../../units/index.ts';
-import {
-  flagRow,
-  figureColumn,
-  plainRow,
-  type SectionTable,
-  textColumn,
-} from '../sections/section.ts';
+import { type Table, captioned, row, figureColumns } from '../blocks/block.ts';
 import { capital, signedSize, list } from '../sections/words.ts';
 
 type Growth = Afloat['growth'];
@@ -37,33 +31,27 @@ export function growthSentences(
 }
 
 /** Growth until each limit is met. */
-export function growthTable(
-  { limits, boat, first, allowed }: Growth,
-  format: Formatter,
-): SectionTable {
-  return {
-    caption: 'How much the boat itself may gain before a limit is reached',
-    columns: [
-      textColumn('Limit'),
-      figureColumn('Growth'),
-      figureColumn('Share of the completed boat'),
-    ],
-    rows: limits.map(({ name, margin }) => {
+export function growthTable({ limits, boat, first, allowed }: Growth, format: Formatter): Table {
+  return captioned(
+    'How much the boat itself may gain before a limit is reached',
+    figureColumns('Limit', 'Growth', 'Share of the completed boat'),
+    limits.map(({ name, margin }) => {
       if (margin.outcome === 'already past')
-        return flagRow(capital(name), 'past it as ordered', '–');
+        return row('flag', capital(name), 'past it as ordered', '–');
       if (margin.outcome === 'not met') {
-        return plainRow(capital(name), `more than ${format.mass(boat)}`, '–');
+        return row('plain', capital(name), `more than ${format.mass(boat)}`, '–');
       }
-      if (margin.outcome === 'not found') return flagRow(capital(name), 'not computed', '–');
+      if (margin.outcome === 'not found') return row('flag', capital(name), 'not computed', '–');
       const { growth } = margin;
       const isShort = name === first?.name && growth < allowed;
-      return (isShort ? flagRow : plainRow)(
+      return row(
+        isShort ? 'flag' : 'plain',
         capital(name),
         format.mass(growth),
         format.percent(growth / boat, 0),
       );
     }),
-  };
+  );
 }
 
 /** "+1.4 mm": changes are told to a tenth of a millimetre, or a hundredth of an inch. */

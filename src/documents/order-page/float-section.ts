@@ -15,15 +15,16 @@ import {
   toldConditions,
 } from '../sections/float-words.ts';
 import {
-  figureColumn,
-  flagRow,
-  plainRow,
-  type Section,
+  type Part,
+  type Table,
+  captioned,
+  picture,
+  row,
   section,
-  type SectionTable,
-  sumRow,
-  textColumn,
-} from '../sections/section.ts';
+  sentences,
+  smallPrint,
+  figureColumns,
+} from '../blocks/block.ts';
 import { present } from '../sections/words.ts';
 
 type Condition = Afloat['conditions'][number];
@@ -32,40 +33,46 @@ type State = NonNullable<Condition['state']>;
 const PRINTS = DEGREE / 20;
 
 /** How she floats, for the yard: every condition, stability, trim, ballast and what is left when swamped. */
-export function floatSection(figures: Figures, fontCss: string): Section {
+export function floatSection(figures: Figures, fontCss: string): Part {
   const afloat = figures.float?.afloat;
   if (!afloat) {
-    return section('floating', 'Floating', {
-      words: [
-        'Stability and freeboard are not computed: the lines of the hull do not close to a shape.',
-      ],
-    });
+    return section(
+      'floating',
+      'Floating',
+      'Stability and freeboard are not computed: the lines of the hull do not close to a shape.',
+    );
   }
   const { swamped } = afloat;
   const format = formatterOf(figures.build.yard);
-  return section('floating', 'Floating', {
-    words: present([
-      adviceSentence(figures, afloat),
-      takenSentence(afloat),
-      ...toldConditions(figures, afloat).map((condition) => conditionSentence(condition, figures)),
-      centimetreSentence(afloat, format),
-      offsetSentence(figures, afloat),
-      ...ballastSentences(figures, afloat),
-      ...growthSentences(figures, afloat),
-      ...(swamped ? [] : ['Flotation when swamped is not computed: the hull file gives no foam.']),
-    ]),
-    tables: [
-      ...conditionTables(figures, afloat, format),
-      trimTable(afloat, format),
-      growthTable(afloat.growth, format),
-      ...(swamped ? [swampedTable(swamped, format)] : []),
-    ],
-    pictures: [
+  return section(
+    'floating',
+    'Floating',
+    ...sentences(
+      present([
+        adviceSentence(figures, afloat),
+        takenSentence(afloat),
+        ...toldConditions(figures, afloat).map((condition) =>
+          conditionSentence(condition, figures),
+        ),
+        centimetreSentence(afloat, format),
+        offsetSentence(figures, afloat),
+        ...ballastSentences(figures, afloat),
+        ...growthSentences(figures, afloat),
+        ...(swamped
+          ? []
+          : ['Flotation when swamped is not computed: the hull file gives no foam.']),
+      ]),
+    ),
+    ...conditionTables(figures, afloat, format),
+    trimTable(afloat, format),
+    growthTable(afloat.growth, format),
+    ...(swamped ? [swampedTable(swamped, format)] : []),
+    ...[
       waterlinesPicture(figures, afloat, fontCss),
       heeledPicture(figures, afloat, fontCss),
       ...rightingPicture(figures, afloat, fontCss),
-    ],
-    notes: [
+    ].map(picture),
+    ...smallPrint([
       ...methodLines('hydrostatics', 'offsetLoad'),
       `People to one side are held against: ${afloat.offset.basis}.`,
       ...methodLines('growth'),
@@ -74,8 +81,8 @@ export function floatSection(figures: Figures, fontCss: string): Section {
       ...(swamped ? methodLines('handbook', 'archimedes') : []),
       ...(swamped?.uncounted ?? []).map((one) => `Not counted: ${one}.`),
       'These are estimates, not proof of compliance with any rule.',
-    ],
-  });
+    ]),
+  );
 }
 
 /** How much weight she feels, for whoever moves or adds some. */
@@ -89,29 +96,34 @@ function centimetreSentence({ perCentimetre }: Afloat, format: Formatter): strin
 }
 
 /** Draught, trim and heel in one table, freeboards and GM in the next: together they would not fit a page. */
-function conditionTables(
-  figures: Figures,
-  afloat: Afloat,
-  format: Formatter,
-): readonly SectionTable[] {
+function conditionTables(figures: Figures, afloat: Afloat, format: Formatter): readonly Table[] {
   const told = toldConditions(figures, afloat);
-  const row = (condition: Condition, cells: (state: State) => readonly string[], count: number) => {
+  const stateRow = (
+    condition: Condition,
+    cells: (state: State) => readonly string[],
+    count: number,
+  ) => {
     const { state, equilibrium } = condition;
     const name = conditionName(condition, figures);
-    if (state) return plainRow(name, ...cells(state));
+    if (state) return row('plain', name, ...cells(state));
     const why = equilibrium.outcome === 'floats' ? '' : equilibrium.why;
     const blanks = Array.from({ length: count - 1 }, () => '–');
-    return flagRow(name, `not computed: ${why}`, ...blanks);
+    return row('flag', name, `not computed: ${why}`, ...blanks);
   };
   return [
-    {
-      caption: '{Draught}, trim and heel',
-      columns: [
-        textColumn('Condition'),
-        ...['{Draught} aft', '{Draught} fore', 'Trim', 'Heel', 'People', 'Mass'].map(figureColumn),
-      ],
-      rows: told.map((condition) =>
-        row(
+    captioned(
+      '{Draught}, trim and heel',
+      figureColumns(
+        'Condition',
+        '{Draught} aft',
+        '{Draught} fore',
+        'Trim',
+        'Heel',
+        'People',
+        'Mass',
+      ),
+      told.map((condition) =>
+        stateRow(
           condition,
           (state) => [
             format.dimension(state.draughtAft),
@@ -124,15 +136,12 @@ function conditionTables(
           6,
         ),
       ),
-    },
-    {
-      caption: 'Freeboard and GM',
-      columns: [
-        textColumn('Condition'),
-        ...['Bow', 'Side', 'Transom', 'Lowest opening', 'GM'].map(figureColumn),
-      ],
-      rows: told.map((condition) => row(condition, (state) => freeboardCells(state, format), 5)),
-    },
+    ),
+    captioned(
+      'Freeboard and GM',
+      figureColumns('Condition', 'Bow', 'Side', 'Transom', 'Lowest opening', 'GM'),
+      told.map((condition) => stateRow(condition, (state) => freeboardCells(state, format), 5)),
+    ),
   ];
 }
 
@@ -144,25 +153,26 @@ function freeboardCells({ freeboards, metacentricHeight }: State, format: Format
   ];
 }
 
-function trimTable(afloat: Afloat, format: Formatter): SectionTable {
+function trimTable(afloat: Afloat, format: Formatter): Table {
   const { trimEffects, trim } = afloat;
   const way = (angle: number): string => trimByEnd(angle, format);
   const state = conditionOf(afloat, 'fully loaded')?.state;
-  return {
-    caption: 'What changes the trim most, fully loaded, and what moving one thing would gain',
-    columns: [textColumn('What'), figureColumn('Mass'), figureColumn('Trim')],
-    rows: [
+  return captioned(
+    'What changes the trim most, fully loaded, and what moving one thing would gain',
+    figureColumns('What', 'Mass', 'Trim'),
+    [
       ...trimEffects
         .filter(({ trim: angle }) => Math.abs(angle) >= PRINTS)
-        .map(({ name, mass, trim: angle }) => plainRow(name, format.mass(mass), way(angle))),
-      ...(state ? [sumRow('As ordered', '', way(state.trim))] : []),
+        .map(({ name, mass, trim: angle }) => row('plain', name, format.mass(mass), way(angle))),
+      ...(state ? [row('sum', 'As ordered', '', way(state.trim))] : []),
       ...trim.moves.map(({ item, to }) =>
-        plainRow(
+        row(
+          'plain',
           `${item.count > 1 ? 'one of ' : ''}${item.name}, moved ${to.name}`,
           format.mass(item.each),
           way(to.plane.trim),
         ),
       ),
     ],
-  };
+  );
 }

@@ -3,39 +3,35 @@ import { methodLines } from '../sections/method-notes.ts';
 import { formatDate, type Formatter, formatterOf, partUnitText } from '../../units/index.ts';
 import { massCells, partTables } from './part-laminate-section.ts';
 import {
-  figureColumn,
-  flagRow,
-  plainRow,
-  type Section,
+  type Part,
+  type Table,
+  captioned,
+  row,
   section,
-  type SectionTable,
-  sumRow,
-  textColumn,
-} from '../sections/section.ts';
+  sentences,
+  smallPrint,
+  figureColumns,
+} from '../blocks/block.ts';
 
 /** Lay-ups of shell, structure and options: masses by panel, the bottom's screening, the kit against lists and shelf. */
-export function laminateSection(figures: Figures): Section {
+export function laminateSection(figures: Figures): Part {
   const heading = 'Laminate';
   const { build, laminate, partLayUps } = figures;
   const format = formatterOf(build.yard);
   const shell = 'notComputed' in laminate ? undefined : laminate;
   const without = 'notComputed' in laminate ? [`Not computed: ${laminate.notComputed}.`] : [];
-  if (!shell && partLayUps.length === 0) return section('laminate', heading, { words: without });
+  if (!shell && partLayUps.length === 0) return section('laminate', heading, ...sentences(without));
   const { stock, yard } = build;
-  return section('laminate', heading, {
-    words: shell ? shellWords(figures, shell, format) : without,
-    tables: [
-      ...(shell
-        ? [
-            panelTable(shell, format),
-            strengthTable(shell, format),
-            ...screeningTable(shell, format),
-          ]
-        : []),
-      ...partTables(figures, format),
-      kitTable(figures, format),
-    ],
-    notes: [
+  return section(
+    'laminate',
+    heading,
+    ...sentences(shell ? shellWords(figures, shell, format) : without),
+    ...(shell
+      ? [panelTable(shell, format), strengthTable(shell, format), ...screeningTable(shell, format)]
+      : []),
+    ...partTables(figures, format),
+    kitTable(figures, format),
+    ...smallPrint([
       ...(stock
         ? [
             `Stock as counted on ${formatDate(stock.counted, yard.locale)}; here all stock counts for this order; on the page Purchases the stage that starts first takes first.`,
@@ -43,8 +39,8 @@ export function laminateSection(figures: Figures): Section {
         : []),
       '{Fibre} by mass is the material’s own, else the yard’s by process and fabric.',
       ...methodLines('layUp', 'strength', 'screening'),
-    ],
-  });
+    ]),
+  );
 }
 
 function shellWords(
@@ -70,56 +66,56 @@ function infusionWords({ infusion }: LaminateFigures, format: Formatter): readon
 }
 
 /** What each panel weighs and of what, and all together. */
-function panelTable({ mass }: LaminateFigures, format: Formatter): SectionTable {
+function panelTable({ mass }: LaminateFigures, format: Formatter): Table {
   const masses = massCells(format);
-  return {
-    caption: 'Panels of the shell',
-    columns: [
-      textColumn('Panel'),
-      ...[
-        'Area',
-        `Thickness, ${format.unit('thickness')}`,
-        '{Fibre}',
-        'Resin',
-        'Gelcoat',
-        'Core',
-        'Mass',
-      ].map(figureColumn),
-    ],
-    rows: [
+  return captioned(
+    'Panels of the shell',
+    figureColumns(
+      'Panel',
+      'Area',
+      `Thickness, ${format.unit('thickness')}`,
+      '{Fibre}',
+      'Resin',
+      'Gelcoat',
+      'Core',
+      'Mass',
+    ),
+    [
       ...mass.panels.map((one) =>
-        plainRow(
+        row(
+          'plain',
           one.panel.name,
           format.area(one.panel.area),
           format.bare('thickness', one.layUp.thickness),
           ...masses(one),
         ),
       ),
-      sumRow('Together', '', '', ...masses(mass)),
+      row('sum', 'Together', '', '', ...masses(mass)),
     ],
-  };
+  );
 }
 
 /** What a strip of each lay-up bears by its width, of its ultimate strength. */
-function strengthTable({ mass, sections }: LaminateFigures, format: Formatter): SectionTable {
-  return {
-    caption: 'Stiffness and ultimate strength of each lay-up, by the width of a strip; estimated',
-    columns: [
-      textColumn('Panel'),
-      figureColumn('{Fibre} by mass'),
-      figureColumn(`Stiffness, ${format.unit('stripStiffness')}`),
-      figureColumn(`Bending moment, ${format.unit('stripMoment')}`),
-      figureColumn(`Core shear, ${format.unit('stripForce')}`),
-    ],
-    rows: mass.panels.map(({ panel, layUp }) => {
+function strengthTable({ mass, sections }: LaminateFigures, format: Formatter): Table {
+  return captioned(
+    'Stiffness and ultimate strength of each lay-up, by the width of a strip; estimated',
+    figureColumns(
+      'Panel',
+      '{Fibre} by mass',
+      `Stiffness, ${format.unit('stripStiffness')}`,
+      `Bending moment, ${format.unit('stripMoment')}`,
+      `Core shear, ${format.unit('stripForce')}`,
+    ),
+    mass.panels.map(({ panel, layUp }) => {
       const strip = sections.get(panel.name);
       const share = layUp.fibreFraction === undefined ? '' : format.percent(layUp.fibreFraction, 0);
       if (!strip || 'notComputed' in strip) {
-        return plainRow(panel.name, share, `not computed: ${strip?.notComputed ?? ''}`, '', '');
+        return row('plain', panel.name, share, `not computed: ${strip?.notComputed ?? ''}`, '', '');
       }
       const { stiffness, moment, shear } = strip;
       const sheared = shear === undefined ? '' : format.bare('stripForce', shear);
-      return plainRow(
+      return row(
+        'plain',
         panel.name,
         share,
         format.bare('stripStiffness', stiffness),
@@ -127,58 +123,50 @@ function strengthTable({ mass, sections }: LaminateFigures, format: Formatter): 
         sheared,
       );
     }),
-  };
+  );
 }
 
-function screeningTable(
-  { screening }: LaminateFigures,
-  format: Formatter,
-): readonly SectionTable[] {
+function screeningTable({ screening }: LaminateFigures, format: Formatter): readonly Table[] {
   if (!screening) return [];
-  const columns = [
-    textColumn('Of the bottom panel'),
-    figureColumn('Needed'),
-    figureColumn('There is'),
-    figureColumn('Used'),
-  ];
+  const columns = figureColumns('Of the bottom panel', 'Needed', 'There is', 'Used');
   const caption = 'Bottom pressure against the panel, a screening';
   if ('notComputed' in screening) {
     return [
-      { caption, columns, rows: [plainRow(`Not computed: ${screening.notComputed}`, '', '', '')] },
+      captioned(caption, columns, [
+        row('plain', `Not computed: ${screening.notComputed}`, '', '', ''),
+      ]),
     ];
   }
   const { rows, pressure } = screening;
   return [
-    {
-      caption: `${caption}: ${format.pressure(pressure.design)}`,
+    captioned(
+      `${caption}: ${format.pressure(pressure.design)}`,
       columns,
-      rows: rows.map(({ what, needed, available, unit, use }) => {
+      rows.map(({ what, needed, available, unit, use }) => {
         const print = format[SHOWN_AS[unit]];
-        const make = use > 1 ? flagRow : plainRow;
-        return make(what, print(needed), print(available), format.percent(use, 0));
+        return row(
+          use > 1 ? 'flag' : 'plain',
+          what,
+          print(needed),
+          print(available),
+          format.percent(use, 0),
+        );
       }),
-    },
+    ),
   ];
 }
 
 const SHOWN_AS = { 'N.m/m': 'stripMoment', 'N/m': 'stripForce', m: 'thickness' } as const;
 
-function kitTable({ boatKit }: Figures, format: Formatter): SectionTable {
-  return {
-    caption:
-      'Kit of the whole boat: by the lay-ups, by the lists that the price comes from, and what to order',
-    columns: [
-      textColumn('Material'),
-      figureColumn('In the boat'),
-      figureColumn('By the list'),
-      figureColumn('With wastage'),
-      figureColumn('In stock'),
-      figureColumn('To order'),
-    ],
-    rows: boatKit.map((line) => {
+function kitTable({ boatKit }: Figures, format: Formatter): Table {
+  return captioned(
+    'Kit of the whole boat: by the lay-ups, by the lists that the price comes from, and what to order',
+    figureColumns('Material', 'In the boat', 'By the list', 'With wastage', 'In stock', 'To order'),
+    boatKit.map((line) => {
       const print = (value: number): string =>
         `${format.number(value, 1)} ${partUnitText(line.unit)}`.trim();
-      return plainRow(
+      return row(
+        'plain',
         `${line.part} ${line.description}`,
         `${print(line.inBoat)}${line.lost > 0 ? `, ${print(line.lost)} in mesh and lines` : ''}`,
         line.listed === undefined ? 'not listed' : print(line.listed),
@@ -187,5 +175,5 @@ function kitTable({ boatKit }: Figures, format: Formatter): SectionTable {
         print(line.ordered),
       );
     }),
-  };
+  );
 }

@@ -1,27 +1,29 @@
 import type { Figures, LimitsFigures } from '../../figures/index.ts';
 import { limitsTables } from './limits-tables.ts';
 import { formatterOf, whyNot } from '../../units/index.ts';
-import { type Section, section } from '../sections/section.ts';
+import { type Part, section, sentences, smallPrint } from '../blocks/block.ts';
 import { capital, sentence } from '../sections/words.ts';
 
 type Rating = Exclude<LimitsFigures['ratings'], { readonly notComputed: string }>[number];
 
 /** People, load and power by each of the yard's methods, the screening for categories, the outboard's fit. */
-export function limitsSection(figures: Figures): Section {
+export function limitsSection(figures: Figures): Part {
   const { limits, build } = figures;
   const ratings = 'notComputed' in limits.ratings ? [] : limits.ratings;
-  return section('limits', 'Limits', {
-    words: [
+  return section(
+    'limits',
+    'Limits',
+    ...sentences([
       'Estimates beside the shop’s own ratings; none of them is a certificate.',
       ...('notComputed' in limits.ratings ? [`Ratings: ${whyNot(limits.ratings)}.`] : []),
       ...(build.yard.limits.categories.length > 0 ? [categoryWords(limits)] : []),
-    ],
-    tables: limitsTables(figures, formatterOf(build.yard)),
-    notes: [
+    ]),
+    ...limitsTables(figures, formatterOf(build.yard)),
+    ...smallPrint([
       ...ratings.map(ratingNote),
       'Design-category check: freeboard, heel and downflooding height only, estimated to ISO 12217-1:2015 from secondary sources, not checked against the standard. Verify by the tests of ISO 12217.',
-    ],
-  });
+    ]),
+  );
 }
 
 /** How a method counts, what for, and who verifies it. */

@@ -1,18 +1,12 @@
 import type { Figures, LimitsFigures } from '../../figures/index.ts';
 import { type Formatter, known } from '../../units/index.ts';
-import {
-  figureColumn,
-  flagRow,
-  plainRow,
-  type SectionTable,
-  textColumn,
-} from '../sections/section.ts';
+import { type Table, captioned, column, heads, row } from '../blocks/block.ts';
 import { capital, marginText } from '../sections/words.ts';
 
-const COLUMNS = ['Value', 'Limit', 'Left'].map(figureColumn);
+const COLUMNS = heads('num', 'Value', 'Limit', 'Left');
 
 /** Ratings side by side, the screening, and the outboard on the hull. */
-export function limitsTables(figures: Figures, format: Formatter): readonly SectionTable[] {
+export function limitsTables(figures: Figures, format: Formatter): readonly Table[] {
   const { limits } = figures;
   return [
     ratingTable(figures, format),
@@ -23,20 +17,21 @@ export function limitsTables(figures: Figures, format: Formatter): readonly Sect
   ];
 }
 
-function ratingTable({ build, limits, mass }: Figures, format: Formatter): SectionTable {
+function ratingTable({ build, limits, mass }: Figures, format: Formatter): Table {
   const { ratings } = build.hull;
   const ordered = build.order.boat.people;
   const methods = 'notComputed' in limits.ratings ? [] : limits.ratings;
   const engine = build.outboard ? format.power(build.outboard.model.power) : 'no outboard';
-  return {
-    caption: 'People, load and power, side by side',
-    columns: [
-      textColumn('By'),
-      ...['People', 'Load', 'Power'].map(figureColumn),
-      textColumn('What limits the people'),
+  return captioned(
+    'People, load and power, side by side',
+    [
+      column('text', 'By'),
+      ...heads('num', 'People', 'Load', 'Power'),
+      column('text', 'What limits the people'),
     ],
-    rows: [
-      plainRow(
+    [
+      row(
+        'plain',
         'As ordered, loads as the shop counts them',
         format.number(ordered, 0),
         format.mass(mass.load),
@@ -44,7 +39,8 @@ function ratingTable({ build, limits, mass }: Figures, format: Formatter): Secti
         '',
       ),
       ...asOrderedRows(limits, ordered, format),
-      plainRow(
+      row(
+        'plain',
         'The shop’s rating',
         format.number(ratings.people, 0),
         format.mass(ratings.load),
@@ -53,7 +49,8 @@ function ratingTable({ build, limits, mass }: Figures, format: Formatter): Secti
       ),
       ...methods.map(({ name, people, load, power, governing }) => {
         const isOver = typeof people === 'number' && ordered > people;
-        return (isOver ? flagRow : plainRow)(
+        return row(
+          isOver ? 'flag' : 'plain',
           name,
           known(people, (count) => format.number(count, 0)),
           known(load, format.mass),
@@ -62,7 +59,7 @@ function ratingTable({ build, limits, mass }: Figures, format: Formatter): Secti
         );
       }),
     ],
-  };
+  );
 }
 
 /** The order's load once more, as the ISO-style method counts it. */
@@ -70,12 +67,13 @@ function asOrderedRows(
   { asOrdered }: LimitsFigures,
   people: number,
   format: Formatter,
-): SectionTable['rows'] {
+): Table['rows'] {
   if (!asOrdered) return [];
   const { onPlate, greatest, left } = asOrdered;
   const isOver = typeof left === 'number' && left < 0;
   return [
-    (isOver ? flagRow : plainRow)(
+    row(
+      isOver ? 'flag' : 'plain',
       'As ordered, loads as the ISO small craft standards count them',
       format.number(people, 0),
       format.mass(onPlate),
@@ -87,43 +85,46 @@ function asOrderedRows(
 
 type Categories = Exclude<LimitsFigures['categories'], { readonly notComputed: string }>;
 
-function categoryTable(categories: Categories, format: Formatter): SectionTable {
-  return {
-    caption: 'Design-category check, loaded as ordered',
-    columns: [textColumn('Category and check'), ...COLUMNS],
-    rows: categories.flatMap(({ category, checks }) =>
+function categoryTable(categories: Categories, format: Formatter): Table {
+  return captioned(
+    'Design-category check, loaded as ordered',
+    [column('text', 'Category and check'), ...COLUMNS],
+    categories.flatMap(({ category, checks }) =>
       checks.map(({ name, value: found, limit, left, unit, holds }) =>
-        (holds ? plainRow : flagRow)(
+        row(
+          holds ? 'plain' : 'flag',
           `${category}: ${name}`,
           ...[found, limit, left].map((value) => marginText(value, unit, format)),
         ),
       ),
     ),
-  };
+  );
 }
 
 type Engine = NonNullable<LimitsFigures['engine']>;
 
-function engineTable({ fit, trim, stern, testAbove }: Engine, format: Formatter): SectionTable {
+function engineTable({ fit, trim, stern, testAbove }: Engine, format: Formatter): Table {
   const margins = [...fit.margins, ...('notComputed' in stern ? [] : [stern])];
-  return {
-    caption: 'The outboard on this hull',
-    columns: [textColumn('What'), ...COLUMNS],
-    rows: [
+  return captioned(
+    'The outboard on this hull',
+    [column('text', 'What'), ...COLUMNS],
+    [
       ...margins.map(({ name, value: found, limit, left, unit, holds }) =>
-        (holds ? plainRow : flagRow)(
+        row(
+          holds ? 'plain' : 'flag',
           name,
           ...[found, limit, left].map((value) => marginText(value, unit, format)),
         ),
       ),
-      ...fit.faults.map((fault) => flagRow(fault, '', '', '')),
-      plainRow('trim by the stern that it brings at rest', known(trim, format.angle), '', ''),
-      plainRow(
+      ...fit.faults.map((fault) => row('flag', fault, '', '', '')),
+      row('plain', 'trim by the stern that it brings at rest', known(trim, format.angle), '', ''),
+      row(
+        'plain',
         'speed from which ISO 11592-1 wants its manoeuvring test',
         known(testAbove, format.speed),
         '',
         '',
       ),
     ],
-  };
+  );
 }

@@ -5,29 +5,21 @@ import { driftSection } from './drift-section.ts';
 import { electricsSection } from './electrics-section.ts';
 import { floatSection } from './float-section.ts';
 import { laminateSection } from './laminate-section.ts';
-import { pageHead, type PageHead } from '../sections/head.ts';
+import { pageHead } from '../sections/head.ts';
 import { limitsSection } from './limits-section.ts';
 import { planSection } from './plan-section.ts';
-import type { Section } from '../sections/section.ts';
+import type { YardPage } from '../blocks/page.ts';
 import { speedSection } from './speed-section.ts';
 import { towingSection } from './towing-section.ts';
 import { variationsSection } from './variations-section.ts';
 import { boatName } from '../sections/words.ts';
-
-/** One order for the yard: all that was computed, costs and margins among it. */
-export interface OrderPageView {
-  readonly document: PageHead;
-  readonly heading: string;
-  readonly lead: string;
-  readonly sections: readonly Section[];
-}
 
 /**
  * The yard's page of one order; undefined when it could not be computed.
  *
  * @param fontCss - `@font-face` rules: a drawing is an image, and an image cannot use the fonts of its page
  */
-export function orderPageView(state: OrderState, fontCss: string): OrderPageView | undefined {
+export function orderPageView(state: OrderState, fontCss: string): YardPage | undefined {
   const { entry, issued, drift, account } = state;
   const { figures, quoted, alternatives, variations } = entry;
   if (!figures || !quoted) return undefined;
@@ -41,7 +33,9 @@ export function orderPageView(state: OrderState, fontCss: string): OrderPageView
     ),
     heading,
     lead: `${order.customer.name}. For the yard only: costs and margins are on this page.`,
-    sections: [
+    links: [{ text: 'All orders', page: '../index.html' }],
+    hasContents: true,
+    parts: [
       costingSection(figures, account),
       sensitivitySection(figures, account),
       ...(alternatives.length > 0 ? [alternativesSection(alternatives, quoted)] : []),

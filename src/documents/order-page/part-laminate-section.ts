@@ -1,14 +1,6 @@
 import type { Figures, PartLayUp } from '../../figures/index.ts';
 import { type Formatter, kilograms } from '../../units/index.ts';
-import {
-  figureColumn,
-  flagRow,
-  plainRow,
-  type SectionRow,
-  type SectionTable,
-  sumRow,
-  textColumn,
-} from '../sections/section.ts';
+import { type Row, type Table, captioned, heads, row, figureColumns } from '../blocks/block.ts';
 
 const PARTS = ['fibre', 'resin', 'gelcoat', 'core', 'total'] as const;
 type Masses = Readonly<Record<(typeof PARTS)[number], number>>;
@@ -20,16 +12,16 @@ export const massCells =
     PARTS.map((part) => format.fineMass(one[part]));
 
 /** Panels of structure and options, and what all that is laminated weighs; nothing without such a lay-up. */
-export function partTables(figures: Figures, format: Formatter): readonly SectionTable[] {
+export function partTables(figures: Figures, format: Formatter): readonly Table[] {
   const { partLayUps } = figures;
   if (partLayUps.length === 0) return [];
   return [
-    {
-      caption: 'Panels of structure and options',
-      columns: [
-        textColumn('Panel'),
-        textColumn('Of'),
-        ...[
+    captioned(
+      'Panels of structure and options',
+      [
+        ...heads('text', 'Panel', 'Of'),
+        ...heads(
+          'num',
           'Area',
           `Thickness, ${format.unit('thickness')}`,
           '{Fibre}',
@@ -37,19 +29,20 @@ export function partTables(figures: Figures, format: Formatter): readonly Sectio
           'Gelcoat',
           'Core',
           'Mass',
-        ].map(figureColumn),
+        ),
       ],
-      rows: partLayUps.flatMap((part) => rowsOf(part, format)),
-    },
+      partLayUps.flatMap((part) => rowsOf(part, format)),
+    ),
     togetherTable(figures, format),
   ];
 }
 
-function rowsOf({ item, mass, withoutArea }: PartLayUp, format: Formatter): readonly SectionRow[] {
+function rowsOf({ item, mass, withoutArea }: PartLayUp, format: Formatter): readonly Row[] {
   const masses = massCells(format);
   return [
     ...mass.panels.map(({ panel, layUp, ...each }) =>
-      plainRow(
+      row(
+        'plain',
         panel.name,
         item.name,
         format.area(panel.area),
@@ -61,13 +54,13 @@ function rowsOf({ item, mass, withoutArea }: PartLayUp, format: Formatter): read
       ...withoutArea,
       ...mass.refused.map(({ panel: { name }, reason }) => ({ name, reason })),
     ].map(({ name, reason }) =>
-      flagRow(`${name}, not computed: ${reason}`, item.name, '', '', '', '', '', '', ''),
+      row('flag', `${name}, not computed: ${reason}`, item.name, '', '', '', '', '', '', ''),
     ),
   ];
 }
 
 /** Lay-ups against the masses that the catalogue gives their items. */
-function togetherTable({ laminate, partLayUps, build }: Figures, format: Formatter): SectionTable {
+function togetherTable({ laminate, partLayUps, build }: Figures, format: Formatter): Table {
   const masses = massCells(format);
   const shell =
     'notComputed' in laminate
@@ -99,24 +92,29 @@ function togetherTable({ laminate, partLayUps, build }: Figures, format: Formatt
     total: sum(({ mass }) => mass.total),
   };
   const { fineMass: print } = format;
-  return {
-    caption: 'All that is laminated, with what else is in the mass of each',
-    columns: [
-      textColumn('Part'),
-      ...['{Fibre}', 'Resin', 'Gelcoat', 'Core', 'Laminate', 'Else', 'By the catalogue'].map(
-        figureColumn,
-      ),
-    ],
-    rows: [
+  return captioned(
+    'All that is laminated, with what else is in the mass of each',
+    figureColumns(
+      'Part',
+      '{Fibre}',
+      'Resin',
+      'Gelcoat',
+      'Core',
+      'Laminate',
+      'Else',
+      'By the catalogue',
+    ),
+    [
       ...all.map(({ name, mass, rest, itemMass }) =>
-        plainRow(name, ...masses(mass), print(rest), print(itemMass)),
+        row('plain', name, ...masses(mass), print(rest), print(itemMass)),
       ),
-      sumRow(
+      row(
+        'sum',
         'Together',
         ...masses(together),
         print(sum(({ rest }) => rest)),
         print(sum(({ itemMass }) => itemMass)),
       ),
     ],
-  };
+  );
 }

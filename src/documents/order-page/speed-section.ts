@@ -8,20 +8,22 @@ import {
   UNIT_KINDS,
   whyNot,
 } from '../../units/index.ts';
-import { pictureOf } from '../sections/picture.ts';
-import { type Section, section } from '../sections/section.ts';
+import { type CaptionedPicture, pictureOf } from '../sections/picture.ts';
+import { type Part, picture, section, sentences, smallPrint } from '../blocks/block.ts';
 import { speedTables } from './speed-tables.ts';
 import { methodLines } from '../sections/method-notes.ts';
 
 /** Speed by every outboard that she may carry, fuel, range, propeller and bow motor. */
-export function speedSection(figures: Figures, fontCss: string): Section {
+export function speedSection(figures: Figures, fontCss: string): Part {
   const format = formatterOf(figures.build.yard);
-  return section('speed', 'Speed and fuel', {
-    words: speedWords(figures, format),
-    tables: speedTables(figures, format),
-    pictures: speedPictures(figures, fontCss, format),
-    notes: speedNotes(figures, format),
-  });
+  return section(
+    'speed',
+    'Speed and fuel',
+    ...sentences(speedWords(figures, format)),
+    ...speedTables(figures, format),
+    ...speedPictures(figures, fontCss, format).map(picture),
+    ...smallPrint(speedNotes(figures, format)),
+  );
 }
 
 /** Power against speed, with every outboard marked; nothing where she planes in no loading. */
@@ -29,7 +31,7 @@ function speedPictures(
   { drive, build }: Figures,
   fontCss: string,
   format: Formatter,
-): Section['pictures'] {
+): readonly CaptionedPicture[] {
   const dryFirst = (['light', 'loaded', 'light with ballast', 'loaded with ballast'] as const)
     .map((wanted) => drive.loadings.find(({ name }) => name === wanted))
     .filter((one) => one !== undefined);

@@ -1,16 +1,18 @@
 import { type DriveLoading, type EngineRow, type Figures, reserveOf } from '../../figures/index.ts';
 import type { Formatter } from '../../units/index.ts';
 import {
-  figureColumn,
-  flagRow,
-  plainRow,
-  type SectionTable,
-  textColumn,
-} from '../sections/section.ts';
+  type Row,
+  type Table,
+  captioned,
+  column,
+  heads,
+  row,
+  figureColumns,
+} from '../blocks/block.ts';
 import { bandText, capital } from '../sections/words.ts';
 
 /** Speeds as ordered, by every outboard that she may carry, and what she burns. */
-export function speedTables(figures: Figures, format: Formatter): readonly SectionTable[] {
+export function speedTables(figures: Figures, format: Formatter): readonly Table[] {
   const { loadings, engines, fuel } = figures.drive;
   return [
     loadingTable(loadings, format),
@@ -19,33 +21,32 @@ export function speedTables(figures: Figures, format: Formatter): readonly Secti
   ];
 }
 
-function loadingTable(loadings: readonly DriveLoading[], format: Formatter): SectionTable {
-  return {
-    caption: 'At full throttle, as ordered',
-    columns: [
-      textColumn('Loading'),
-      ...['Mass', 'Speed', 'Likely', 'By Crouch', 'Trim', 'Porpoises above', 'Hump'].map(
-        figureColumn,
-      ),
-      textColumn('Range of the method'),
+function loadingTable(loadings: readonly DriveLoading[], format: Formatter): Table {
+  return captioned(
+    'At full throttle, as ordered',
+    [
+      column('text', 'Loading'),
+      ...heads('num', 'Mass', 'Speed', 'Likely', 'By Crouch', 'Trim', 'Porpoises above', 'Hump'),
+      column('text', 'Range of the method'),
     ],
-    rows: loadings.map((one) => loadingRow(one, format)),
-  };
+    loadings.map((one) => loadingRow(one, format)),
+  );
 }
 
 function loadingRow(
   { name, loading, speed, porpoisingAbove, hump }: DriveLoading,
   format: Formatter,
-): SectionTable['rows'][number] {
+): Row {
   const mass = format.mass(loading.mass);
   const highest = humpText(hump, format);
   if ('notComputed' in speed) {
-    return flagRow(name, mass, 'not computed', '', '', '', '', highest, speed.notComputed);
+    return row('flag', name, mass, 'not computed', '', '', '', '', highest, speed.notComputed);
   }
   const limit = typeof porpoisingAbove === 'number' ? porpoisingAbove : undefined;
-  const row = limit !== undefined && speed.state.trim > limit ? flagRow : plainRow;
+  const isOver = limit !== undefined && speed.state.trim > limit;
   const { outside, trim } = speed.state;
   return row(
+    isOver ? 'flag' : 'plain',
     name,
     mass,
     bandText(speed.speed, format),
@@ -65,13 +66,14 @@ function humpText(hump: DriveLoading['hump'], format: Formatter): string {
   return `${format.angle(state.trim)} at about ${format.roundSpeed(state.speed)}${climb}`;
 }
 
-function engineTable(engines: readonly EngineRow[], format: Formatter): SectionTable {
+function engineTable(engines: readonly EngineRow[], format: Formatter): Table {
   const loadings = engines[0]?.speeds.map(({ name }) => capital(name)) ?? [];
-  return {
-    caption: 'By every outboard that the hull may carry, at full throttle',
-    columns: [textColumn('Outboard'), ...['Power', 'Mass', ...loadings].map(figureColumn)],
-    rows: engines.map(({ model, mass, ordered, speeds }) =>
-      plainRow(
+  return captioned(
+    'By every outboard that the hull may carry, at full throttle',
+    figureColumns('Outboard', 'Power', 'Mass', ...loadings),
+    engines.map(({ model, mass, ordered, speeds }) =>
+      row(
+        'plain',
         `${model.name}${ordered ? ', as ordered' : ''}`,
         format.power(model.power),
         format.mass(mass),
@@ -81,7 +83,7 @@ function engineTable(engines: readonly EngineRow[], format: Formatter): SectionT
         }),
       ),
     ),
-  };
+  );
 }
 
 /** In a narrow cell; why it is not computed stands in the table of loadings. */
@@ -90,18 +92,19 @@ const known = <Value extends number>(
   print: (value: Value) => string,
 ): string => (typeof value === 'object' ? 'not computed' : print(value));
 
-function fuelTable({ drive, build }: Figures, format: Formatter): SectionTable {
+function fuelTable({ drive, build }: Figures, format: Formatter): Table {
   const fuel = build.order.fuel === undefined ? 'no fuel' : format.volume(build.order.fuel);
-  return {
-    caption: `Loaded, on ${fuel} with ${format.percent(reserveOf(build), 0)} kept back`,
-    columns: [textColumn('At'), ...['Speed', 'Fuel', 'Range'].map(figureColumn)],
-    rows: drive.fuel.map(({ name, speed, flow, range }) =>
-      plainRow(
+  return captioned(
+    `Loaded, on ${fuel} with ${format.percent(reserveOf(build), 0)} kept back`,
+    figureColumns('At', 'Speed', 'Fuel', 'Range'),
+    drive.fuel.map(({ name, speed, flow, range }) =>
+      row(
+        'plain',
         name,
         known(speed, format.speed),
         known(flow, format.flow),
         known(range, format.distance),
       ),
     ),
-  };
+  );
 }

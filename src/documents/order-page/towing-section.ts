@@ -4,8 +4,8 @@ import { methodLines } from '../sections/method-notes.ts';
 import { type Formatter, formatterOf, known, metres, whyNot } from '../../units/index.ts';
 import { brakeWords } from '../sections/brake-words.ts';
 import { hullShape, outboardShape } from '../sections/drawing-input.ts';
-import { pictureOf } from '../sections/picture.ts';
-import { type Section, section } from '../sections/section.ts';
+import { type CaptionedPicture, pictureOf } from '../sections/picture.ts';
+import { type Part, picture, section, sentences, smallPrint } from '../blocks/block.ts';
 import { towingTables } from './towing-tables.ts';
 
 const NO_VEHICLE =
@@ -14,20 +14,25 @@ const MAKERS =
   'Limits of vehicle, axles, {tyres} and roof are their makers’; look them up on the plates. Nothing here claims compliance.';
 
 /** Ball load, winch post, brakes, running gear, width, and what vehicle and roof may carry. */
-export function towingSection(figures: Figures, fontCss: string): Section {
+export function towingSection(figures: Figures, fontCss: string): Part {
   const { tow, build } = figures;
   const format = formatterOf(build.yard);
   const { trailer, roof } = tow;
-  return section('towing', 'Towing', {
-    words: [
+  return section(
+    'towing',
+    'Towing',
+    ...sentences([
       ...(trailer ? trailerWords(trailer, format) : ['No trailer is in this order.']),
       ...(trailer && !build.order.tow?.vehicle ? [NO_VEHICLE] : []),
       ...(roof ? ['On a roof: the boat completed, without outboard, fuel and loose gear.'] : []),
-    ],
-    tables: towingTables(figures, format),
-    pictures: trailer ? trailerPictures(figures, trailer, fontCss) : [],
-    notes: [...(trailer ? trailerNotes(trailer) : []), ...(trailer || roof ? [MAKERS] : [])],
-  });
+    ]),
+    ...towingTables(figures, format),
+    ...(trailer ? trailerPictures(figures, trailer, fontCss) : []).map(picture),
+    ...smallPrint([
+      ...(trailer ? trailerNotes(trailer) : []),
+      ...(trailer || roof ? [MAKERS] : []),
+    ]),
+  );
 }
 
 function trailerWords(trailer: TrailerFigures, format: Formatter): readonly string[] {
@@ -51,7 +56,7 @@ function trailerPictures(
   { build }: Figures,
   { ball, winchPost, trailer }: TrailerFigures,
   fontCss: string,
-): Section['pictures'] {
+): readonly CaptionedPicture[] {
   const { axle } = trailer;
   if (axle === undefined) return [];
   if ('notComputed' in ball || 'notComputed' in winchPost) return [];

@@ -1,28 +1,21 @@
 import type { Figures, TrailerFigures } from '../../figures/index.ts';
 import { type Formatter, kilograms, metres, whyNot } from '../../units/index.ts';
-import {
-  figureColumn,
-  flagRow,
-  plainRow,
-  type SectionRow,
-  type SectionTable,
-  textColumn,
-} from '../sections/section.ts';
+import { type Row, type Table, captioned, row, figureColumns } from '../blocks/block.ts';
 
 type Margins = NonNullable<Figures['tow']['roof']>;
 type Known = TrailerFigures['gear'];
 
 /** What is left of every limit of trailer, vehicle, road and roof; nothing where the order has none of them. */
-export function towingTables(figures: Figures, format: Formatter): readonly SectionTable[] {
+export function towingTables(figures: Figures, format: Formatter): readonly Table[] {
   const { trailer, roof = [] } = figures.tow;
   const rows = [...(trailer ? trailerRows(figures, trailer, format) : []), ...rowsOf(roof, format)];
   if (rows.length === 0) return [];
   return [
-    {
-      caption: 'What is left of every limit on the road',
-      columns: [textColumn('What'), ...['Value', 'Limit', 'Left'].map(figureColumn)],
+    captioned(
+      'What is left of every limit on the road',
+      figureColumns('What', 'Value', 'Limit', 'Left'),
       rows,
-    },
+    ),
   ];
 }
 
@@ -30,11 +23,12 @@ function trailerRows(
   { trailerLoad, build }: Figures,
   { trailer, gear, vehicle, width, share, lengths, winchPost, brakes }: TrailerFigures,
   format: Formatter,
-): readonly SectionRow[] {
+): readonly Row[] {
   const { mass } = format;
   const whole = trailerLoad
     ? [
-        (trailerLoad.left >= 0 ? plainRow : flagRow)(
+        row(
+          trailerLoad.left >= 0 ? 'plain' : 'flag',
           'boat and trailer together, by the trailer’s rating',
           mass(trailerLoad.total),
           mass(trailer.rating),
@@ -42,8 +36,10 @@ function trailerRows(
         ),
       ]
     : [];
-  const rows = (what: string, margins: Known): readonly SectionRow[] =>
-    'notComputed' in margins ? [plainRow(what, whyNot(margins), '', '')] : rowsOf(margins, format);
+  const rows = (what: string, margins: Known): readonly Row[] =>
+    'notComputed' in margins
+      ? [row('plain', what, whyNot(margins), '', '')]
+      : rowsOf(margins, format);
   const tows = build.order.tow?.vehicle;
   const isHalfKnown = tows?.together !== undefined && tows.laden === undefined;
   return [
@@ -56,17 +52,17 @@ function trailerRows(
     ...rows('overall width when towed', 'notComputed' in width ? width : [width]),
     ...rows('towing vehicle', vehicle),
     ...(isHalfKnown
-      ? [plainRow('vehicle and trailer together', 'not computed: laden: is missing', '', '')]
+      ? [row('plain', 'vehicle and trailer together', 'not computed: laden: is missing', '', '')]
       : []),
   ];
 }
 
-function rowsOf(margins: Margins, format: Formatter): readonly SectionRow[] {
+function rowsOf(margins: Margins, format: Formatter): readonly Row[] {
   return margins.map(({ name, value, limit, left, unit, holds }) => {
     const print = (number: number): string => {
       if (unit === 'kg') return format.mass(kilograms(number));
       return unit === 'm' ? format.length(metres(number)) : format.percent(number, 1);
     };
-    return (holds ? plainRow : flagRow)(name, print(value), print(limit), print(left));
+    return row(holds ? 'plain' : 'flag', name, print(value), print(limit), print(left));
   });
 }

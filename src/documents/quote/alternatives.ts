@@ -1,9 +1,8 @@
 import type { CustomerAlternative, CustomerBuild, CustomerFigures } from '../../figures/index.ts';
-import { isZero, type Money } from '../../money/index.ts';
-import { formatterOf, kilograms } from '../../units/index.ts';
+import { formatterOf } from '../../units/index.ts';
 import { type Block, type Field, words } from '../blocks/block.ts';
 import { changeCautions } from '../sections/told.ts';
-import { NO_CHANGE, signedMoney, signedSize, speedChange } from '../sections/words.ts';
+import { changeText } from '../sections/fact-words.ts';
 
 /** What each alternative changes, as the customer sees it: price, mass, people and what stands in its way. */
 export function optionsToConsider(
@@ -37,40 +36,25 @@ export function optionsToConsider(
 }
 
 function differenceFacts(
-  differences: NonNullable<CustomerAlternative['differences']>,
+  {
+    driveAway,
+    massOnTrailer,
+    people,
+    speed,
+    onBall,
+  }: NonNullable<CustomerAlternative['differences']>,
   { yard, trailer }: CustomerBuild,
 ): readonly Field[] {
-  const { driveAway, massOnTrailer, people, onBall } = differences;
   const format = formatterOf(yard);
-  const mass = format.mass(kilograms(Math.abs(massOnTrailer)));
-  return [
-    { label: '{Final price}', value: moneyChange(driveAway, yard.locale) },
-    {
-      label: trailer ? 'Mass to tow' : 'Mass, ready',
-      value: numberChange(massOnTrailer, mass, 0.5),
-    },
-    {
-      label: 'People it may carry',
-      value: numberChange(people, format.number(Math.abs(people), 0), 0.5),
-    },
-    { label: 'Full speed, loaded', value: speedChange(differences, format) },
-    ...(onBall === undefined
-      ? []
-      : [
-          {
-            label: 'Mass on the tow ball',
-            value: numberChange(onBall, format.mass(kilograms(Math.abs(onBall))), 0.5),
-          },
-        ]),
-  ];
-}
-
-function moneyChange(change: Money, locale: string): string {
-  return isZero(change) ? NO_CHANGE : signedMoney(change, locale);
-}
-
-/** "+12 kg", "−12 kg"; "no change" below what is printed. */
-function numberChange(change: number, size: string, least: number): string {
-  if (Math.abs(change) < least) return NO_CHANGE;
-  return signedSize(change, size);
+  const changes = {
+    '{Final price}': driveAway,
+    [trailer ? 'Mass to tow' : 'Mass, ready']: massOnTrailer,
+    'People it may carry': people,
+    'Full speed, loaded': speed,
+    ...(onBall && { [onBall.now.label]: onBall }),
+  };
+  return Object.entries(changes).map(([label, change]) => ({
+    label,
+    value: changeText(change, format),
+  }));
 }

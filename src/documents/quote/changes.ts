@@ -2,7 +2,7 @@ import type { Drift } from '../../issued/index.ts';
 import { formatMoney, isZero, type Money } from '../../money/index.ts';
 import type { CustomerBuild } from '../../figures/index.ts';
 import { formatDate, type IsoDate } from '../../units/index.ts';
-import { column, type Part, part, row, table } from '../blocks/block.ts';
+import { column, type Part, part, row, table, heads } from '../blocks/block.ts';
 
 /** The revision that a quote takes the place of, and what became of its price. */
 export interface EarlierRevision {
@@ -23,7 +23,7 @@ export function quoteChanges(
     'changes',
     `What changed since Revision ${revision}, ${formatDate(issuedOn, yard.locale)}`,
     ...table(
-      [column('head', 'What'), column('num', 'Before'), column('num', 'Now')],
+      [column('head', 'What'), ...heads('num', 'Before', 'Now')],
       [
         ...drift.rows.map(({ name, was, now }) => row('part', name, print(was), print(now))),
         row(

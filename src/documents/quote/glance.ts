@@ -1,6 +1,7 @@
 import type { CustomerBuild, CustomerFigures } from '../../figures/index.ts';
 import type { PlannedOrder, ShopPlan } from '../../plan/index.ts';
 import { formatDate, formatterOf, type IsoDate, type NotComputed } from '../../units/index.ts';
+import { sayFact } from '../sections/fact-words.ts';
 import { list } from '../sections/words.ts';
 import type { Field } from '../blocks/block.ts';
 
@@ -31,10 +32,10 @@ const CAUSES = {
 
 /** What a customer asks first: when, for how many, how much it carries, which outboard, what there is to tow. */
 export function glanceFacts(
-  { build, mass, trailerLoad }: CustomerFigures,
+  { build, facts: { mass } }: CustomerFigures,
   delivery: DeliveryOffer | undefined,
 ): readonly Field[] {
-  const { hull, outboard, order, trailer, yard } = build;
+  const { hull, outboard, order, yard } = build;
   const { ratings } = hull;
   const format = formatterOf(yard);
   return [
@@ -46,7 +47,7 @@ export function glanceFacts(
     },
     {
       label: 'Load',
-      value: format.mass(mass.load),
+      value: sayFact(mass.load, format),
       detail: `as ordered; rated for up to ${format.mass(ratings.load)}`,
     },
     {
@@ -56,14 +57,14 @@ export function glanceFacts(
     },
     {
       label: 'Boat, ready to launch',
-      value: format.mass(mass.ready.mass),
+      value: sayFact(mass.ready, format),
       detail: 'weighed at handover',
     },
-    ...(trailer && trailerLoad
+    ...(mass.towed
       ? [
           {
-            label: 'Mass to tow',
-            value: format.mass(mass.onTrailer),
+            label: mass.towed.label,
+            value: sayFact(mass.towed, format),
             detail: 'with trailer, fuel and gear',
           },
         ]

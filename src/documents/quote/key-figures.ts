@@ -1,6 +1,7 @@
 import type { CustomerFigures } from '../../figures/index.ts';
 import { type Formatter, formatterOf, percentText } from '../../units/index.ts';
 import { floatKeyFigures } from '../sections/float-customer.ts';
+import { figureOf } from '../sections/fact-words.ts';
 import { found, type FoundFigure } from '../sections/method-notes.ts';
 import { capital, list } from '../sections/words.ts';
 import { roadFigures } from './road-figures.ts';
@@ -38,7 +39,7 @@ export function besideMethods({ build: { yard }, limits }: CustomerFigures): {
   };
 }
 
-function boatMass({ build, mass }: CustomerFigures, format: Formatter): FoundFigure {
+function boatMass({ build, facts }: CustomerFigures, format: Formatter): FoundFigure {
   const { outboard, order } = build;
   const fuel = order.fuel === undefined || order.fuel === 0 ? undefined : format.volume(order.fuel);
   const aboard = [
@@ -47,25 +48,20 @@ function boatMass({ build, mass }: CustomerFigures, format: Formatter): FoundFig
   ];
   const lacking = outboard === undefined ? 'without an outboard, nobody aboard' : 'nobody aboard';
   const condition = aboard.length === 0 ? capital(lacking) : `With ${list(aboard)}, ${lacking}`;
-  return found(
-    'Mass, ready to launch',
-    format.mass(mass.ready.mass),
-    `${condition}. Weighed at handover.`,
-    'masses',
-  );
+  return figureOf(facts.mass.ready, format, `${condition}. Weighed at handover.`);
 }
 
 function towedMass(
-  { build, mass, trailerLoad }: CustomerFigures,
+  { build: { trailer }, facts }: CustomerFigures,
   format: Formatter,
 ): readonly FoundFigure[] {
-  if (!build.trailer || !trailerLoad) return [];
+  const { towed } = facts.mass;
+  if (!trailer || !towed) return [];
   return [
-    found(
-      'Mass to tow',
-      format.mass(mass.onTrailer),
-      `Boat, fuel, loose gear and trailer. The trailer is rated to ${format.mass(build.trailer.rating)}. Check what your vehicle may tow; weighed at handover.`,
-      'masses',
+    figureOf(
+      towed,
+      format,
+      `Boat, fuel, loose gear and trailer. The trailer is rated to ${format.mass(trailer.rating)}. Check what your vehicle may tow; weighed at handover.`,
     ),
   ];
 }
@@ -105,14 +101,13 @@ function people(figures: CustomerFigures, format: Formatter): FoundFigure {
   );
 }
 
-function load({ build, mass }: CustomerFigures, format: Formatter): FoundFigure {
+function load({ build, facts }: CustomerFigures, format: Formatter): FoundFigure {
   const { ratings } = build.hull;
   const { personMass, gearPerPerson } = build.yard;
-  return found(
-    'Load as ordered',
-    format.mass(mass.load),
+  return figureOf(
+    facts.mass.load,
+    format,
     `People at ${format.mass(personMass)} and ${format.mass(gearPerPerson)} of gear each, fuel and fitted items. The shop rates this hull for up to ${format.mass(ratings.load)}.`,
-    'masses',
     'rating',
   );
 }

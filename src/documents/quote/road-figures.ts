@@ -1,6 +1,7 @@
-import type { CustomerFigures, CustomerTrailer } from '../../figures/index.ts';
+import { type CustomerFigures, type CustomerTrailer, isNotComputed } from '../../figures/index.ts';
 import { formatterOf, kilograms } from '../../units/index.ts';
 import { brakeWords } from '../sections/brake-words.ts';
+import { figureOf } from '../sections/fact-words.ts';
 import { found, type FoundFigure } from '../sections/method-notes.ts';
 
 /** What a customer who tows or carries the boat asks: mass on the ball, length, brakes, the roof. */
@@ -23,29 +24,28 @@ function roofFigure({ build, tow }: CustomerFigures): readonly FoundFigure[] {
   ];
 }
 
-function trailerFigures({ build, tow }: CustomerFigures): readonly FoundFigure[] {
+function trailerFigures({ build, facts, tow }: CustomerFigures): readonly FoundFigure[] {
   const { trailer } = tow;
   if (!trailer) return [];
   const format = formatterOf(build.yard);
-  const { ball, length, widest } = trailer;
+  const { ball, widest } = trailer;
+  const { onBall, length } = facts.tow;
   return [
-    ...('notComputed' in ball
+    ...('notComputed' in ball || !onBall
       ? []
       : [
-          found(
-            'Mass on the tow ball',
-            format.mass(ball.onBall),
+          figureOf(
+            onBall,
+            format,
             `${format.percent(ball.share, 0)} of the mass to tow, with fuel and loose gear aboard; weighed at handover. ${vehicleWords(trailer)}`,
-            'ballLoad',
           ),
         ]),
-    ...(typeof length === 'number'
+    ...(length && !isNotComputed(length.says)
       ? [
-          found(
-            'Overall length when towed',
-            format.length(length),
+          figureOf(
+            length,
+            format,
             `From the tow ball to the very back; ${format.length(widest)} wide. ${brakeWords(trailer)}`,
-            'roadRules',
           ),
         ]
       : []),

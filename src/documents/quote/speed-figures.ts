@@ -1,20 +1,22 @@
-import { type CustomerFigures, reserveOf } from '../../figures/index.ts';
-import { type Formatter, formatterOf, known } from '../../units/index.ts';
+import { type CustomerFigures, type Fact, isNotComputed, reserveOf } from '../../figures/index.ts';
+import { type Formatter, formatterOf } from '../../units/index.ts';
 import { found, type FoundFigure } from '../sections/method-notes.ts';
-import { bandText } from '../sections/words.ts';
+import { figureOf, sayFact } from '../sections/fact-words.ts';
 
 type Loading = CustomerFigures['drive']['loadings'][number];
 
 /** How fast it goes as ordered; nothing where the method does not apply. */
-export function speedFigure({ build, drive }: CustomerFigures): readonly FoundFigure[] {
+export function speedFigure({ build, drive, facts }: CustomerFigures): readonly FoundFigure[] {
   const { outboard, order } = build;
   if (!outboard) return [];
   const format = formatterOf(build.yard);
   const of = (name: Loading['name']) => drive.loadings.find((one) => one.name === name);
   const [light, loaded] = [of('light'), of('loaded')];
   if (!loaded?.applies) return [];
-  const also = (words: string, one: Loading | undefined): readonly string[] =>
-    one && !('notComputed' in one.speed) ? [`${words} ${bandText(one.speed.speed, format)}.`] : [];
+  const also = (words: string, name: Loading['name']): readonly string[] => {
+    const speed = facts.loadings[name]?.speed;
+    return speed && !isNotComputed(speed.says) ? [`${words} ${sayFact(speed, format)}.`] : [];
+  };
   const people = order.boat.people === 1 ? 'one person' : `${order.boat.people} people`;
   const isAlone = light && light.loading.people < loaded.loading.people;
   const { speed } = loaded;
@@ -23,13 +25,13 @@ export function speedFigure({ build, drive }: CustomerFigures): readonly FoundFi
     ...('notComputed' in speed
       ? ['Will not plane with this load; the speed below planing is not computed.']
       : [secondEstimate(speed, format), ...outsideWords(speed)]),
-    ...(isAlone ? also('With one person', light) : []),
-    ...also('With the water of the ballast tank', of('loaded with ballast')),
+    ...(isAlone ? also('With one person', 'light') : []),
+    ...also('With the water of the ballast tank', 'loaded with ballast'),
   ];
-  const isPlaning = !('notComputed' in speed);
-  const value = isPlaning ? bandText(speed.speed, format) : 'will not plane';
-  const methods = isPlaning ? (['planing', 'crouch'] as const) : (['planing'] as const);
-  return [found('Speed, estimated', value, note.join(' '), ...methods)];
+  const told = facts.loadings.loaded?.speed;
+  if ('notComputed' in speed || !told)
+    return [found('Speed, estimated', 'will not plane', note.join(' '), 'planing')];
+  return [figureOf(told, format, note.join(' '), 'crouch')];
 }
 
 type Planing = Exclude<Loading['speed'], { readonly notComputed: string }>;
@@ -44,23 +46,23 @@ function outsideWords({ state }: Planing): readonly string[] {
 }
 
 /** How far it goes on the fuel ordered; nothing where it was not computed. */
-export function rangeFigure({ build, drive }: CustomerFigures): readonly FoundFigure[] {
+export function rangeFigure({ build, facts: { uses } }: CustomerFigures): readonly FoundFigure[] {
   const format = formatterOf(build.yard);
-  const at = (name: string) => drive.fuel.find((one) => one.name === name);
-  const [cruise, full] = [at('cruise'), at('full throttle')];
-  if (!cruise || typeof cruise.range === 'object' || typeof cruise.speed === 'object') return [];
+  const { cruise, 'full throttle': full } = uses;
+  if (!cruise || isNotComputed(cruise.range.says) || isNotComputed(cruise.speed.says)) return [];
+  const say = (fact: Fact): string => sayFact(fact, format);
   const fuel = build.order.fuel === undefined ? '' : format.volume(build.order.fuel);
   const reserve = format.percent(reserveOf(build), 0);
   const fast =
-    full && typeof full.range === 'number'
-      ? ` At full throttle ${known(full.flow, format.flow)} and ${format.distance(full.range)}.`
+    full && !isNotComputed(full.range.says)
+      ? ` At full throttle ${say(full.fuel)} and ${say(full.range)}.`
       : '';
+  const units = format.system === 'us' ? 'statute miles (mi)' : 'nautical miles (nmi)';
   return [
-    found(
-      'Range, estimated',
-      format.distance(cruise.range),
-      `In ${format.system === 'us' ? 'statute miles (mi)' : 'nautical miles (nmi)'}, at ${format.speed(cruise.speed)} on ${fuel}, about ${known(cruise.flow, format.flow)}, with ${reserve} of the fuel kept back; no wind, no current.${fast} Not for planning a passage until measured.`,
-      'fuel',
+    figureOf(
+      cruise.range,
+      format,
+      `In ${units}, at ${say(cruise.speed)} on ${fuel}, about ${say(cruise.fuel)}, with ${reserve} of the fuel kept back; no wind, no current.${fast} Not for planning a passage until measured.`,
     ),
   ];
 }

@@ -2,6 +2,7 @@ import { conditionOf, type CustomerFigures } from '../../figures/index.ts';
 import { type Formatter, formatterOf } from '../../units/index.ts';
 import { ballastSentences } from './float-ballast-words.ts';
 import { conditionSentence, offsetSentence, placeWords } from './float-words.ts';
+import { figureOf } from './fact-words.ts';
 import { found, type FoundFigure } from './method-notes.ts';
 
 /** Draught, freeboard and how it sits, for the quote; nothing when it was not computed afloat. */
@@ -11,20 +12,19 @@ export function floatKeyFigures(
 ): readonly FoundFigure[] {
   const afloat = figures.float?.afloat;
   const state = afloat && conditionOf(afloat, 'fully loaded')?.state;
-  if (!afloat || !state) return [];
+  const { draught, freeboard } = figures.facts.afloat;
+  if (!afloat || !state || !draught || !freeboard) return [];
   const { lowest } = state.freeboards;
   return [
-    found(
-      '{Draught}, fully loaded',
-      format.dimension(afloat.deepest ?? state.draughtAft),
+    figureOf(
+      draught,
+      format,
       'How deep the hull reaches into the water, without the outboard’s leg.',
-      'hydrostatics',
     ),
-    found(
-      'Freeboard, fully loaded',
-      format.dimension(lowest.freeboard),
+    figureOf(
+      freeboard,
+      format,
       `Height above the water of the lowest place where water could come in: ${placeWords(lowest.name)}.`,
-      'hydrostatics',
     ),
     found(
       'Trim, fully loaded',

@@ -3,13 +3,14 @@ import { type Afloat, conditionOf, type Figures } from '../../figures/index.ts';
 import { DEGREE, formatterOf, metres, QUANTITIES } from '../../units/index.ts';
 import { hullShape, outboardShape } from './drawing-input.ts';
 import { conditionName, surfaceAt } from './float-words.ts';
-import { pictureOf } from './picture.ts';
-import type { Section } from './section.ts';
-
-type Captioned = Section['pictures'][number];
+import { type CaptionedPicture, pictureOf } from './picture.ts';
 
 /** The surface of the water on her profile: nobody aboard, fully loaded, everyone aft. */
-export function waterlinesPicture(figures: Figures, afloat: Afloat, fontCss: string): Captioned {
+export function waterlinesPicture(
+  figures: Figures,
+  afloat: Afloat,
+  fontCss: string,
+): CaptionedPicture {
   const { build } = figures;
   const format = formatterOf(build.yard);
   const empty = build.outboard ? 'with engine' : 'light';
@@ -40,7 +41,7 @@ export function heeledPicture(
   figures: Figures,
   afloat: Afloat | undefined,
   fontCss: string,
-): Captioned {
+): CaptionedPicture {
   const hull = hullShape(figures.build);
   const waters = afloat ? crossWaters(figures, afloat) : [];
   const water =
@@ -58,7 +59,7 @@ export function rightingPicture(
   figures: Figures,
   afloat: Afloat,
   fontCss: string,
-): readonly Captioned[] {
+): readonly CaptionedPicture[] {
   const { curve, offset } = afloat;
   const { build } = figures;
   if (!curve) return [];

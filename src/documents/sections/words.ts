@@ -1,13 +1,9 @@
 import { formatMoney, isNegative, type Money } from '../../money/index.ts';
-import type { CustomerBuild, Differences, SpeedBand } from '../../figures/index.ts';
-import {
-  type Formatter,
-  type Kilograms,
-  kilograms,
-  metres,
-  NO_BREAK,
-  UNIT_KINDS,
-} from '../../units/index.ts';
+import type { CustomerBuild, SpeedBand } from '../../figures/index.ts';
+import { type Formatter, kilograms, metres, NO_BREAK, UNIT_KINDS } from '../../units/index.ts';
+
+/** How grave a finding is. */
+export const SEVERITY_WORDS = { error: 'Error', warning: 'Warning', note: 'Note' } as const;
 
 /** The model, with the boat's own name when she has one. */
 export function boatName({ hull, order }: Pick<CustomerBuild, 'hull' | 'order'>): string {
@@ -55,11 +51,6 @@ export function signedMoney(change: Money, locale: string): string {
 export const signedSize = (change: number, size: string): string =>
   `${change < 0 ? '−' : '+'}${size}`;
 
-/** "+12 kg" or "−12 kg": a change of mass. */
-export function signedMass(change: Kilograms, format: Formatter): string {
-  return signedSize(change, format.mass(kilograms(Math.abs(change))));
-}
-
 /** With a capital letter. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
@@ -73,21 +64,4 @@ export function marginText(value: number, unit: string, format: Formatter): stri
   if (unit === 'm') return format.dimension(metres(value));
   if (unit === 'W') return format.finePower(value);
   return unit === '°' ? format.angle(value * UNIT_KINDS.angle.deg) : format.percent(value, 1);
-}
-
-/** What is said of a change too small to print. */
-export const NO_CHANGE = 'no change';
-
-/** Changes under this are not told, in knots. */
-const MIN_KNOTS = 0.05;
-
-/** "+1.9 kn", "no change"; the speed itself where the order's own is not known, as of a boat that did not plane. */
-export function speedChange(
-  { speed, speedThen }: Pick<Differences, 'speed' | 'speedThen'>,
-  format: Formatter,
-): string {
-  if (speed === undefined)
-    return speedThen === undefined ? 'not computed' : `about ${format.roundSpeed(speedThen)}`;
-  if (Math.abs(speed / UNIT_KINDS.speed.kn) < MIN_KNOTS) return NO_CHANGE;
-  return signedSize(speed, format.speed(Math.abs(speed)));
 }

@@ -3,10 +3,11 @@ import { type Account, priceChange } from '../../issued/index.ts';
 import { formatMoney, type Money } from '../../money/index.ts';
 import { addDays, formatterOf, formatDate, type IsoDate } from '../../units/index.ts';
 import { bareTable, type Block, type Field, part, type Part, row, words } from '../blocks/block.ts';
+import { changeText } from '../sections/fact-words.ts';
 import { type Letter, letterHead } from '../blocks/letter.ts';
 import { SUM_COLUMNS } from '../quote/price.ts';
 import { changeCautions } from '../sections/told.ts';
-import { boatName, sentence, signedMass, signedMoney } from '../sections/words.ts';
+import { boatName, sentence, signedMoney } from '../sections/words.ts';
 
 interface Varied {
   /** The boat as quoted. */
@@ -69,7 +70,6 @@ function effectsOf(one: CustomerVariation, quoted: CustomerFigures): readonly Fi
   const { yard } = quoted.build;
   const { variation, differences } = one;
   const change = priceChange(one, quoted);
-  const mass = differences?.massOnTrailer;
   return [
     { label: 'Asked for', value: formatDate(variation.asked, yard.locale) },
     {
@@ -78,10 +78,7 @@ function effectsOf(one: CustomerVariation, quoted: CustomerFigures): readonly Fi
         ? signedMoney(change, yard.locale)
         : 'not computed: it cannot be built like this',
     },
-    {
-      label: 'Mass',
-      value: mass === undefined ? 'not computed' : signedMass(mass, formatterOf(yard)),
-    },
+    { label: 'Mass', value: changeText(differences?.massOnTrailer, formatterOf(yard)) },
     { label: 'Promised date', value: daysText(variation.days) },
   ];
 }

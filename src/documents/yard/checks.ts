@@ -1,78 +1,77 @@
-import { type Audience, type CodeFacts, FINDING_CODES } from '../../findings/index.ts';
+import { type CodeFacts, FINDING_CODES } from '../../findings/index.ts';
 import type { Yard } from '../../schema/index.ts';
 import type { Check } from '../../verify/index.ts';
-import { pageHead, type PageHead } from '../sections/head.ts';
-
-export interface CheckRow {
-  readonly name: string;
-  readonly source: string;
-  readonly published: string;
-  readonly ours: string;
-  readonly unit: string;
-  readonly error: string;
-  readonly tolerance: string;
-  readonly result: string;
-  readonly pass: boolean;
-}
-
-export interface ChecksView {
-  readonly document: PageHead;
-  readonly summary: string;
-  readonly areas: readonly { readonly area: string; readonly rows: readonly CheckRow[] }[];
-  readonly codes: readonly {
-    readonly code: string;
-    readonly severity: string;
-    readonly audience: Audience;
-    /** "safety" where a person could be hurt; else empty. */
-    readonly safety: string;
-    readonly means: string;
-    readonly remedy: string;
-  }[];
-}
+import { captioned, column, heads, type Row, row, section } from '../blocks/block.ts';
+import type { YardPage } from '../blocks/page.ts';
+import { pageHead } from '../sections/head.ts';
+import { capital } from '../sections/words.ts';
 
 /** Why to trust a figure: every check against the published world, and every finding that a check can raise. */
-export function checksView(checks: readonly Check[], yard: Yard): ChecksView {
+export function checksView(checks: readonly Check[], yard: Yard): YardPage {
   const areas = [...new Set(checks.map(({ area }) => area))];
   const passed = checks.filter(({ pass }) => pass).length;
+  const heading = 'Checks against published values';
   return {
-    document: pageHead(
-      yard,
-      'Checks against published values',
-      'What the computations were held against',
-    ),
-    summary: `${passed} of ${checks.length} checks pass.`,
-    areas: areas.map((area) => ({
-      area,
-      rows: checks.filter((check) => check.area === area).map(checkRow),
-    })),
-    codes: Object.entries<CodeFacts>(FINDING_CODES).map(
-      ([code, { severity, audience, safety, means, remedy }]) => ({
-        code,
-        severity,
-        audience,
-        safety: safety === true ? 'safety' : '',
-        means,
-        remedy,
+    document: pageHead(yard, heading, 'What the computations were held against'),
+    heading,
+    lead: `${passed} of ${checks.length} checks pass. Each row holds a computation of this program against a value that somebody else published, or that is exact.`,
+    links: [
+      { text: 'All orders', page: 'index.html' },
+      { text: 'How figures are found, and what is not computed', page: 'methods.html' },
+      { text: 'Fields of all files', page: 'fields.html' },
+    ],
+    hasContents: true,
+    parts: [
+      ...areas.map((area, index) => {
+        const rows = checks.filter((check) => check.area === area).map(checkRow);
+        const heard = capital(area);
+        return section(`area-${index + 1}`, heard, captioned(heard, COLUMNS, rows));
       }),
-    ),
+      section('codes', CODES, captioned(CODES, CODE_COLUMNS, codeRows())),
+    ],
   };
 }
 
-function checkRow(check: Check): CheckRow {
-  return {
-    name: check.name,
-    source: check.source,
-    published: plain(check.published),
-    ours: plain(check.ours),
-    unit: check.unit,
-    error: check.error === 0 ? '0' : check.error.toExponential(1),
-    tolerance: check.tolerance === 0 ? 'exact' : check.tolerance.toExponential(1),
-    result: check.pass ? 'pass' : 'fails',
-    pass: check.pass,
-  };
+const COLUMNS = [
+  ...heads('text', 'Case', 'Source'),
+  ...heads('num', 'Published', 'Ours'),
+  column('text', 'Unit'),
+  ...heads('num', 'Error', 'Tolerance'),
+  column('text', 'Result'),
+];
+
+function checkRow({ name, source, published, ours, unit, error, tolerance, pass }: Check): Row {
+  return row(
+    pass ? 'plain' : 'flag',
+    name,
+    source,
+    plain(published),
+    plain(ours),
+    unit,
+    error === 0 ? '0' : error.toExponential(1),
+    tolerance === 0 ? 'exact' : tolerance.toExponential(1),
+    pass ? 'pass' : 'fails',
+  );
 }
 
 /** Up to ten significant digits, without an exponent where that can be read. */
 function plain(value: number): string {
   return Number.isFinite(value) ? String(Number(value.toPrecision(10))) : 'not computed';
 }
+
+const CODES = 'What the checks can find';
+const CODE_COLUMNS = heads(
+  'text',
+  'Code',
+  'Severity',
+  'Who sees it',
+  'Safety',
+  'What it means',
+  'How to fix it',
+);
+
+const codeRows = (): readonly Row[] =>
+  Object.entries<CodeFacts>(FINDING_CODES).map(
+    ([code, { severity, audience, safety, means, remedy }]) =>
+      row('plain', code, severity, audience, safety === true ? 'safety' : '', means, remedy),
+  );

@@ -1,14 +1,14 @@
 import { type Method, METHODS_BY_SUBJECT, type MethodSubject } from '../../figures/index.ts';
 import { pageHead } from '../sections/head.ts';
 import type { Yard } from '../../schema/index.ts';
-import { plainRow, type Section, section, textColumn } from '../sections/section.ts';
+import { type Part, captioned, column, row, section, sentences } from '../blocks/block.ts';
 import { NOT_COMPUTED } from './not-computed.ts';
-import type { SectionsView } from './plan-page.ts';
+import type { YardPage } from '../blocks/page.ts';
 
 const isSubject = (id: string): id is MethodSubject => Object.hasOwn(METHODS_BY_SUBJECT, id);
 
 /** How every figure is found, by subject, and what is not computed. */
-export function methodsView(yard: Yard): SectionsView {
+export function methodsView(yard: Yard): YardPage {
   const heading = 'How figures are found, and what is not computed';
   const subjects = Object.keys(METHODS_BY_SUBJECT).filter(isSubject);
   return {
@@ -22,9 +22,9 @@ export function methodsView(yard: Yard): SectionsView {
     links: [
       { text: 'All orders', page: 'index.html' },
       { text: 'Checks against published values', page: 'checks.html' },
-      ...subjects.map((id) => ({ text: NOT_COMPUTED[id].heading, page: `#${id}` })),
     ],
-    sections: subjects.map(subjectSection),
+    hasContents: true,
+    parts: subjects.map(subjectSection),
   };
 }
 
@@ -36,18 +36,18 @@ const COLUMNS: readonly (readonly [heading: string, part: keyof Method])[] = [
   ['How to confirm', 'verify'],
 ];
 
-function subjectSection(id: MethodSubject): Section {
+function subjectSection(id: MethodSubject): Part {
   const { heading, limits } = NOT_COMPUTED[id];
   const methods: readonly Method[] = Object.values(METHODS_BY_SUBJECT[id]);
   const columns = COLUMNS.filter(([, part]) => methods.some((method) => method[part] !== ''));
-  return section(id, heading, {
-    words: limits,
-    tables: [
-      {
-        caption: `${heading}: methods`,
-        columns: columns.map(([text]) => textColumn(text)),
-        rows: methods.map((method) => plainRow(...columns.map(([, part]) => method[part]))),
-      },
-    ],
-  });
+  return section(
+    id,
+    heading,
+    ...sentences(limits),
+    captioned(
+      `${heading}: methods`,
+      columns.map(([text]) => column('text', text)),
+      methods.map((method) => row('plain', ...columns.map(([, part]) => method[part]))),
+    ),
+  );
 }

@@ -1,19 +1,20 @@
 import type { Offer, OrderDays, Overview, ShopPlan } from '../../plan/index.ts';
 import type { Yard } from '../../schema/index.ts';
 import { formatterOf, formatDate, type IsoDate, type NotComputed } from '../../units/index.ts';
-import { pageHead, type PageHead } from '../sections/head.ts';
+import { pageHead } from '../sections/head.ts';
 import { type CaptionedPicture, pictureOf } from '../sections/picture.ts';
+import type { YardPage } from '../blocks/page.ts';
 import { drawPlan } from './plan-drawing.ts';
-import { flagRow, plainRow, type Section, section, textColumn } from '../sections/section.ts';
-
-/** A page of the yard across all orders. */
-export interface SectionsView {
-  readonly document: PageHead;
-  readonly heading: string;
-  readonly lead: string;
-  readonly links: readonly { readonly text: string; readonly page: string }[];
-  readonly sections: readonly Section[];
-}
+import {
+  type Part,
+  captioned,
+  heads,
+  picture,
+  row,
+  section,
+  sentences,
+  smallPrint,
+} from '../blocks/block.ts';
 
 interface PlanPageInput {
   readonly plan: ShopPlan | NotComputed;
@@ -30,7 +31,7 @@ const METHOD = [
 ];
 
 /** When each order is built and what holds it up: the drawing, the dates, and what could be promised next. */
-export function planPageView({ plan, overview, yard, fontCss }: PlanPageInput): SectionsView {
+export function planPageView({ plan, overview, yard, fontCss }: PlanPageInput): YardPage {
   const head = {
     document: pageHead(
       yard,
@@ -43,22 +44,23 @@ export function planPageView({ plan, overview, yard, fontCss }: PlanPageInput): 
       { text: 'All orders', page: 'index.html' },
       { text: 'Purchases', page: 'purchases.html' },
     ],
+    hasContents: false,
   };
   if ('notComputed' in plan) {
     const words = [`not computed: ${plan.notComputed}`];
-    return { ...head, sections: [section('orders', 'Orders', { words })] };
+    return { ...head, parts: [section('orders', 'Orders', ...sentences(words))] };
   }
   const boats = boatsOf(overview);
   const chart = planChart(plan, overview, yard, fontCss);
   return {
     ...head,
-    sections: [
-      ...(chart ? [section('chart', 'At a glance', { pictures: [chart] })] : []),
+    parts: [
+      ...(chart ? [section('chart', 'At a glance', ...[chart].map(picture))] : []),
       plan.orders.length > 0
         ? ordersSection(plan, boats, yard)
-        : section('orders', 'Accepted orders', { words: ['No order is accepted.'] }),
+        : section('orders', 'Accepted orders', 'No order is accepted.'),
       offersSection(plan, boats, yard),
-      section('method', 'How it is made', { notes: METHOD }),
+      section('method', 'How it is made', ...smallPrint(METHOD)),
     ],
   };
 }
@@ -71,8 +73,8 @@ export function planChart(
   fontCss: string,
 ): CaptionedPicture | undefined {
   if (plan.orders.length === 0 && plan.offers.length === 0) return undefined;
-  const picture = pictureOf(drawPlan(plan, boatsOf(overview), yard.locale, fontCss));
-  return { ...picture, caption: CAPTION };
+  const drawn = pictureOf(drawPlan(plan, boatsOf(overview), yard.locale, fontCss));
+  return { ...drawn, caption: CAPTION };
 }
 
 const CAPTION =
@@ -92,37 +94,32 @@ function ordersSection(
   { orders, plan }: ShopPlan,
   boats: ReadonlyMap<string, string>,
   yard: Yard,
-): Section {
+): Part {
   const day = (date: IsoDate | undefined): string =>
     date === undefined ? '' : formatDate(date, yard.locale);
-  return section('orders', 'Accepted orders', {
-    tables: [
-      {
-        caption: 'What is left to build',
-        columns: [
-          'Order',
-          'Boat',
-          'From',
-          'Planned finish',
-          'Promised',
-          'In time',
-          'Waits for',
-        ].map(textColumn),
-        rows: orders.map((one) =>
-          ((one.daysLate ?? 0) > 0 ? flagRow : plainRow)(
-            one.number,
-            boats.get(one.number) ?? '',
-            day(one.starts),
-            day(one.ends),
-            day(one.promised),
-            timeliness(one, yard),
-            one.binds === '' ? 'nothing but its own work' : one.binds,
-          ),
+  return section(
+    'orders',
+    'Accepted orders',
+    captioned(
+      'What is left to build',
+      heads('text', 'Order', 'Boat', 'From', 'Planned finish', 'Promised', 'In time', 'Waits for'),
+      orders.map((one) =>
+        row(
+          (one.daysLate ?? 0) > 0 ? 'flag' : 'plain',
+          one.number,
+          boats.get(one.number) ?? '',
+          day(one.starts),
+          day(one.ends),
+          day(one.promised),
+          timeliness(one, yard),
+          one.binds === '' ? 'nothing but its own work' : one.binds,
         ),
-      },
-    ],
-    notes: plan.refused.map(({ order, reason }) => `${order.number} cannot be planned: ${reason}.`),
-  });
+      ),
+    ),
+    ...smallPrint(
+      plan.refused.map(({ order, reason }) => `${order.number} cannot be planned: ${reason}.`),
+    ),
+  );
 }
 
 /** "17 days late", "36 days to spare", "on the day"; empty without a promise. */
@@ -135,31 +132,24 @@ export function timeliness({ daysLate }: Pick<OrderDays, 'daysLate'>, yard: Yard
   return daysLate > 0 ? `${days} late` : `${days} to spare`;
 }
 
-function offersSection(
-  { offers }: ShopPlan,
-  boats: ReadonlyMap<string, string>,
-  yard: Yard,
-): Section {
+function offersSection({ offers }: ShopPlan, boats: ReadonlyMap<string, string>, yard: Yard): Part {
   const days = formatterOf(yard).number(yard.daysInHand, 0);
-  return section('offers', 'What date can we promise?', {
-    words: [
-      offers.length === 0
-        ? 'No order waits for a promise.'
-        : `Each by itself, if it were accepted today, beside the accepted orders as they are planned, with ${days} days in hand.`,
-    ],
-    tables:
-      offers.length === 0
-        ? []
-        : [
-            {
-              caption: 'Enquiries and quotes',
-              columns: ['Order', 'Boat', 'Planned finish', 'Can be promised', 'Waits for'].map(
-                textColumn,
-              ),
-              rows: offers.map((offer) => plainRow(...offerCells(offer, boats, yard))),
-            },
-          ],
-  });
+  return section(
+    'offers',
+    'What date can we promise?',
+    offers.length === 0
+      ? 'No order waits for a promise.'
+      : `Each by itself, if it were accepted today, beside the accepted orders as they are planned, with ${days} days in hand.`,
+    ...(offers.length === 0
+      ? []
+      : [
+          captioned(
+            'Enquiries and quotes',
+            heads('text', 'Order', 'Boat', 'Planned finish', 'Can be promised', 'Waits for'),
+            offers.map((offer) => row('plain', ...offerCells(offer, boats, yard))),
+          ),
+        ]),
+  );
 }
 
 function offerCells(

@@ -14,15 +14,8 @@ import {
 } from '../../units/index.ts';
 import { type Bought, boughtLines, partsByCode } from './bought-lines.ts';
 import { csvText } from './csv.ts';
-import type { SectionsView } from './plan-page.ts';
-import {
-  figureColumn,
-  flagRow,
-  plainRow,
-  type Section,
-  section,
-  textColumn,
-} from '../sections/section.ts';
+import type { YardPage } from '../blocks/page.ts';
+import { type Part, captioned, column, row, section, sentences, heads } from '../blocks/block.ts';
 
 interface PurchasesInput {
   readonly plan: ShopPlan | NotComputed;
@@ -46,7 +39,7 @@ const COLUMNS = [
 ] as const;
 
 /** What is still to be ordered for the accepted orders, by supplier, the most urgent first. */
-export function purchasesView({ plan, overview, yard }: PurchasesInput): SectionsView {
+export function purchasesView({ plan, overview, yard }: PurchasesInput): YardPage {
   const head = {
     document: pageHead(
       yard,
@@ -60,17 +53,18 @@ export function purchasesView({ plan, overview, yard }: PurchasesInput): Section
       { text: 'Plan', page: 'plan.html' },
       { text: 'The same as CSV', page: 'purchases.csv' },
     ],
+    hasContents: false,
   };
   if ('notComputed' in plan) {
     const words = [`not computed: ${plan.notComputed}`];
-    return { ...head, sections: [section('purchases', 'Purchases', { words })] };
+    return { ...head, parts: [section('purchases', 'Purchases', ...sentences(words))] };
   }
   const parts = partsByCode(overview);
   const lists = plan.purchases.map((list) => supplierSection(list, parts, plan, yard));
-  const nothing = section('purchases', 'Purchases', { words: ['Nothing is left to order.'] });
+  const nothing = section('purchases', 'Purchases', 'Nothing is left to order.');
   return {
     ...head,
-    sections: [...(lists.length > 0 ? lists : [nothing]), ...shelfSection(plan, parts, yard)],
+    parts: [...(lists.length > 0 ? lists : [nothing]), ...shelfSection(plan, parts, yard)],
   };
 }
 
@@ -79,37 +73,34 @@ function shelfSection(
   { shelf }: ShopPlan,
   parts: ReadonlyMap<string, BuildPart>,
   yard: Yard,
-): readonly Section[] {
+): readonly Part[] {
   if (!shelf || shelf.taken.length === 0) return [];
   const day = (date: IsoDate): string => formatDate(date, yard.locale);
   return [
-    section('shelf', 'From stock', {
-      words: [
-        `As counted on ${day(shelf.counted)}: the stage that starts first takes first; what it takes is neither bought nor waited for.`,
-      ],
-      tables: [
-        {
-          caption: 'Taken from stock',
-          columns: [
-            textColumn('Code'),
-            textColumn('Part'),
-            figureColumn('Quantity'),
-            textColumn('From'),
-            textColumn('For'),
-          ],
-          rows: shelf.taken.map(({ code, quantity, needBy, orders }) => {
-            const part = parts.get(code);
-            return plainRow(
-              code,
-              part?.description ?? '',
-              `${amountText(quantity, yard)} ${partUnitText(part?.unit ?? 'each')}`.trim(),
-              day(needBy),
-              orders.join(', '),
-            );
-          }),
-        },
-      ],
-    }),
+    section(
+      'shelf',
+      'From stock',
+      `As counted on ${day(shelf.counted)}: the stage that starts first takes first; what it takes is neither bought nor waited for.`,
+      captioned(
+        'Taken from stock',
+        [
+          ...heads('text', 'Code', 'Part'),
+          column('num', 'Quantity'),
+          ...heads('text', 'From', 'For'),
+        ],
+        shelf.taken.map(({ code, quantity, needBy, orders }) => {
+          const part = parts.get(code);
+          return row(
+            'plain',
+            code,
+            part?.description ?? '',
+            `${amountText(quantity, yard)} ${partUnitText(part?.unit ?? 'each')}`.trim(),
+            day(needBy),
+            orders.join(', '),
+          );
+        }),
+      ),
+    ),
   ];
 }
 
@@ -148,7 +139,7 @@ function supplierSection(
   parts: ReadonlyMap<string, BuildPart>,
   plan: ShopPlan,
   yard: Yard,
-): Section {
+): Part {
   const { supplier } = list;
   const facts = yard.suppliers[supplier];
   const name = facts?.name ?? (supplier === NO_SUPPLIER ? 'One-off items' : supplier);
@@ -160,38 +151,37 @@ function supplierSection(
     if (!inPacks) return [];
     return [packs === undefined || !part?.pack ? '' : packsText(packs, part, amount(part.pack))];
   };
-  return section(`from-${supplier}`, name, {
-    words: [
-      facts
-        ? `${format.number(facts.leadDays, 0)} days from order to delivery.`
-        : 'No supplier is named in the order; its days to deliver are those of the order.',
-    ],
-    tables: [
-      {
-        caption: `To order from ${name}`,
-        columns: [
-          textColumn('Code'),
-          textColumn('Part'),
-          figureColumn('Quantity'),
-          ...(inPacks ? [textColumn('Packs')] : []),
-          textColumn('Order by'),
-          textColumn('Needed'),
-          textColumn('For'),
-        ],
-        rows: lines.map((bought) =>
-          (bought.now ? flagRow : plainRow)(
-            bought.line.code,
-            bought.part?.description ?? bought.line.name ?? '',
-            `${amount(bought.quantity)} ${partUnitText(bought.part?.unit ?? 'each')}`.trim(),
-            ...packsCell(bought),
-            `${formatDate(bought.line.orderBy, yard.locale)}${bought.now ? ': now' : ''}`,
-            formatDate(bought.line.needBy, yard.locale),
-            bought.line.orders.join(', '),
-          ),
+  return section(
+    `from-${supplier}`,
+    name,
+    facts
+      ? `${format.number(facts.leadDays, 0)} days from order to delivery.`
+      : 'No supplier is named in the order; its days to deliver are those of the order.',
+    captioned(
+      `To order from ${name}`,
+      [
+        column('text', 'Code'),
+        column('text', 'Part'),
+        column('num', 'Quantity'),
+        ...(inPacks ? [column('text', 'Packs')] : []),
+        column('text', 'Order by'),
+        column('text', 'Needed'),
+        column('text', 'For'),
+      ],
+      lines.map((bought) =>
+        row(
+          bought.now ? 'flag' : 'plain',
+          bought.line.code,
+          bought.part?.description ?? bought.line.name ?? '',
+          `${amount(bought.quantity)} ${partUnitText(bought.part?.unit ?? 'each')}`.trim(),
+          ...packsCell(bought),
+          `${formatDate(bought.line.orderBy, yard.locale)}${bought.now ? ': now' : ''}`,
+          formatDate(bought.line.needBy, yard.locale),
+          bought.line.orders.join(', '),
         ),
-      },
-    ],
-  });
+      ),
+    ),
+  );
 }
 
 /** "2 of 20 kg"; what the packs of an earlier line leave over is used first. */

@@ -11,76 +11,28 @@ import {
   type NotComputed,
   NO_BREAK,
 } from '../../units/index.ts';
-import { pageHead, type PageHead } from '../sections/head.ts';
-import type { CaptionedPicture } from '../sections/picture.ts';
+import {
+  type Block,
+  captioned,
+  type FullCell,
+  heads,
+  type Link,
+  type Part,
+  part,
+  picture,
+  type Row,
+  row,
+  section,
+  under,
+  words,
+} from '../blocks/block.ts';
+import type { YardPage } from '../blocks/page.ts';
+import { pageHead } from '../sections/head.ts';
 import { boatsOf, planChart, timeliness } from './plan-page.ts';
-import { signedMoney } from '../sections/words.ts';
+import { SEVERITY_WORDS, signedMoney } from '../sections/words.ts';
 
-export interface IndexRow {
-  readonly number: string;
-  readonly status: string;
-  readonly customer: string;
-  readonly boat: string;
-  readonly driveAway: string;
-  readonly margin: string;
-  readonly mass: string;
-  readonly hours: string;
-  readonly promised: string;
-  readonly late: boolean;
-  readonly expired: boolean;
-  /** "2 errors"; empty when there are none. */
-  readonly errors: string;
-  /** "1 warning, 2 notes"; empty when there are none. */
-  readonly remarks: string;
-  readonly documents: readonly {
-    readonly name: string;
-    readonly page: string;
-    /** Empty when no PDFs are made. */
-    readonly pdf: string;
-  }[];
-  /** The yard's page of the order; empty when the order has no figures. */
-  readonly page: string;
-  /** Every figure as data; empty when the order has none. */
-  readonly figures: string;
-  /** The quote that was sent last, and what became of its price; empty when none was. */
-  readonly issued: string;
-}
-
-/** One order in the plan. */
-export interface IndexPlanRow {
-  readonly number: string;
-  readonly boat: string;
-  readonly planned: string;
-  readonly promised: string;
-  /** "17 days late", "36 days to spare"; empty without a promise. */
-  readonly inTime: string;
-  readonly late: boolean;
-  readonly waits: string;
-}
-
-export interface IndexView {
-  readonly document: PageHead;
-  readonly shop: string;
-  readonly today: string;
-  readonly rows: readonly IndexRow[];
-  /** Orders that are being built, the first to finish first. */
-  readonly plan: readonly IndexPlanRow[];
-  /** The plan drawn; undefined when there is nothing to draw. */
-  readonly chart: CaptionedPicture | undefined;
-  readonly totals: readonly {
-    readonly status: string;
-    readonly count: number;
-    readonly driveAway: string;
-  }[];
-  readonly findings: readonly {
-    readonly heading: string;
-    readonly lines: readonly FindingLine[];
-  }[];
-  readonly unread: readonly string[];
-}
-
-/** The documents of each order, by its number, as the index links to them. */
-export type IndexLinks = ReadonlyMap<string, IndexRow['documents']>;
+/** Links to the documents of each order, by its number. */
+export type IndexLinks = ReadonlyMap<string, readonly Link[]>;
 
 interface IndexInput {
   readonly overview: Overview;
@@ -107,93 +59,135 @@ const STATUS_WORDS: Readonly<Record<Status, string>> = {
 };
 
 /** Every order at a glance, for the owner of the shop. */
-export function indexView({
-  overview,
-  plan,
-  fontCss,
-  yard,
-  findings,
-  sources,
-  unread,
-  documents,
-}: IndexInput): IndexView {
-  const format = formatterOf(yard);
-  const heading = (state: OrderState): string => {
-    const { number, customer } = state.entry.order.value;
-    return `${number} ${customer.name}`;
-  };
-  const inWords = (list: readonly Finding[]) => list.map((one) => findingLine(one, sources));
+export function indexView(input: IndexInput): YardPage {
+  const { overview, yard } = input;
   return {
     document: pageHead(
       yard,
       `Orders of ${yard.shop.name}`,
       'Every order with its status, price, mass and findings',
     ),
-    shop: yard.shop.name,
-    today: formatDate(overview.today, yard.locale),
-    rows: overview.orders.map((state) => row(state, yard, format, documents)),
-    plan: planRows(overview, yard),
-    chart: 'notComputed' in plan ? undefined : planChart(plan, overview, yard, fontCss),
-    totals: overview.totals
-      .toSorted((a, b) => STATUSES.indexOf(a.status) - STATUSES.indexOf(b.status))
-      .map(({ status, count, driveAway }) => ({
-        status: STATUS_WORDS[status],
-        count,
-        driveAway: driveAway ? formatMoney(driveAway, yard.locale) : 'no price',
-      })),
-    findings: [
-      { heading: 'Catalogue and files', lines: inWords(findings) },
-      ...overview.orders.map((state) => ({
-        heading: heading(state),
-        lines: inWords(state.findings),
-      })),
-    ].filter(({ lines }) => lines.length > 0),
-    unread,
+    heading: 'Orders',
+    lead: `${yard.shop.name}, ${formatDate(overview.today, yard.locale)}.`,
+    links: [
+      { text: 'How figures are found, and what is not computed', page: 'methods.html' },
+      { text: 'Checks against published values', page: 'checks.html' },
+      { text: 'Fields of all files', page: 'fields.html' },
+    ],
+    hasContents: false,
+    parts: [
+      ...part('alert', 'Order files that could not be read', ...words('list', ...input.unread)),
+      totalsPart(overview, yard),
+      ordersPart(input),
+      planPart(input),
+      ...part('findings', 'Findings', ...findingBlocks(input)),
+    ],
   };
 }
 
-function planRows(overview: Overview, yard: Yard): readonly IndexPlanRow[] {
+function totalsPart({ totals }: Overview, yard: Yard): Part {
+  const facts = totals
+    .toSorted((a, b) => STATUSES.indexOf(a.status) - STATUSES.indexOf(b.status))
+    .map(({ status, count, driveAway }) => ({
+      label: STATUS_WORDS[status],
+      value: formatterOf(yard).number(count, 0),
+      detail: driveAway ? formatMoney(driveAway, yard.locale) : 'no price',
+    }));
+  return section('totals', 'By status', { block: 'facts', style: 'totals', facts });
+}
+
+function ordersPart({ overview, yard, documents }: IndexInput): Part {
+  const columns = [
+    ...heads('text', 'Order', 'Status', 'Customer', 'Boat'),
+    ...heads('num', '{Final price}', 'Margin', 'Ready mass', 'Hours'),
+    ...heads('text', 'Promised', 'Findings', 'Documents'),
+  ];
+  const rows = overview.orders.map((state) => orderRow(state, yard, documents));
+  return section('orders', 'All orders', captioned('All orders', columns, rows));
+}
+
+function planPart({ overview, plan, yard, fontCss }: IndexInput): Part {
+  const chart = 'notComputed' in plan ? undefined : planChart(plan, overview, yard, fontCss);
+  const rows = planRows(overview, yard);
+  return section(
+    'plan',
+    'Plan',
+    ...words('plain', {
+      text: '',
+      links: [
+        { text: 'The plan by weeks, {moulds} and people', page: 'plan.html' },
+        { text: 'What must be ordered', page: 'purchases.html' },
+      ],
+    }),
+    ...(chart ? [picture(chart)] : []),
+    ...(rows.length > 0
+      ? [
+          captioned(
+            'Accepted orders',
+            heads('text', 'Order', 'Boat', 'Planned finish', 'Promised', 'In time', 'Waits for'),
+            rows,
+          ),
+        ]
+      : words('plain', 'No order is accepted.')),
+  );
+}
+
+/** Orders that are being built, the first to finish first. */
+function planRows(overview: Overview, yard: Yard): readonly Row[] {
   const boats = boatsOf(overview);
   return overview.orders
     .flatMap(({ planned }) => planned ?? [])
     .toSorted((a, b) => a.ends.localeCompare(b.ends))
-    .map((planned) => ({
-      number: planned.number,
-      boat: boats.get(planned.number) ?? '',
-      planned: formatDate(planned.ends, yard.locale),
-      promised: planned.promised === undefined ? '' : formatDate(planned.promised, yard.locale),
-      inTime: timeliness(planned, yard),
-      late: (planned.daysLate ?? 0) > 0,
-      waits: planned.binds === '' ? 'nothing but its own work' : planned.binds,
-    }));
+    .map((planned) => {
+      const inTime = timeliness(planned, yard);
+      return row(
+        'plain',
+        planned.number,
+        boats.get(planned.number) ?? '',
+        formatDate(planned.ends, yard.locale),
+        planned.promised === undefined ? '' : formatDate(planned.promised, yard.locale),
+        (planned.daysLate ?? 0) > 0 ? { text: '', flag: inTime } : inTime,
+        planned.binds === '' ? 'nothing but its own work' : planned.binds,
+      );
+    });
 }
 
-function row(state: OrderState, yard: Yard, format: Formatter, documents: IndexLinks): IndexRow {
+function orderRow(state: OrderState, yard: Yard, documents: IndexLinks): Row {
   const { order, figures } = state.entry;
   const { number, status, customer, boat, hull, dates } = order.value;
+  const format = formatterOf(yard);
   const model = figures?.build.hull.name ?? hull;
   const price = priceOf(state);
-  return {
-    number,
-    status: STATUS_WORDS[status],
-    customer: customer.name,
-    boat: boat.name === undefined ? model : `${boat.name} (${model})`,
-    driveAway: price ? formatMoney(price, yard.locale) : 'not computed: see findings',
-    margin: figures ? marginText(figures.price, state.account, format) : '',
-    mass: figures ? format.mass(figures.mass.ready.mass) : '',
-    hours: hoursText(state, format),
-    promised: dates.promised === undefined ? '' : formatDate(dates.promised, yard.locale),
-    late: state.late,
-    expired: state.expired,
-    errors: counted(state.findings, 'error'),
-    remarks: [counted(state.findings, 'warning'), counted(state.findings, 'note')]
-      .filter(Boolean)
-      .join(', '),
-    documents: documents.get(number) ?? [],
-    page: figures ? `${number}/order.html` : '',
-    figures: figures ? `${number}/figures.json` : '',
-    issued: issuedText(state, yard),
-  };
+  const errors = counted(state.findings, 'error');
+  const remarks = [counted(state.findings, 'warning'), counted(state.findings, 'note')]
+    .filter(Boolean)
+    .join(', ');
+  return row(
+    'plain',
+    figures ? { text: '', links: [{ text: number, page: `${number}/order.html` }] } : number,
+    { text: STATUS_WORDS[status], ...(state.expired && { flag: 'expired' }) },
+    customer.name,
+    boat.name === undefined ? model : `${boat.name} (${model})`,
+    {
+      text: price ? formatMoney(price, yard.locale) : 'not computed: see findings',
+      under: issuedText(state, yard),
+    },
+    figures ? marginText(figures.price, state.account, format) : '',
+    figures ? format.mass(figures.mass.ready.mass) : '',
+    hoursText(state, format),
+    {
+      text: dates.promised === undefined ? '' : formatDate(dates.promised, yard.locale),
+      ...(state.late && { flag: 'late' }),
+    },
+    errors === '' ? remarks : { text: '', flag: errors, under: remarks },
+    {
+      text: '',
+      links: [
+        ...(documents.get(number) ?? []),
+        ...(figures ? [{ text: 'Figures', page: `${number}/figures.json` }] : []),
+      ],
+    },
+  );
 }
 
 type PriceFigures = NonNullable<OrderState['entry']['figures']>['price'];
@@ -232,30 +226,30 @@ function counted(findings: readonly Finding[], severity: Finding['severity']): s
   return count === 0 ? '' : `${count}${NO_BREAK}${severity}${count === 1 ? '' : 's'}`;
 }
 
-/** A finding in words for a page of the yard. */
-interface FindingLine {
-  readonly severity: string;
-  readonly code: string;
-  readonly means: string;
-  readonly received: string;
-  readonly expected: string;
-  readonly remedy: string;
-  readonly place: string;
+function findingBlocks({ findings, overview, sources }: IndexInput): readonly Block[] {
+  const groups = [
+    { heading: 'Catalogue and files', all: findings },
+    ...overview.orders.map(({ entry: { order }, findings: all }) => ({
+      heading: `${order.value.number} ${order.value.customer.name}`,
+      all,
+    })),
+  ];
+  return groups.flatMap(({ heading, all }) =>
+    all.length === 0
+      ? []
+      : [under('', heading, ...words('findings', ...all.map((one) => findingLine(one, sources))))],
+  );
 }
-
-const SEVERITY_WORDS = { error: 'Error', warning: 'Warning', note: 'Note' } as const;
 
 /**
  * @param sources - the text of each file by its name, for line and column
  */
-function findingLine(finding: Finding, sources: ReadonlyMap<string, string>): FindingLine {
-  return {
-    severity: SEVERITY_WORDS[finding.severity],
-    code: finding.code,
-    means: FINDING_CODES[finding.code].means,
-    received: finding.received,
-    expected: finding.expected ?? '',
-    remedy: finding.remedy,
-    place: describePlace(finding.place, sources.get(finding.place.file)),
-  };
+function findingLine(
+  { code, severity, received, expected, remedy, place }: Finding,
+  sources: ReadonlyMap<string, string>,
+): FullCell {
+  const wanted = expected === undefined ? '' : ` Expected: ${expected}.`;
+  const text = `${FINDING_CODES[code].means}: ${received}.${wanted} Fix: ${remedy}.`;
+  const word = `${SEVERITY_WORDS[severity]}.`;
+  return { text, strong: word, under: describePlace(place, sources.get(place.file)) };
 }

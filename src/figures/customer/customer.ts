@@ -2,6 +2,7 @@ import { type Finding, hasErrors, seenBy } from '../../findings/index.ts';
 import type { DerivedBuild } from '../../derive/index.ts';
 import type { FiguredAlternative } from '../figure-alternatives.ts';
 import type { FiguredVariation } from '../figure-variations.ts';
+import { toldFacts } from '../told-facts.ts';
 import type { Figures } from '../types.ts';
 import {
   BANK,
@@ -40,6 +41,7 @@ export function customerFigures(figures: Figures): CustomerFigures {
   return {
     audience: 'customer',
     build: buildOf(build),
+    facts: toldFacts(figures),
     price: priceOf(figures),
     mass: only(mass, MASS),
     ...(trailerLoad && { trailerLoad }),

@@ -91,12 +91,5 @@ export const LIMITS = ['ratings', 'plate'] as const;
 export const CIRCUIT = ['name', 'current', 'hoursADay'] as const;
 export const BANK = ['rated', 'usable', 'daysOfAutonomy', 'hoursAtPeak'] as const;
 
-export const DIFFERENCES = [
-  'driveAway',
-  'massOnTrailer',
-  'people',
-  'speed',
-  'speedThen',
-  'onBall',
-] as const;
+export const DIFFERENCES = ['driveAway', 'massOnTrailer', 'people', 'speed', 'onBall'] as const;
 export const VARIATION = ['name', 'asked', 'days', 'agreed'] as const;

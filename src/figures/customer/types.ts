@@ -6,7 +6,8 @@ import type { Order, Outboard, Trailer } from '../../schema/index.ts';
 import type { NotComputed } from '../../units/index.ts';
 import type { BankFigures } from '../electrics/batteries.ts';
 import type { ElectricsFigures } from '../electrics/electrics.ts';
-import type { Differences, FiguredAlternative } from '../figure-alternatives.ts';
+import type { FiguredAlternative } from '../figure-alternatives.ts';
+import type { Differences, ToldFacts } from '../told-facts.ts';
 import type { FiguredVariation } from '../figure-variations.ts';
 import type { DriveFigures, DriveLoading } from '../performance/speed.ts';
 import type { TowFigures, TrailerFigures } from '../tow/tow.ts';
@@ -71,6 +72,8 @@ export interface CustomerFigures {
   /** Figures of the yard are none of these, whatever fields they have. */
   readonly audience: 'customer';
   readonly build: CustomerBuild;
+  /** What is stated of it, each once. */
+  readonly facts: ToldFacts;
   readonly price: CustomerPrice;
   readonly mass: Of<Figures['mass'], typeof fields.MASS>;
   readonly trailerLoad?: Some<Figures['trailerLoad']>;

@@ -32,14 +32,16 @@ type ValueOf<Told extends As> = Told extends 'money'
       ? Decimal
       : number;
 
+/** What a fact may say. Numbers are SI. */
+export type Said = Money | Decimal | number | string | NotComputed;
+
 /** One stated result, the same for every document, page and script; plain data and nothing else. */
-export interface Fact<Who extends Audience = Audience> {
+export interface Fact<Who extends Audience = Audience, Says extends Said = Said> {
   readonly key: FactKey;
   readonly label: string;
   readonly for: Who;
   readonly as: As;
-  /** Numbers are SI. */
-  readonly says: Money | Decimal | number | string | NotComputed;
+  readonly says: Says;
   /** Least and greatest, where it says the likely value of a band. */
   readonly low?: number;
   readonly high?: number;
@@ -67,7 +69,10 @@ export const factsOf =
     label: string,
     method: MethodId,
   ) =>
-  (says: ValueOf<Told> | NotComputed, { of, from = [], ...more }: More = {}): Fact<Who> => ({
+  <Says extends ValueOf<Told> | NotComputed>(
+    says: Says,
+    { of, from = [], ...more }: More = {},
+  ): Fact<Who, Says> => ({
     key: { subject, name, ...(of !== undefined && { of }) },
     label,
     for: who,

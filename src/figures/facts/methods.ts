@@ -157,6 +157,12 @@ export const METHODS_BY_SUBJECT = {
       source: 'named with each method',
       verify: BUILDER,
     }),
+    peopleByLoad: method({
+      title: 'People within the rated load',
+      how: 'The rated load less all that is aboard but people and their gear, divided by a person with gear: whole people, at most as many as the hull is rated for.',
+      source: 'the shop’s rating',
+      verify: BUILDER,
+    }),
     loadCounted: method({
       title: 'Load as ISO counts it',
       how: 'People at 75 kg with effects, tanks at 95 %, ballast water in full.',

@@ -1,5 +1,5 @@
 import { currencyCode, isMoney, moneyToText } from '../../money/index.ts';
-import { decimalToShortText, QUANTITIES, type QuantityName } from '../../units/index.ts';
+import { decimalToShortText, isQuantity, QUANTITIES } from '../../units/index.ts';
 import { type As, type Fact, type FactKey, isNotComputed } from './fact.ts';
 import { METHODS } from './methods.ts';
 import { type Edition, inEdition } from '../../words/index.ts';
@@ -70,5 +70,3 @@ function rounded({ as }: Fact, value: number): number {
   const { factor, decimals } = QUANTITIES[as].data;
   return Number((value / factor).toFixed(decimals)) + 0;
 }
-
-const isQuantity = (as: As): as is QuantityName => Object.hasOwn(QUANTITIES, as);

@@ -2,10 +2,18 @@ import { DEGREE } from '../../units/index.ts';
 import { type Fact, factsOf, valueOf } from '../facts/fact.ts';
 import { dashedName } from '../facts/names.ts';
 import type { Figures } from '../types.ts';
+import { peopleByLoad } from './people-by-load.ts';
 
 const limits = factsOf('limits');
 const PEOPLE = limits('customer', 'people', '*.people', 'People by a method', 'rating');
 const LOAD = limits('customer', 'mass', '*.load', 'Load by a method', 'rating');
+const BY_LOAD = limits(
+  'customer',
+  'people',
+  'people-by-load',
+  'People within the rated load',
+  'peopleByLoad',
+);
 const POWER = limits('customer', 'power', '*.power', 'Power by a method', 'rating');
 const COUNTED = limits(
   'office',
@@ -49,11 +57,16 @@ export interface RatingFacts {
 export interface LimitsFacts {
   /** In the order of the yard's methods. */
   readonly ratings: readonly RatingFacts[];
+  /** People that the rated load leaves room for. */
+  readonly byLoad: Fact<'customer', number>;
   readonly others: readonly Fact[];
 }
 
 /** What the boat may carry by each method, what is left of a category's limits, and the outboard on the hull. */
-export function limitsFacts({ limits: all }: Pick<Figures, 'limits'>): LimitsFacts {
+export function limitsFacts({
+  limits: all,
+  ...figures
+}: Pick<Figures, 'limits' | 'build' | 'mass'>): LimitsFacts {
   const { ratings, asOrdered, categories, engine } = all;
   const counted = asOrdered && COUNTED(asOrdered.onPlate);
   return {
@@ -64,6 +77,7 @@ export function limitsFacts({ limits: all }: Pick<Figures, 'limits'>): LimitsFac
         power: POWER(power, { of, source }),
       }),
     ),
+    byLoad: BY_LOAD(peopleByLoad(figures)),
     others: [
       ...(asOrdered && counted
         ? [

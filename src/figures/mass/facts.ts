@@ -7,6 +7,13 @@ const COMPLETED = mass('customer', 'mass', 'completed', 'Mass, completed', 'mass
 const BARE_HULL = mass('workshop', 'mass', 'bare-hull', 'Mass of the bare hull', 'masses');
 const CONTINGENCY = mass('workshop', 'mass', 'contingency', 'Contingency', 'masses');
 const ON_TRAILER = mass('customer', 'mass', 'on-trailer', 'Mass on the trailer', 'masses');
+const READY_ON_TRAILER = mass(
+  'customer',
+  'mass',
+  'ready-on-trailer',
+  'Mass, ready to launch, on its trailer',
+  'masses',
+);
 const LOAD = mass('customer', 'mass', 'load', 'Load as ordered', 'masses');
 const GROUP = mass('workshop', 'mass', 'group.*', 'Mass of a group', 'masses');
 const CENTRE = factsOf('centre')('workshop', 'length', '*', '{Centre} of mass', 'masses');
@@ -22,8 +29,12 @@ export interface MassFacts {
   readonly ready: Fact<'customer'>;
   readonly completed: Fact<'customer'>;
   readonly load: Fact<'customer'>;
-  readonly onTrailer: Fact<'customer'>;
-  readonly towed: readonly Fact<'customer'>[];
+  readonly onTrailer: Fact<'customer', number>;
+  /** With its trailer; where it has one. */
+  readonly towed?: Fact<'customer'>;
+  readonly towedLeft?: Fact<'customer'>;
+  /** Ready to launch, on its trailer, as on a weighbridge. */
+  readonly readyOnTrailer?: Fact<'customer'>;
   readonly others: readonly Fact[];
 }
 
@@ -31,7 +42,8 @@ export interface MassFacts {
 export function massFacts({
   mass: all,
   trailerLoad,
-}: Pick<Figures, 'mass' | 'trailerLoad'>): MassFacts {
+  build: { trailer },
+}: Pick<Figures, 'mass' | 'trailerLoad' | 'build'>): MassFacts {
   const [completed, contingency] = [COMPLETED(all.completed.mass), CONTINGENCY(all.contingency)];
   const ready = READY(all.ready.mass, { from: [completed.key] });
   const onTrailer = ON_TRAILER(all.onTrailer, { from: [ready.key] });
@@ -41,12 +53,13 @@ export function massFacts({
     completed,
     load: LOAD(all.load),
     onTrailer,
-    towed: trailerLoad
-      ? [
-          TOWED(trailerLoad.total, { from: [onTrailer.key] }),
-          LEFT(trailerLoad.left, { from: [onTrailer.key] }),
-        ]
-      : [],
+    ...(trailerLoad && {
+      towed: TOWED(trailerLoad.total, { from: [onTrailer.key] }),
+      towedLeft: LEFT(trailerLoad.left, { from: [onTrailer.key] }),
+    }),
+    ...(trailer && {
+      readyOnTrailer: READY_ON_TRAILER(all.ready.mass + trailer.tare, { from: [ready.key] }),
+    }),
     others: [
       contingency,
       BARE_HULL(all.bareHull.mass),

@@ -5,14 +5,14 @@ import { reserveOf } from './fuel-use.ts';
 
 const drive = factsOf('drive');
 const MASS = drive('customer', 'mass', '*.mass', 'Mass, running', 'masses');
-const SPEED = drive('customer', 'speed', '*.speed', 'Speed', 'planing');
+const SPEED = drive('customer', 'speed', '*.speed', 'Speed, estimated', 'planing');
 const CROUCH = drive('customer', 'speed', '*.speed-crouch', 'Speed, second estimate', 'crouch');
 const TRIM = drive('office', 'angle', '*.trim', 'Running trim', 'planing');
 const HUMP = drive('office', 'angle', '*.hump-trim', 'Trim at the hump', 'planing');
 const PORPOISES = drive('office', 'angle', '*.porpoises-above', 'Porpoises above', 'porpoising');
 const ENGINE = drive('office', 'speed', 'engine.*', 'Speed by another outboard', 'planing');
 const FUEL = drive('customer', 'flow', '*.fuel', 'Fuel', 'fuel');
-const RANGE = drive('customer', 'distance', '*.range', 'Range', 'fuel');
+const RANGE = drive('customer', 'distance', '*.range', 'Range, estimated', 'fuel');
 const RESERVE = drive('customer', 'share', 'reserve', 'Fuel kept back', 'ordered');
 const PITCH = drive('workshop', 'dimension', 'propeller.pitch', 'Propeller pitch', 'propeller');
 const HOLDING = drive('workshop', 'force', 'bow-motor.needed', 'Thrust to hold', 'holding');
@@ -31,13 +31,16 @@ export interface UseFacts {
   readonly range: Fact<'customer'>;
 }
 
+type By<Name extends string, Facts> = Readonly<Partial<Record<Name, Facts>>>;
+
 /** Speed, fuel, propeller and bow motor. */
 export interface PerformanceFacts {
-  /** In the order of the loadings. */
-  readonly loadings: readonly SpeedFacts[];
-  /** At cruise and at full throttle. */
-  readonly uses: readonly UseFacts[];
-  readonly others: readonly Fact[];
+  readonly loadings: By<Figures['drive']['loadings'][number]['name'], SpeedFacts>;
+  readonly uses: By<Figures['drive']['fuel'][number]['name'], UseFacts>;
+  readonly reserve?: Fact<'customer'>;
+  readonly engines: readonly Fact<'office'>[];
+  readonly pitch?: Fact<'workshop'>;
+  readonly holding?: { readonly thrust: Fact<'workshop'>; readonly hours: Fact<'workshop'> };
 }
 
 const dashed = (name: string): string => name.replaceAll(' ', '-');
@@ -47,34 +50,43 @@ export function performanceFacts({
   drive: all,
   build,
 }: Pick<Figures, 'drive' | 'build'>): PerformanceFacts {
+  const { propeller, bowMotor, fuel: uses } = all;
   const reserve = RESERVE(reserveOf(build));
   return {
-    loadings: all.loadings.map(speedFacts),
-    uses: all.fuel.map(({ name, speed, flow, range }): UseFacts => {
+    loadings: by(all.loadings, speedFacts),
+    uses: by(uses, ({ name, speed, flow, range }): UseFacts => {
       const of = dashed(name);
       const fuel = FUEL(flow, { of });
       const from = [fuel.key, reserve.key];
       return { speed: SPEED(speed, { of }), fuel, range: RANGE(range, { of, from }) };
     }),
-    others: [
-      ...(all.fuel.length > 0 ? [reserve] : []),
-      ...all.engines.flatMap(({ model, speeds }) =>
-        speeds.map(({ name, speed }) =>
-          ENGINE(
-            valueOf(speed, (known) => known.speed.likely),
-            { of: `${model.id}.${dashed(name)}` },
-          ),
+    ...(uses.length > 0 && { reserve }),
+    engines: all.engines.flatMap(({ model, speeds }) =>
+      speeds.map(({ name, speed }) =>
+        ENGINE(
+          valueOf(speed, (known) => known.speed.likely),
+          { of: `${model.id}.${dashed(name)}` },
         ),
       ),
-      ...pitchFacts(all),
-      ...(all.bowMotor
-        ? [
-            HOLDING(valueOf(all.bowMotor.needed, ({ needed }) => needed)),
-            HOURS(valueOf(all.bowMotor.time, ({ hours }) => hours * HOUR)),
-          ]
-        : []),
-    ],
+    ),
+    ...(propeller && { pitch: pitchFact(propeller) }),
+    ...(bowMotor && {
+      holding: {
+        thrust: HOLDING(valueOf(bowMotor.needed, ({ needed }) => needed)),
+        hours: HOURS(valueOf(bowMotor.time, ({ hours }) => hours * HOUR)),
+      },
+    }),
   };
+}
+
+/** Facts of each by its name, in their order. */
+function by<Name extends string, One extends { readonly name: Name }, Facts>(
+  all: readonly One[],
+  facts: (one: One) => Facts,
+): By<Name, Facts> {
+  const found: { [Key in Name]?: Facts } = {};
+  for (const one of all) found[one.name] = facts(one);
+  return found;
 }
 
 function speedFacts({
@@ -111,14 +123,8 @@ function speedFacts({
   };
 }
 
-function pitchFacts({ propeller }: Figures['drive']): readonly Fact[] {
-  if (!propeller) return [];
-  const band =
-    'notComputed' in propeller ? {} : { low: propeller.finest, high: propeller.coarsest };
-  return [
-    PITCH(
-      valueOf(propeller, ({ middle }) => middle),
-      band,
-    ),
-  ];
+function pitchFact(propeller: NonNullable<Figures['drive']['propeller']>): Fact<'workshop'> {
+  if ('notComputed' in propeller) return PITCH(propeller);
+  const { middle, finest: low, coarsest: high } = propeller;
+  return PITCH(middle, { low, high });
 }

@@ -1,3 +1,4 @@
+import type { Money } from '../../money/index.ts';
 import type { Sensitivity } from '../../price/index.ts';
 import { decimalToShortText } from '../../units/index.ts';
 import { type Fact, factsOf, valueOf } from '../facts/fact.ts';
@@ -51,8 +52,8 @@ const BREAK_EVEN = factsOf('hours')(
 );
 
 export interface PriceFacts {
-  readonly final: Fact<'customer'>;
-  readonly margin: Fact<'office'>;
+  readonly final: Fact<'customer', Money>;
+  readonly margin: Fact<'office', Money>;
   readonly marginShare?: Fact<'office'>;
   readonly others: readonly Fact[];
 }

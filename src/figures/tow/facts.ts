@@ -30,13 +30,18 @@ const SHARE_LEFT = tow('customer', 'share', '*.left', 'Left of a limit', 'roadRu
 export interface TowFacts {
   readonly onBall?: Fact<'customer'>;
   readonly length?: Fact<'customer'>;
-  readonly others: readonly Fact[];
+  readonly others: {
+    readonly onRoof: readonly Fact[];
+    readonly share?: Fact<'customer'>;
+    readonly post?: Fact<'workshop'>;
+    readonly more?: readonly Fact[];
+  };
 }
 
 /** Ball load, winch post, brakes, and what is left of every limit on the road. */
 export function towFacts({ tow: { trailer, roof = [] } }: Pick<Figures, 'tow'>): TowFacts {
   const onRoof = roof.map((one) => leftOf(one, `roof.${dashedName(one.name)}`));
-  if (!trailer) return { others: onRoof };
+  if (!trailer) return { others: { onRoof } };
   const { ball, winchPost, brakes, gear, vehicle, length, lengths, width, coupling } = trailer;
   const onBall = ON_BALL(valueOf(ball, (known) => known.onBall));
   const margins = [
@@ -49,24 +54,26 @@ export function towFacts({ tow: { trailer, roof = [] } }: Pick<Figures, 'tow'>):
   return {
     onBall,
     length: LENGTH(length),
-    others: [
-      ...onRoof,
-      SHARE(
+    others: {
+      onRoof,
+      share: SHARE(
         valueOf(ball, ({ share }) => share),
         { from: [onBall.key] },
       ),
-      POST(valueOf(winchPost, ({ at }) => at)),
-      USUAL(valueOf(winchPost, ({ usual }) => usual)),
-      BRAKES(
-        valueOf(brakes, ({ braked }) => braked),
-        isNotComputed(brakes) ? {} : { source: brakes.source },
-      ),
-      isNotComputed(width) ? LENGTH_LEFT(width, { of: 'width' }) : leftOf(width, 'width'),
-      ...margins.flatMap((known) =>
-        isNotComputed(known) ? [] : known.map((one) => leftOf(one, keyOf(one))),
-      ),
-      COUPLING(valueOf(coupling, (kilonewtons) => kilonewtons * 1000)),
-    ],
+      post: POST(valueOf(winchPost, ({ at }) => at)),
+      more: [
+        USUAL(valueOf(winchPost, ({ usual }) => usual)),
+        BRAKES(
+          valueOf(brakes, ({ braked }) => braked),
+          isNotComputed(brakes) ? {} : { source: brakes.source },
+        ),
+        isNotComputed(width) ? LENGTH_LEFT(width, { of: 'width' }) : leftOf(width, 'width'),
+        ...margins.flatMap((known) =>
+          isNotComputed(known) ? [] : known.map((one) => leftOf(one, keyOf(one))),
+        ),
+        COUPLING(valueOf(coupling, (kilonewtons) => kilonewtons * 1000)),
+      ],
+    },
   };
 }
 

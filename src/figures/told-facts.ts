@@ -1,0 +1,96 @@
+import type { Audience } from '../findings/index.ts';
+import { type Money, subtractMoney } from '../money/index.ts';
+import { energyFacts, type EnergyFacts } from './electrics/facts.ts';
+import { type Fact, isNotComputed, type Said } from './facts/fact.ts';
+import { type FloatFacts, floatFacts } from './float/facts.ts';
+import { limitsFacts } from './limits/facts.ts';
+import { type MassFacts, massFacts } from './mass/facts.ts';
+import { type PerformanceFacts, performanceFacts, type SpeedFacts } from './performance/facts.ts';
+import { type PriceFacts, priceFacts } from './price/facts.ts';
+import { type TowFacts, towFacts } from './tow/facts.ts';
+import type { Figures } from './types.ts';
+
+/** The facts that a customer is told by name: rows of their documents and differences of alternatives come from here. */
+export interface ToldFacts {
+  readonly final: PriceFacts['final'];
+  readonly mass: Omit<MassFacts, 'others'>;
+  /** People that the rated load leaves room for. */
+  readonly people: Fact<'customer', number>;
+  readonly loadings: Readonly<
+    Partial<Record<keyof PerformanceFacts['loadings'], Omit<SpeedFacts, 'others'>>>
+  >;
+  readonly uses: PerformanceFacts['uses'];
+  readonly tow: Omit<TowFacts, 'others'>;
+  readonly afloat: Omit<FloatFacts, 'others'>;
+  readonly energy?: EnergyFacts;
+}
+
+/** The facts of an order that its customer is told. */
+export function toldFacts(figures: Figures): ToldFacts {
+  const { electrics } = figures;
+  const { loadings, uses } = performanceFacts(figures);
+  return {
+    final: priceFacts(figures).final,
+    mass: named(massFacts(figures)),
+    people: limitsFacts(figures).byLoad,
+    loadings: Object.fromEntries(
+      Object.entries(loadings).map(([name, facts]) => [name, named(facts)]),
+    ),
+    uses,
+    tow: named(towFacts(figures)),
+    afloat: named(floatFacts(figures)),
+    ...(!isNotComputed(electrics) && {
+      energy: energyFacts(electrics.budget.ampereHours, electrics.bank),
+    }),
+  };
+}
+
+/** The facts of a subject that have a name of their own. */
+function named<Facts extends { readonly others: unknown }>(facts: Facts): Omit<Facts, 'others'> {
+  const { others: _, ...rest } = facts;
+  return rest;
+}
+
+/** A fact as it becomes when something is changed, and as it was; the latter missing where there was none. */
+export interface Change<Who extends Audience = Audience, Says extends Said = Said> {
+  readonly now: Fact<Who, Says>;
+  readonly was?: Fact<Who, Says>;
+}
+
+/** A change of an amount. */
+export type MoneyChange<Who extends Audience = Audience> = Required<Change<Who, Money>>;
+
+/** How much more it becomes. */
+export const moneyChange = ({ now, was }: MoneyChange): Money => subtractMoney(now.says, was.says);
+
+/** What one boat costs, weighs and carries more than another. */
+export interface Differences {
+  readonly driveAway: MoneyChange<'customer'>;
+  /** The yard's side only. */
+  readonly margin: MoneyChange<'office'>;
+  readonly massOnTrailer: Change<'customer', number>;
+  /** People that may be carried within the rated load. */
+  readonly people: Change<'customer', number>;
+  /** As ordered, loaded; missing where it is not computed for the changed boat. */
+  readonly speed?: Change<'customer'>;
+  /** On the ball; missing where one of the two has no trailer, or is not computed. */
+  readonly onBall?: Change<'customer'>;
+}
+
+/** What one boat costs, weighs and carries more than another. */
+export function differencesOf(figures: Figures, base: Figures): Differences {
+  const [now, was] = [toldFacts(figures), toldFacts(base)];
+  const [speed, speedWas] = [now, was].map((one) => computed(one.loadings.loaded?.speed));
+  const [onBall, onBallWas] = [now, was].map((one) => computed(one.tow.onBall));
+  return {
+    driveAway: { now: now.final, was: was.final },
+    margin: { now: priceFacts(figures).margin, was: priceFacts(base).margin },
+    massOnTrailer: { now: now.mass.onTrailer, was: was.mass.onTrailer },
+    people: { now: now.people, was: was.people },
+    ...(speed && { speed: { now: speed, ...(speedWas && { was: speedWas }) } }),
+    ...(onBall && onBallWas && { onBall: { now: onBall, was: onBallWas } }),
+  };
+}
+
+const computed = <Who extends Audience>(fact: Fact<Who> | undefined): Fact<Who> | undefined =>
+  fact && !isNotComputed(fact.says) ? fact : undefined;
