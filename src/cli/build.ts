@@ -25,7 +25,7 @@ export async function build({
   const unknown = noSuchOrder(loaded, only);
   if (unknown !== undefined) return refuse('build', unknown);
   const findings = allFindings(loaded, only);
-  reportFindings(findings, loaded.sources);
+  reportFindings(findings, loaded);
   const made = new Set<string>();
   const write = async (url: string, content: string | Uint8Array): Promise<void> => {
     await writeAtomically(join(out, url), content);

@@ -3,7 +3,7 @@ import type { CommandOptions } from './commands.ts';
 import { EXIT } from './exit.ts';
 import { allFindings, noSuchOrder, loadWorkspace } from './load.ts';
 import { refuse } from './refuse.ts';
-import { reportFindings, TERMINAL } from './report.ts';
+import { editionOf, reportFindings } from './report.ts';
 import { editedData } from '../words/index.ts';
 
 /** Reads every file and says what is wrong with it. */
@@ -18,9 +18,11 @@ export async function check({ workspace, only, json }: CommandOptions<'check'>):
       about: factsAbout(one.code),
       at: describePlace(one.place, loaded.sources.get(one.place.file)),
     }));
-    process.stdout.write(`${JSON.stringify(editedData(located, TERMINAL), undefined, 2)}\n`);
+    process.stdout.write(
+      `${JSON.stringify(editedData(located, editionOf(loaded)), undefined, 2)}\n`,
+    );
   } else {
-    reportFindings(findings, loaded.sources);
+    reportFindings(findings, loaded);
   }
   return hasErrors(findings) ? EXIT.findings : EXIT.fine;
 }

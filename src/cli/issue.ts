@@ -36,7 +36,7 @@ export async function issue({ workspace, number, on }: CommandOptions<'issue'>):
   const stops = whatStops(loaded, entry, number);
   const figures = entry?.quoted;
   if (!entry || !figures || stops.length > 0) {
-    reportFindings(stops, loaded.sources);
+    reportFindings(stops, loaded);
     return refuse('issue', `${number} is not fit to be sent. Fix the errors first`, EXIT.findings);
   }
   const before = loaded.issued.get(number)?.at(-1);

@@ -40,7 +40,7 @@ export async function ledger({
   else
     process.stdout.write(`Digest of the ledger, ${lines.length} lines: ${headOf(loaded.ledger)}\n`);
   if (findings.length === 0) return EXIT.fine;
-  reportFindings(findings, loaded.sources);
+  reportFindings(findings, loaded);
   return EXIT.findings;
 }
 

@@ -22,7 +22,7 @@ export async function preview({
   let loaded: LoadedWorkspace | undefined;
   const make = async (): Promise<ReadonlyMap<string, string>> => {
     loaded = loadWorkspace(workspace, loaded && { earlier: loaded });
-    reportFindings(allFindings(loaded), loaded.sources);
+    reportFindings(allFindings(loaded), loaded);
     const current = loaded;
     const { pages, sealed, figures, data } = await renderSite(current, { pdf: false });
     return new Map([

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { Catalogue, Sourced } from './catalogue.ts';
 import { fieldFacts, type NameList } from './field-facts.ts';
 import { YAML_FILES } from './files.ts';
+import { inEdition } from '../words/index.ts';
 
 /** A name that a field may have, with what it stands for. */
 interface Named {
@@ -18,10 +19,11 @@ type Names = Readonly<Record<NameList, readonly Named[]>>;
  */
 export function emitJsonSchemas(catalogue?: Catalogue): ReadonlyMap<string, string> {
   const names = catalogue && namesOf(catalogue);
+  const edition = catalogue?.yard.value ?? { locale: 'en-GB' };
   return new Map(
     Object.entries(YAML_FILES).map(([name, { schema }]) => [
       `${name}.schema.json`,
-      `${JSON.stringify(jsonSchema(schema, names), undefined, 2)}\n`,
+      `${inEdition(JSON.stringify(jsonSchema(schema, names), undefined, 2), edition)}\n`,
     ]),
   );
 }

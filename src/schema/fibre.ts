@@ -10,7 +10,7 @@ export const ARCHITECTURES = ['mat', 'woven', 'multiaxial'] as const;
 export type Architecture = (typeof ARCHITECTURES)[number];
 
 const share = (what: string, usual: string) =>
-  percent(`Fibre by mass of ${what}.`, { min: 0.1, max: 0.8 }).prefault(usual);
+  percent(`{Fibre} by mass of ${what}.`, { min: 0.1, max: 0.8 }).prefault(usual);
 
 const byArchitecture = (usual: Readonly<Record<Architecture, string>>, description: string) =>
   z
@@ -40,5 +40,5 @@ export const fibreByProcess = z
   .prefault({})
   .meta({
     description:
-      'Fibre by mass by process and fabric, as this shop reaches it; a material may say otherwise. Left out: usual values after ISO 12215-5, from memory.',
+      '{Fibre} by mass by process and fabric, as this shop reaches it; a material may say otherwise. Left out: usual values after ISO 12215-5, from memory.',
   });

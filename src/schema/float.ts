@@ -37,7 +37,7 @@ export const hullFloat = {
   enclosedVolume: quantity(
     'volume',
     'm3',
-    'Volume that the moulding encloses up to the sheer, transom and stem among it, from elsewhere than the lines here: the designer’s, or measured. Left out: the lines are not held against one.',
+    'Volume that the {moulding} encloses up to the sheer, transom and stem among it, from elsewhere than the lines here: the designer’s, or measured. Left out: the lines are not held against one.',
     { min: 0.05, max: 60 },
   ).optional(),
   openings: z.array(namedPlace).default([]).meta({
@@ -46,7 +46,7 @@ export const hullFloat = {
   }),
   seats: z.array(position).default([]).meta({
     description:
-      'Where people sit, the helm first: the middle of each one’s mass. Those beyond the list sit on the centreline between 30 and 60 % of the length, at the height of the sheer.',
+      'Where people sit, the helm first: the middle of each one’s mass. Those beyond the list sit on the {centreline} between 30 and 60 % of the length, at the height of the sheer.',
   }),
   tillerSeat: position.prefault({ x: '14 % length', y: '14 % beam', z: '90 % depth' }).meta({
     description: 'Where whoever steers by tiller sits, instead of the first of the seats.',
@@ -172,7 +172,7 @@ export const yardFloat = {
         min: 0,
         max: 0.5,
       }).prefault('0%'),
-      rise: length('How far the boat’s centre of mass rises with it.', 0, 0.5).prefault('0 mm'),
+      rise: length('How far the boat’s {centre} of mass rises with it.', 0, 0.5).prefault('0 mm'),
     })
     .prefault({})
     .meta({

@@ -27,7 +27,7 @@ const panel = z
     layers: z
       .array(partCode('A material of materials.yaml.'))
       .min(1)
-      .meta({ description: 'Materials from the mould inwards.' }),
+      .meta({ description: 'Materials from the {mould} inwards.' }),
   })
   .refine(
     ({ strip, transom, area: given }) =>
@@ -46,7 +46,7 @@ export const piece = z
       description: 'Fabrics that the piece is cut from.',
     }),
   })
-  .meta({ description: 'A piece to cut, before it is trimmed in the mould.' });
+  .meta({ description: 'A piece to cut, before it is trimmed in the {mould}.' });
 
 const bottom = z.strictObject({
   panel: text('Name of the panel whose lay-up is held against bottom pressure.'),

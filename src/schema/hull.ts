@@ -22,10 +22,10 @@ const station = z
 /** What a hull file says for the plan. */
 const hullPlan = {
   mouldOf: id(
-    'The hull in whose mould this one is made; left out: its own. One boat at a time is in a mould.',
+    'The hull in whose {mould} this one is made; left out: its own. One boat at a time is in a {mould}.',
     'hulls',
   ).optional(),
-  cureHours: count('Hours of the clock in the mould from the end of infusion to release.', {
+  cureHours: count('Hours of the clock in the {mould} from the end of infusion to release.', {
     min: 0,
     max: 2000,
   }).prefault(48),
@@ -91,12 +91,12 @@ export const hullSchema = z
     class: id('Margin class.', 'marginClasses'),
     shell: z
       .strictObject({
-        mass: quantity('mass', 'kg', 'Mass of the hull out of the mould.', { min: 5, max: 3000 }),
+        mass: quantity('mass', 'kg', 'Mass of the hull out of the {mould}.', { min: 5, max: 3000 }),
         at: position,
         parts: z.array(partUse).min(1).meta({ description: 'Materials of the laminate.' }),
         hours: z.array(hoursUse).min(1).meta({ description: 'Work it takes, stage by stage.' }),
       })
-      .meta({ description: 'The moulded shell: materials and work.' }),
+      .meta({ description: 'The {moulded} shell: materials and work.' }),
     structure: z
       .strictObject({
         mass: quantity('mass', 'kg', 'Mass of what every boat of this hull is fitted with.', {
@@ -112,15 +112,15 @@ export const hullSchema = z
         description: 'Gunwales, floor, frames and fittings that every boat of this hull has.',
       }),
     ...hullLaminate,
-    moulds: amount('Charged to each boat for the wear of the moulds.', { min: 0, max: 100_000 }),
+    moulds: amount('Charged to each boat for the wear of the {moulds}.', { min: 0, max: 100_000 }),
     mould: z
       .strictObject({
-        cost: amount('What the moulds cost to make.', { min: 0, max: 1_000_000 }),
+        cost: amount('What the {moulds} cost to make.', { min: 0, max: 1_000_000 }),
         boats: count('Boats expected of them.', { min: 1, max: 1000 }),
       })
       .optional()
       .meta({
-        description: 'Paid back by each boat: cost over boats, beside the wear charged in moulds.',
+        description: 'Paid back by each boat: cost over boats, beside what is charged for wear.',
       }),
     ...hullFloat,
     ...hullPlan,
@@ -131,7 +131,7 @@ export const hullSchema = z
   })
   .meta({
     title: 'Hull',
-    description: 'A moulded shape that the shop owns a mould for.',
+    description: 'A {moulded} shape that the shop owns a {mould} for.',
   });
 
 export type Hull = z.output<typeof hullSchema>;

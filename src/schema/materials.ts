@@ -46,12 +46,12 @@ const fraction = (description: string) => percent(description, { min: 0.1, max: 
 const fabric = z.strictObject({
   kind: kind('fabric'),
   part,
-  fibre: quantity('areal mass', 'kg/m2', 'Dry fibre.', { min: 0.01, max: 5 }),
+  fibre: quantity('areal mass', 'kg/m2', 'Dry {fibre}.', { min: 0.01, max: 5 }),
   architecture: z.enum(ARCHITECTURES).default('multiaxial').meta({
-    description: 'How its fibre lies: the yard’s table of fibre by process goes by it.',
+    description: 'How its {fibre} lies: the yard’s table of {fibre} by process goes by it.',
   }),
   share: fraction(
-    'Fibre by mass of the cured layer, by whatever process. Left out: the yard’s table.',
+    '{Fibre} by mass of the cured layer, by whatever process. Left out: the yard’s table.',
   ).optional(),
   shares: z
     .strictObject({
@@ -103,7 +103,7 @@ const ready = z.strictObject({
     min: 0.001,
     max: 100,
   }).prefault('1 m2'),
-  fibre: areal('Fibre in it.'),
+  fibre: areal('{Fibre} in it.'),
   resin: areal('Resin in it, with fillers.'),
   gelcoat: areal('Gelcoat on it.'),
   core: areal('Core in it.'),

@@ -19,7 +19,7 @@ export const PURPOSES = [
 export const circuitSchema = z
   .strictObject({
     purpose: z.enum(PURPOSES).default('accessory').meta({
-      description: 'What it is for: it decides the colour of its wire.',
+      description: 'What it is for: it decides the {colour} of its wire.',
     }),
     drop: z.enum(['critical', 'general']).default('general').meta({
       description: 'critical: it may lose 3 % of the voltage; general: 10 %.',

@@ -46,7 +46,7 @@ const dates = z
     enquiry: date('First contact.'),
     quoted: date('The quote’s own date: prices are those of this day.').optional(),
     accepted: date('The customer said yes.').optional(),
-    started: date('First work in the mould.').optional(),
+    started: date('First work in the {mould}.').optional(),
     ready: date('Water trial passed.').optional(),
     handedOver: date('Handed over.').optional(),
     promised: date('When the customer was told it would be ready.').optional(),

@@ -182,7 +182,7 @@ export const optionPerformance = {
 /** Where a trailer carries, and what its running gear bears. */
 export const trailerPerformance = {
   axle: length('Axle, or the middle of its axles, aft of the ball.', 0.5, 12).optional(),
-  centre: length('Centre of the empty trailer’s mass, aft of the ball.', 0.2, 12).optional(),
+  centre: length('{Centre} of the empty trailer’s mass, aft of the ball.', 0.2, 12).optional(),
   winchPost: z
     .strictObject({
       from: length('Foremost, aft of the ball.', 0, 8),
@@ -191,7 +191,7 @@ export const trailerPerformance = {
     .optional()
     .meta({ description: 'Where the winch post can stand.' }),
   axleRating: mass('What one axle may carry.', 5000).optional(),
-  tyreRating: mass('What one tyre may carry.', 3000).optional(),
+  tyreRating: mass('What one {tyre} may carry.', 3000).optional(),
   brakedWheels: z
     .enum(['none', 'one axle', 'all wheels'])
     .optional()
@@ -205,7 +205,7 @@ export const trailerPerformance = {
 const vehicle = z
   .strictObject({
     name: text('The towing vehicle.').optional(),
-    kerb: mass('Kerb mass.', 10_000).optional(),
+    kerb: mass('{Kerb} mass.', 10_000).optional(),
     braked: mass('Most that it may tow with brakes.', 10_000),
     unbraked: mass('Most that it may tow without.', 10_000),
     onBall: mass('Most on its ball.', 1000),

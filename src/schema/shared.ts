@@ -26,13 +26,13 @@ export const DRIVERS = ['count', 'once', 'length', 'beam', 'deck-area'] as const
 export type Driver = (typeof DRIVERS)[number];
 export const driver = z.enum(DRIVERS).meta({
   description:
-    'What the number is per: count (each one ordered; the default), once (however many), or a metre of the hull’s length or beam, or a square metre of its deck-area.',
+    'What the number is per: count (each one ordered; the default), once (however many), or a {metre} of the hull’s length or beam, or a square {metre} of its deck-area.',
 });
 
 export const position = z
   .strictObject({
     x: coordinate('length', 'Forward of the transom; behind it is negative.'),
-    y: coordinate('beam', 'To starboard of the centreline; to port is negative.').prefault(
+    y: coordinate('beam', 'To starboard of the {centreline}; to port is negative.').prefault(
       '0 % beam',
     ),
     z: coordinate('depth', 'Up from the baseline.'),

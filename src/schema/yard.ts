@@ -77,7 +77,7 @@ export const yardSchema = z
       )
       .default({})
       .meta({
-        description: 'Labour rate by stage; a stage that names a trade may do without.',
+        description: '{Labour} rate by stage; a stage that names a trade may do without.',
       }),
     trades: z
       .record(id('Trade.'), trade)
@@ -91,7 +91,7 @@ export const yardSchema = z
       max: 1000,
     }).prefault('0'),
     overheadShare: percent(
-      'Overhead as a share of materials and labour, beside that by the hour.',
+      'Overhead as a share of materials and {labour}, beside that by the hour.',
       {
         min: 0,
         max: 2,

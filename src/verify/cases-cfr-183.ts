@@ -249,7 +249,7 @@ const FLOTATION_CASES: readonly PublishedCase[] = [
     0.004,
   ),
   limits(
-    'Aluminium under water',
+    '{Aluminium} under water',
     'Archimedes at SG 2.7; the Handbook has 0.63',
     SUBMERGED_SHARE.aluminium,
     '',

@@ -91,7 +91,7 @@ export const CURVED_CASES: readonly PublishedCase[] = [
     SMOOTH,
   ),
   floatCase(
-    'the same: centre of buoyancy forward of amidships',
+    'the same: {centre} of buoyancy forward of amidships',
     'derived: symmetry fore and aft',
     0,
     'm',

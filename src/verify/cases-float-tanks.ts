@@ -59,10 +59,12 @@ const flowing = (flow: FlowTime) => (flow.outcome === 'flows' ? flow : undefined
 
 /** Free surfaces, tanks that drain, and what floats when she is swamped. */
 export const TANK_CASES: readonly PublishedCase[] = [
-  floatCase('Petrol in 1.0 x 0.6 m, boat of 1000 kg: rise', FREE_SURFACE, 0.01332, 'm', () =>
+  floatCase('{Petrol} in 1.0 x 0.6 m, boat of 1000 kg: rise', FREE_SURFACE, 0.01332, 'm', () =>
     rise(1),
   ),
-  floatCase('the same with a baffle on the centreline', FREE_SURFACE, 0.00333, 'm', () => rise(2)),
+  floatCase('the same with a baffle on the {centreline}', FREE_SURFACE, 0.00333, 'm', () =>
+    rise(2),
+  ),
   floatCase(
     '0.6 m2, 0.25 m of water, hole of 25 mm: time to drain',
     TORRICELLI,
@@ -136,7 +138,7 @@ export const TANK_CASES: readonly PublishedCase[] = [
       ).weight,
   ),
   floatCase(
-    'The same with 20 L of core at 80 kg/m3 and 37 kg of petrol at 740 kg/m3',
+    'The same with 20 L of core at 80 kg/m3 and 37 kg of {petrol} at 740 kg/m3',
     'derived: Archimedes, 110 - 20 x 0.92 - 50 + 37',
     78.6,
     'kg',

@@ -90,7 +90,7 @@ function holed(): FloatingBody {
 }
 
 const BARGE_CASES: readonly PublishedCase[] = [
-  floatCase('Barge 5 x 2 m, 3075 kg: draught', BOX, 0.3, 'm', () => lying(BARGE, LADEN)?.level),
+  floatCase('Barge 5 x 2 m, 3075 kg: {draught}', BOX, 0.3, 'm', () => lying(BARGE, LADEN)?.level),
   floatCase(
     'the same: KB',
     BOX,
@@ -158,7 +158,7 @@ const BARGE_CASES: readonly PublishedCase[] = [
   floatCase('GZ at 20 degrees, one bilge dry', CORNER, triangleArm(20), 'm', bargeArm(20)),
   floatCase('GZ at 30 degrees, deck edge under', CORNER, trapeziumArm(30), 'm', bargeArm(30)),
   floatCase(
-    'GM 1e-7 m, centre of mass 1e-12 m off: heel',
+    'GM 1e-7 m, {centre} of mass 1e-12 m off: heel',
     'derived: tan h = y / GM, hardly stiff',
     Math.atan(1e-5) / DEGREE,
     'deg',
@@ -214,7 +214,7 @@ const BARGE_CASES: readonly PublishedCase[] = [
     { within: 2e-4 },
   ),
   floatCase(
-    'the same: draught aft',
+    'the same: {draught} aft',
     SMALL_ANGLES,
     0.352301,
     'm',
@@ -240,7 +240,7 @@ const BARGE_CASES: readonly PublishedCase[] = [
     { within: 1e-4 },
   ),
   floatCase(
-    'A metre amidships open to the sea: draught',
+    'A {metre} amidships open to the sea: {draught}',
     'derived: lost buoyancy, T = V / (area that is left)',
     0.375,
     'm',
@@ -278,7 +278,7 @@ const WEDGE_CASES: readonly PublishedCase[] = [
     ofWedge((all) => all.transverseMetacentre),
   ),
   floatCase(
-    '1000 kg on 5 m of 15 degrees deadrise: draught',
+    '1000 kg on 5 m of 15 degrees deadrise: {draught}',
     'derived: T2 / tan(deadrise) x L x density = mass',
     Math.sqrt((1000 / 1025 / 5) * Math.tan(15 * DEGREE)),
     'm',

@@ -95,25 +95,25 @@ const thickness = (name: string, w: number, psi: number, published: number): Pub
 
 /** Lay-ups, plates and resin flow against the standard's relations and textbook solutions. */
 export const LAMINATE_CASES: readonly PublishedCase[] = [
-  thickness('450 g/m2 mat by hand, 30 % fibre: thickness', 0.45, 0.3, 1.0508),
-  thickness('600 g/m2 woven by hand, 48 % fibre: thickness', 0.6, 0.48, 0.776),
-  thickness('600 g/m2 infused, 58 % fibre: thickness', 0.6, 0.58, 0.5964),
-  thickness('600 g/m2 infused, 65 % fibre: thickness', 0.6, 0.65, 0.5036),
-  thickness('1 kg/m2, 55 % fibre: thickness', 1, 0.55, 1.0724),
-  laminate('450 g/m2 mat, 30 % fibre: resin', MIXTURES, 1.05, 'kg/m2', 1e-12, () =>
+  thickness('450 g/m2 mat by hand, 30 % {fibre}: thickness', 0.45, 0.3, 1.0508),
+  thickness('600 g/m2 woven by hand, 48 % {fibre}: thickness', 0.6, 0.48, 0.776),
+  thickness('600 g/m2 infused, 58 % {fibre}: thickness', 0.6, 0.58, 0.5964),
+  thickness('600 g/m2 infused, 65 % {fibre}: thickness', 0.6, 0.65, 0.5036),
+  thickness('1 kg/m2, 55 % {fibre}: thickness', 1, 0.55, 1.0724),
+  laminate('450 g/m2 mat, 30 % {fibre}: resin', MIXTURES, 1.05, 'kg/m2', 1e-12, () =>
     resinPerArea(0.45, 0.3),
   ),
-  laminate('600 g/m2 infused, 58 % fibre: resin', MIXTURES, 0.4345, 'kg/m2', 5e-5, () =>
+  laminate('600 g/m2 infused, 58 % {fibre}: resin', MIXTURES, 0.4345, 'kg/m2', 5e-5, () =>
     resinPerArea(0.6, 0.58),
   ),
-  laminate('30 % fibre by mass is by volume', MIXTURES, 0.167_286, '', 5e-7, () =>
+  laminate('30 % {fibre} by mass is by volume', MIXTURES, 0.167_286, '', 5e-7, () =>
     fibreByVolume(0.3),
   ),
-  laminate('65 % fibre by mass is by volume', MIXTURES, 0.465_394, '', 5e-7, () =>
+  laminate('65 % {fibre} by mass is by volume', MIXTURES, 0.465_394, '', 5e-7, () =>
     fibreByVolume(0.65),
   ),
   laminate(
-    '450 g/m2 mat with 600 g/m2 woven: fibre by mass',
+    '450 g/m2 mat with 600 g/m2 woven: {fibre} by mass',
     MIXTURES,
     0.381_818,
     '',
@@ -127,11 +127,13 @@ export const LAMINATE_CASES: readonly PublishedCase[] = [
   laminate('Skins 1.2 kg/m2 at 55 % on 15 mm of 80 kg/m3', MIXTURES, 6.563_64, 'kg/m2', 5e-6, () =>
     sandwichMass(),
   ),
-  laminate('Modulus at 30 % fibre', DEFAULTS, 6400, 'MPa', 1e-9, () => propertyAt(0.3, 'modulus')),
-  laminate('Tensile strength at 48 % fibre', DEFAULTS, 182.92, 'MPa', 1e-9, () =>
+  laminate('Modulus at 30 % {fibre}', DEFAULTS, 6400, 'MPa', 1e-9, () =>
+    propertyAt(0.3, 'modulus'),
+  ),
+  laminate('Tensile strength at 48 % {fibre}', DEFAULTS, 182.92, 'MPa', 1e-9, () =>
     propertyAt(0.48, 'tension'),
   ),
-  laminate('Flexural strength at 30 % fibre', DEFAULTS, 152.18, 'MPa', 1e-9, () =>
+  laminate('Flexural strength at 30 % {fibre}', DEFAULTS, 152.18, 'MPa', 1e-9, () =>
     propertyAt(0.3, 'flexure'),
   ),
   laminate('Thin skins of 2 mm on 15 mm: stiffness', BEAM, 4046, 'N.m', 1e-9, () =>

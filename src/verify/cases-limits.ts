@@ -55,7 +55,7 @@ export const LIMITS_CASES: readonly PublishedCase[] = [
   limits('6.5 m x 2.3 m, wheel', ISO_POWER, 172.2, 'kW', () => kilowatts(6.5, 2.3, 'remote', 0.3)),
   limits('5.5 m x 2.0 m, tiller', ISO_POWER, 51.4, 'kW', () => kilowatts(5.5, 2, 'tiller', 0.3)),
   limits(
-    '5.5 m x 2.0 m, wheel, against the American formula in metres',
+    '5.5 m x 2.0 m, wheel, against the American formula in {metres}',
     '33 CFR 183.53(a), 2F - 90, in SI: 16.053 FD - 67.11',
     109.47,
     'kW',
@@ -94,7 +94,7 @@ export const LIMITS_CASES: readonly PublishedCase[] = [
   ),
   limits('5 crew and 60 kg of gear', ISO_LOAD, 435, 'kg', () => load(5, 60, 0).greatest),
   limits(
-    '100 L of petrol in a fixed tank',
+    '100 L of {petrol} in a fixed tank',
     ISO_LOAD,
     70.3,
     'kg',

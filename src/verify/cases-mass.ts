@@ -60,20 +60,20 @@ const mass = (
 /** Masses and centres against hand calculations. */
 export const MASS_CASES: readonly PublishedCase[] = [
   mass(
-    '300 kg at x = 2 m with 100 kg at x = 0: centre forward',
+    '300 kg at x = 2 m with 100 kg at x = 0: {centre} forward',
     MOMENTS,
     1.5,
     'm',
     () => centreOf(TWO).centre.x,
   ),
   mass(
-    'the same: centre to starboard of 100 kg at y = 0.2 m',
+    'the same: {centre} to starboard of 100 kg at y = 0.2 m',
     MOMENTS,
     0.05,
     'm',
     () => centreOf(TWO).centre.y,
   ),
-  mass('the same: centre above the baseline', MOMENTS, 0.5, 'm', () => centreOf(TWO).centre.z),
+  mass('the same: {centre} above the baseline', MOMENTS, 0.5, 'm', () => centreOf(TWO).centre.z),
   mass(
     '80 kg and 40 kg fitted, with 5 % contingency',
     MOMENTS,

@@ -150,7 +150,7 @@ const EXAMPLE_CASES: readonly PublishedCase[] = [
       example(trim, (one) => one.wettedRatio),
     ),
     drive(
-      `Centre of pressure forward of the transom at ${trim}°`,
+      `{Centre} of pressure forward of the transom at ${trim}°`,
       PRESSURE,
       pressed,
       'ft',

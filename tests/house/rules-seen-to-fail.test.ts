@@ -281,6 +281,6 @@ describe('the rule of words', () => {
   it('reads what a template says, and leaves its tags and its readers alone', () => {
     expect(said('<p class="colour">{{ view.mould }}</p>', 'templates/a.njk')).toEqual([]);
     expect(said('<p>The mould</p>', 'templates/a.njk')).toHaveLength(1);
-    expect(said("const a = 'The mould.';", 'src/schema/a.ts')).toEqual([]);
+    expect(said("const a = 'The mould.';", 'src/read/a.ts')).toEqual([]);
   });
 });

@@ -4,7 +4,7 @@ import type { ProjectFile } from './project-files.ts';
 
 /** Where texts are written that pages, drawings and figures.json print. */
 const PRINTED =
-  /^src\/(?:documents|draw|figures|findings|price|electrics|tow|limits|float|laminate|performance|plan|mass)\//;
+  /^src\/(?:documents|draw|figures|findings|price|electrics|tow|limits|float|laminate|performance|plan|mass|schema|verify)\//;
 const BARE = new RegExp(`(?<![\\w{-])(?:${EDITED_WORDS.join('|')})(?![\\w}-])`, 'i');
 
 /** Words that another edition has otherwise and that no braces let it change: "draught" for "{draught}". */
