@@ -96,7 +96,7 @@ interface Extent {
   readonly z: readonly [number, number];
 }
 
-/** Both views on one scale: the largest at which the boat, her outboard and all items fit. */
+/** Both views on one scale: the largest at which the boat, its outboard and all items fit. */
 function layOut(input: ArrangementInput): Layout {
   const { x, y, z } = extentOf(input);
   const room = WIDTH - 2 * MARGIN - 2 * PAD;

@@ -28,7 +28,7 @@ const MAX_HEIGHT = 110;
 const LABEL_STEP = SMALL_TEXT + 0.5;
 
 /**
- * The sections of a hull at her stations: from amidships forward on the right, aft of it on the left, on a grid of
+ * The sections of a hull at its stations: from amidships forward on the right, aft of it on the left, on a grid of
  * 100 mm or 4 in from baseline and centreline. Sections are straight between their points, so that chines stay sharp.
  *
  * @returns a sheet 180 mm wide

@@ -25,10 +25,10 @@ export interface GridLayout {
 }
 
 /**
- * Where the boat lies on the sheet: as large as its width and a greatest height let her be, with room for the keys.
+ * Where the boat lies on the sheet: as large as its width and a greatest height let it be, with room for the keys.
  *
- * @param x - how far she reaches along, m
- * @param y - how far she reaches the other way, m
+ * @param x - how far it reaches along, m
+ * @param y - how far it reaches the other way, m
  * @param keys - how many numbers must find room
  * @param mostHeight - mm
  * @param datumOf - where the other way begins on the sheet, mm down it

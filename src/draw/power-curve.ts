@@ -15,7 +15,7 @@ export interface PowerLine {
   /** "light: 548 kg". */
   readonly name: string;
   readonly points: readonly SpeedAndPower[];
-  /** What each outboard drives her to. */
+  /** What each outboard drives it to. */
   readonly marks: readonly (SpeedAndPower & { readonly ordered: boolean })[];
 }
 

@@ -35,7 +35,7 @@ export interface Figures {
   /** Catalyst by the batch, for what is mixed in the boat; none without a lay-up. */
   readonly mixing: readonly MixingFigures[];
   readonly electrics: ElectricsFigures | NotComputed;
-  /** Target weights after each stage that adds to her. */
+  /** Target weights after each stage that adds to it. */
   readonly gates: readonly Gate[];
   /** Hours of every stage that has work, in the order of the build. */
   readonly stageHours: readonly { readonly stage: string; readonly hours: Decimal }[];

@@ -1,6 +1,6 @@
 import { type CodeFacts, WITH_LIMIT } from './code-facts.ts';
 
-/** What a check of how she floats can find. */
+/** What a check of how it floats can find. */
 export const FLOAT_CODES = {
   LINES_UNSOUND: {
     severity: 'error',

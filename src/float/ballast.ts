@@ -19,7 +19,7 @@ import { rollPeriod } from './roll-period.ts';
 import type { FloatingBody, FloodedSpace, Load, Opening, WaterPlane } from './types.ts';
 import { inBoatAxes } from './water-plane.ts';
 
-/** How she lies and rolls with the tank dry, or open to the sea. */
+/** How it lies and rolls with the tank dry, or open to the sea. */
 export interface BallastState {
   readonly equilibrium: Equilibrium;
   readonly level?: Metres;
@@ -27,7 +27,7 @@ export interface BallastState {
   readonly lowestFreeboard?: Metres;
   /** GM on the boat's own displacement, the same with and without water in the tank. */
   readonly metacentricHeight?: Metres;
-  /** Moment that heels her by one radian at first, over gravity, kg.m. */
+  /** Moment that heels it by one radian at first, over gravity, kg.m. */
   readonly stiffness?: number;
   readonly rollPeriod?: Seconds;
 }
@@ -42,7 +42,7 @@ export interface BallastEffect {
 }
 
 /**
- * What a tank that is open to the sea at rest does to her, whichever way it goes.
+ * What a tank that is open to the sea at rest does to it, whichever way it goes.
  *
  * Lost buoyancy: the water in the tank is part of the sea. It adds no weight; the volume of the tank below the
  * surface carries nothing, and where the surface stands in the tank its area is lost to the waterplane, which
@@ -50,7 +50,7 @@ export interface BallastEffect {
  *
  * @param gyration - radius of gyration in roll of the boat without water, m
  * @validity vented, and level with the sea: slow heel and trim. In rolling its water counts as if it were
- * solid. An estimate; verify by draught marks and by timing her roll
+ * solid. An estimate; verify by draught marks and by timing its roll
  * @source derived: lost buoyancy method
  */
 export function ballastEffect(

@@ -39,7 +39,7 @@ export interface Condition {
   readonly load: Load;
   readonly people: number;
   readonly equilibrium: Equilibrium;
-  /** Only when she floats. */
+  /** Only when it floats. */
   readonly state?: FloatingState;
 }
 

@@ -6,7 +6,7 @@ export const AIR_OVER_WATER = AIR_DENSITY / 999.1;
 /** Intervals that curved lines are cut into, so that what is left of the curve between them is small. */
 export const MIN_INTERVALS = 80;
 
-/** Beyond this lean, or this trim, nobody would say that she floats upright. Common practice, no source. rad */
+/** Beyond this lean, or this trim, nobody would say that it floats upright. Common practice, no source. rad */
 export const MAX_HEEL_UPRIGHT = 45 * DEGREE;
 export const MAX_TRIM_UPRIGHT = 30 * DEGREE;
 

@@ -46,7 +46,7 @@ export function energyOf(body: FloatingBody, load: Load, plane: WaterPlane): Ene
 
 /**
  * Righting arm, m: distance across the water from the centre of mass to the centre of buoyancy; above zero
- * when it turns her back from a heel to starboard.
+ * when it turns the boat back from a heel to starboard.
  *
  * @source derived: GZ = yB - yG in the axes of the water
  */

@@ -5,13 +5,13 @@ import { capacityOf } from './immerse.ts';
 import { levelFor, solveEquilibrium } from './solve-equilibrium.ts';
 import type { FloatingBody, Load, Opening, WaterPlane } from './types.ts';
 
-/** How she comes to rest. */
+/** How it comes to rest. */
 export type Equilibrium =
   | { readonly outcome: 'floats'; readonly plane: WaterPlane }
   | {
       readonly outcome: 'no upright equilibrium';
       readonly why: 'no mass' | 'capsizes' | 'stands on end' | 'not found';
-      /** Where she would come to rest if nothing came aboard. */
+      /** Where it would come to rest if nothing came aboard. */
       readonly plane?: WaterPlane;
     }
   | {
@@ -19,20 +19,20 @@ export type Equilibrium =
       readonly why: 'heavier than the water that it can displace' | 'opening under water';
       readonly plane?: WaterPlane;
       readonly opening?: { readonly name: string; readonly freeboard: Metres };
-      /** Mass that she can carry up to the sheer, upright. */
+      /** Mass that it can carry up to the sheer, upright. */
       readonly capacity?: Kilograms;
     };
 
 /**
  * Level, trim and heel at which weight and buoyancy balance, found together; better than 1e-6 m and 1e-6 rad where
- * her GM there is more than 1e-7 m to either side of nothing. Nearer to neutral than that, moments that rounding cannot tell
- * from none leave the heel open to about 1e-5 rad, and a boat with no GM at any heel rests wherever she is.
+ * its GM there is more than 1e-7 m to either side of nothing. Nearer to neutral than that, moments that rounding cannot tell
+ * from none leave the heel open to about 1e-5 rad, and a boat with no GM at any heel rests wherever it is.
  *
  * @param openings - where water comes aboard, besides the sheer, which always counts
  * @param start - a plane near the answer, if one is known
- * @returns `no upright equilibrium` when she comes to rest with more than 45 degrees of heel or 30 of trim, or
- * not at all; `swamped` when she is too heavy, or rests with an opening under water
- * @validity still water, no motion; the hull is closed at the sheer while it is searched. Of several leans that she
+ * @returns `no upright equilibrium` when it comes to rest with more than 45 degrees of heel or 30 of trim, or
+ * not at all; `swamped` when it is too heavy, or rests with an opening under water
+ * @validity still water, no motion; the hull is closed at the sheer while it is searched. Of several leans that it
  * could rest at it finds the first from where it starts, unless that one ends within 3 degrees
  * @source derived: minimum of potential energy
  */

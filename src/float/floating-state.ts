@@ -5,7 +5,7 @@ import { type MetacentricHeight, metacentricHeight } from './metacentric-height.
 import type { FloatingBody, Load, Opening, WaterPlane } from './types.ts';
 import { heightAbove } from './water-plane.ts';
 
-/** How she lies, and in which words it may be said. */
+/** How it lies, and in which words it may be said. */
 export interface FloatingState {
   readonly plane: WaterPlane;
   /** Depths of the baseline under the water at the ends of the lines. */
@@ -16,7 +16,7 @@ export interface FloatingState {
   readonly trims: 'level' | 'by the stern' | 'by the bow';
   readonly leans: 'upright' | 'to starboard' | 'to port';
   readonly freeboards: Freeboards;
-  /** Undefined when she cannot be held upright. */
+  /** Undefined when it cannot be held upright. */
   readonly metacentricHeight?: MetacentricHeight;
 }
 

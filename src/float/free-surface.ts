@@ -11,7 +11,7 @@ export interface FreeSurface {
 
 /**
  * Moment of transference of free surfaces, kg.m: density times the second moment of each surface about its
- * own middle. Divided by the mass of the boat it is the virtual rise of her centre of mass.
+ * own middle. Divided by the mass of the boat it is the virtual rise of its centre of mass.
  *
  * @validity small heels and a tank that is not nearly full or empty; not the true slosh, which is less then
  * @source derived: i = l b3 / 12 for each compartment

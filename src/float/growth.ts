@@ -15,16 +15,16 @@ import { withMasses } from './with-masses.ts';
 
 export interface GrowthInput {
   readonly body: FloatingBody;
-  /** As she is loaded now, with nothing put on. */
+  /** As it is loaded now, with nothing put on. */
   readonly load: Load;
-  /** Where what she puts on lies. */
+  /** Where what it puts on lies. */
   readonly at: Point3;
   readonly openings: readonly Opening[];
   /** Growth beyond which nobody asks, kg. */
   readonly most: Kilograms;
 }
 
-/** What has to hold while she grows. */
+/** What has to hold while it grows. */
 export type GrowthLimit =
   | { readonly kind: 'freeboard'; readonly least: Metres }
   | { readonly kind: 'trim'; readonly least: Radians; readonly most: Radians }
@@ -39,13 +39,13 @@ export type GrowthMargin =
 
 /** Kilograms that growth is found to. */
 const TOLERANCE = 0.01;
-/** Short of a limit by so much, m or rad, when she does not float at all. */
+/** Short of a limit by so much, m or rad, when it does not float at all. */
 const LOST = -0.1;
 
 /**
- * How much she can put on until a limit is met.
+ * How much it can put on until a limit is met.
  *
- * @returns `already past` when the limit does not hold as she is; `not met` when it holds with `most` put on
+ * @returns `already past` when the limit does not hold as it is; `not met` when it holds with `most` put on
  * @validity still water; the limit is passed once on the way. An estimate from the drawn lines; verify by weighing
  * and by draught marks
  * @source derived: full equilibrium at each growth, false position to 0.01 kg

@@ -32,7 +32,7 @@ export interface Hydrostatics {
   /** BMt, BMl. */
   readonly transverseRadius: Metres;
   readonly longitudinalRadius: Metres;
-  /** Mass that sinks her by one centimetre. */
+  /** Mass that sinks it by one centimetre. */
   readonly perCentimetre: Kilograms;
   readonly wettedSurface: SquareMetres;
   readonly immersedLength: Metres;
@@ -51,7 +51,7 @@ export interface Hydrostatics {
  * What the water does to the body under a plane; undefined when no part of it is in the water.
  *
  * @validity any trim within 90 degrees and any heel; inertia and radii are about the horizontal axes of the
- * boat as she lies, and flooded spaces are lost to volume and to the waterplane
+ * boat as it lies, and flooded spaces are lost to volume and to the waterplane
  * @source derived: KM = KB + BM, BM = I / V; coefficients on immersed length, immersed beam and draught
  */
 export function hydrostatics(body: FloatingBody, plane: WaterPlane): Hydrostatics | undefined {
@@ -98,7 +98,7 @@ export function hydrostatics(body: FloatingBody, plane: WaterPlane): Hydrostatic
 }
 
 /**
- * Moment that trims her by one centimetre over her immersed length, kg.m.
+ * Moment that trims it by one centimetre over its immersed length, kg.m.
  *
  * @param centreHeight - KG above the origin, square to the water, m
  * @source derived: MCT = displacement x GMl / (100 L), with the true GMl = KMl - KG, not BMl

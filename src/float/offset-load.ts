@@ -18,7 +18,7 @@ export interface OffsetLoadInput {
 
 export interface OffsetLoad {
   readonly result: Equilibrium;
-  /** Heel to the side they stand on, rad, and what stays above the water; only when she floats. */
+  /** Heel to the side they stand on, rad, and what stays above the water; only when it floats. */
   readonly heel?: Radians;
   readonly lowest?: Freeboard;
   /** Undefined where the method has no such limit. */
@@ -28,7 +28,7 @@ export interface OffsetLoad {
 }
 
 /**
- * How far she leans with people on one side and how much freeboard is left, against limits that are given.
+ * How far it leans with people on one side and how much freeboard is left, against limits that are given.
  *
  * @validity still water; estimated from the drawn lines to the named method; verify by the test on the water.
  * A boat that does not float fails whatever limits are given

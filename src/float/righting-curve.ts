@@ -34,7 +34,7 @@ export interface RightingCurve {
 /**
  * Righting arms from upright to 90 degrees, from the true heeled volume, level and trim free at each heel.
  *
- * @param side - that she heels to
+ * @param side - that it heels to
  * @param openings - where water comes aboard, besides the sheer, which always counts
  * @returns undefined when the hull cannot carry the mass
  * @validity the hull is closed at the sheer: beyond the downflooding angle the arms hold only for a boat that
@@ -114,7 +114,7 @@ function summitOf(arms: readonly RightingArm[], near: ArmNear): RightingArm | un
   return summit && highest && summit.arm < highest.arm ? highest : summit;
 }
 
-/** Where the search does not end, the last heel at which the arm is known to right her. */
+/** Where the search does not end, the last heel at which the arm is known to right it. */
 function vanishingOf(
   arms: readonly RightingArm[],
   greatest: RightingArm,
@@ -131,7 +131,7 @@ function vanishingOf(
   return radians(root.outcome === 'found' ? root.at : from.heel);
 }
 
-/** Where the search does not end, the last heel at which she is known to be dry. */
+/** Where the search does not end, the last heel at which it is known to be dry. */
 function downfloodingOf(
   arms: readonly RightingArm[],
   near: ArmNear,
@@ -155,7 +155,7 @@ function downfloodingOf(
   return { heel: radians(root.at), opening: lowest(near(root.at))?.name ?? opening };
 }
 
-/** What it takes to heel her so far, over her weight: the rise of weight against buoyancy. */
+/** What it takes to heel it so far, over its weight: the rise of weight against buoyancy. */
 function workBetween(body: FloatingBody, load: Load, from: WaterPlane, to: WaterPlane): number {
   const rise = energyOf(body, load, to).value - energyOf(body, load, from).value;
   return rise / load.mass;

@@ -11,9 +11,9 @@ export interface RollInput {
 }
 
 /**
- * Period of a full roll at rest, s; undefined when she has no stiffness (GM not above 0).
+ * Period of a full roll at rest, s; undefined when it has no stiffness (GM not above 0).
  *
- * @validity small rolls, no damping, no water carried along outside. An estimate; verify by timing her roll
+ * @validity small rolls, no damping, no water carried along outside. An estimate; verify by timing its roll
  * @source derived: T = 2 pi sqrt(I / (M g GM)), I = M k2 and the inertia of entrained water
  */
 export function rollPeriod({

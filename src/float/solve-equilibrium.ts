@@ -10,9 +10,9 @@ const SMALL = 1e-8;
 const ROUNDING = 2e-15;
 const MAX_STEPS = 160;
 const MAX_HALVINGS = 30;
-/** The longest single step in level, trim and heel, m and rad; short in heel, so as to step over no lean that she rests at. */
+/** The longest single step in level, trim and heel, m and rad; short in heel, so as to step over no lean that it rests at. */
 const LONGEST: Triple = [0.3, 0.15, 0.05];
-/** A lean that a boat which balances on a ridge is pushed by, so that she falls to one side, rad. */
+/** A lean that a boat which balances on a ridge is pushed by, so that it falls to one side, rad. */
 const PUSH = 0.02;
 /** Steps from a ridge that call for the push, m and rad. */
 const HARDLY_MOVES = 1e-4;
@@ -28,14 +28,14 @@ export interface Solved {
 }
 
 /**
- * The plane in which she comes to rest, from a plane to begin with; undefined when she finds none.
+ * The plane in which it comes to rest, from a plane to begin with; undefined when it finds none.
  *
  * Newton's method on the potential energy of boat and water, with its exact second derivatives. Where these
  * are not those of a bowl they are stiffened until they are, and a step that does not lower the energy is
  * halved; so the search only ever goes down, and ends after at most 160 steps. It ends where the next step, which
- * is what is out of balance over her stiffness, is too small to matter, or where what is out of balance is no more
- * than rounding. Where she stands still without being stable she is pushed once, to the side that her weight lies
- * on; if she stands still again she is neutral there, and that counts as rest.
+ * is what is out of balance over its stiffness, is too small to matter, or where what is out of balance is no more
+ * than rounding. Where it stands still without being stable it is pushed once, to the side that its weight lies
+ * on; if it stands still again it is neutral there, and that counts as rest.
  *
  * @param heelIsHeld - true to find level and trim only
  * @source derived: equilibrium is a minimum of potential energy; Levenberg-Marquardt damping and Armijo
@@ -79,7 +79,7 @@ export function solveEquilibrium(
 }
 
 /**
- * The plane under a trim and heel in which she displaces her mass, to a thousandth of it; undefined when she
+ * The plane under a trim and heel in which it displaces its mass, to a thousandth of it; undefined when it
  * cannot.
  *
  * @source derived: Newton's method with bisection where it leaves the bracket; not `findRoot`, for the area of the

@@ -6,7 +6,7 @@ import {
   type KilogramsPerCubicMetre,
 } from '../units/index.ts';
 
-/** A part of the boat, or of what is in her, when she is swamped. */
+/** A part of the boat, or of what is in it, when it is swamped. */
 export interface SwampedPart {
   readonly name: string;
   readonly mass: Kilograms;
@@ -20,13 +20,13 @@ export interface SwampedBalance {
   readonly weight: Kilograms;
   /** What the foam lifts. */
   readonly lift: Kilograms;
-  /** Lift less weight: below zero she sinks. */
+  /** Lift less weight: below zero it sinks. */
   readonly reserve: Kilograms;
   readonly stillNeeded: CubicMetres;
 }
 
 /**
- * What a part weighs when she is swamped, kg; below zero when it lifts.
+ * What a part weighs when it is swamped, kg; below zero when it lifts.
  *
  * @param density - of part and water, kg/m3, above 0
  * @source Archimedes' principle
@@ -42,7 +42,7 @@ export function weightSwamped(
  * Whether the swamped boat stays afloat by buoyancy alone.
  *
  * @param foam - buoyancy foam beside the parts
- * @validity every submerged part wholly under water, the foam too; no account of how level she lies. An
+ * @validity every submerged part wholly under water, the foam too; no account of how level it lies. An
  * estimate; verify by the swamping test
  * @source Archimedes' principle
  */

@@ -10,7 +10,7 @@ export interface NamedMass extends PointMass {
 export interface TrimEffect {
   readonly name: string;
   readonly mass: Kilograms;
-  /** What the item does to her, against the same boat without it. */
+  /** What the item does to it, against the same boat without it. */
   readonly trim: Radians;
   readonly heel: Radians;
 }
@@ -18,7 +18,7 @@ export interface TrimEffect {
 /**
  * The items that move trim most, greatest first: for each, the trim with it less the trim without it.
  *
- * @returns empty when the boat does not float; items without which she does not float are left out
+ * @returns empty when the boat does not float; items without which it does not float are left out
  * @source derived: full equilibrium with and without each item
  */
 export function trimEffects(
@@ -68,11 +68,11 @@ export interface BestPlaceInput {
 }
 
 export interface BestPlace {
-  /** Where it is now; undefined when she does not float so. */
+  /** Where it is now; undefined when it does not float so. */
   readonly now?: PlaceTried;
-  /** Places in which she floats, the best first: nearest to the band, then most upright, then least far to move. */
+  /** Places in which it floats, the best first: nearest to the band, then most upright, then least far to move. */
   readonly tried: readonly PlaceTried[];
-  /** How much nearer to the band the best place brings her, rad; 0 when the item is best where it is. */
+  /** How much nearer to the band the best place brings it, rad; 0 when the item is best where it is. */
   readonly gain: Radians;
 }
 

@@ -4,7 +4,7 @@ import type { WaterPlane } from './types.ts';
 /**
  * Height of a point above the water, square to the surface, m; below zero when it is under water.
  *
- * @source derived: n = (sin t, -sin h cos t, cos h cos t) points up when she trims by t and heels by h; the
+ * @source derived: n = (sin t, -sin h cos t, cos h cos t) points up when it trims by t and heels by h; the
  * height is n . r - level
  */
 export function heightAbove({ level, trim, heel }: WaterPlane, { x, y, z }: Point3): Metres {

@@ -67,12 +67,12 @@ export interface InfusionInput {
   /** Bore of feed lines and hose, m; the length of the hose, m; feed lines that are laid, when the plan's are not. */
   readonly lines: { readonly bore: Metres; readonly hose: Metres; readonly laid?: number };
   readonly gelSeconds: number;
-  /** Share of the gel time in which she must be full; 0.6 to 0.8 is common practice, no source. */
+  /** Share of the gel time in which it must be full; 0.6 to 0.8 is common practice, no source. */
   readonly gelShare: number;
 }
 
 export interface InfusionPlan {
-  /** Least that fill her in time. */
+  /** Least that fill it in time. */
   readonly feedLines: number;
   /** From one feed line to the next. */
   readonly spacing: Metres;

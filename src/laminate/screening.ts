@@ -13,7 +13,7 @@ const DESIGN_SHARE = 0.5;
 /** Deflection of a sandwich over its short side, at most. */
 const SANDWICH_DEFLECTION = 0.017;
 
-/** The boat as the pressure formulas see her. */
+/** The boat as the pressure formulas see it. */
 export interface PlaningBoat {
   readonly waterline: Metres;
   readonly chineBeam: Metres;

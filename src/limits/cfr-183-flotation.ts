@@ -27,7 +27,7 @@ export const HANDBOOK_WATER = kilogramsPerCubicMetre(ofPounds(WATER) / FOOT ** 3
  */
 export const submergedShare = (gravity: number): number => (gravity - 1) / gravity;
 
-/** A part of the boat when she lies swamped. */
+/** A part of the boat when it lies swamped. */
 export interface FlotationPart {
   readonly name: string;
   readonly mass: Kilograms;
@@ -76,7 +76,7 @@ export interface Flotation {
  *
  * @returns `notComputed` for foam as heavy as water or a motor that is in no table
  * @validity monohull outboard boats shorter than 20 ft, above 2 hp; an amount only: where the foam lies decides
- * whether she floats level
+ * whether it floats level
  * @source 33 CFR 183.201 to 183.235 by the method of the Coast Guard Boatbuilder's Handbook, flotation, steps 1 to 3;
  * the columns for propulsion from memory
  */

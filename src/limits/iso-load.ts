@@ -22,7 +22,7 @@ export interface IsoLoadInput {
 }
 
 export interface IsoLoad {
-  /** mML: all that she is loaded with, engine and fittings apart. */
+  /** mML: all that it is loaded with, engine and fittings apart. */
   readonly greatest: Kilograms;
   /** The load on a builder's plate: without what is in fixed tanks; the outboard's mass stands apart on it. */
   readonly onPlate: Kilograms;
@@ -33,7 +33,7 @@ export interface IsoLoad {
  *
  * People at 75 kg (a child on half a place 37.5 kg), gear, tanks at 95 %, ballast water whole.
  *
- * @validity an account of what is carried, not a proof that she may: stability, freeboard and flotation decide that
+ * @validity an account of what is carried, not a proof that it may: stability, freeboard and flotation decide that
  * @source ISO 14946:2021 clauses 4 to 6, as its public preview gives them; ISO 14945:2021, second hand
  */
 export function isoLoad(input: IsoLoadInput): IsoLoad {

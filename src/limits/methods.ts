@@ -65,7 +65,7 @@ function personsByLaw(boat: RatedBoat): Computed<PersonsCapacity> {
   return typeof marked === 'object' ? marked : personsCapacity(boat, marked);
 }
 
-/** What is left of the freeboard displacement after the boat, her engine and her fixed fuel. */
+/** What is left of the freeboard displacement after the boat, its engine and its fixed fuel. */
 function loadByFreeboard(boat: RatedBoat): Computed<Kilograms> {
   const left = boat.loadedDisplacement - boat.light - boat.engine.mass - boat.fixedFuel;
   return left > 0

@@ -19,7 +19,7 @@ export interface RatedHull {
   readonly steering: 'remote' | 'tiller';
 }
 
-/** A boat to be rated: hull, what she weighs, and what she can carry before water comes aboard. */
+/** A boat to be rated: hull, what it weighs, and what it can carry before water comes aboard. */
 export interface RatedBoat {
   readonly hull: RatedHull;
   /** Hull, deck and everything fitted for good, without engine, fuel and loose gear. */
@@ -28,10 +28,10 @@ export interface RatedBoat {
   readonly fixedFuel: Kilograms;
   /** Mass of fresh water displaced at the float plane at which water first comes aboard. */
   readonly greatestDisplacement: Kilograms;
-  /** Total mass that she may weigh with the freeboard that she needs, for methods that go by freeboard. */
+  /** Total mass that it may weigh with the freeboard that it needs, for methods that go by freeboard. */
   readonly loadedDisplacement: Kilograms;
   readonly seats: number;
-  /** Heaviest outboard that she may have, with its power. */
+  /** Heaviest outboard that it may have, with its power. */
   readonly engine: { readonly power: Watts; readonly mass: Kilograms };
   /** Weight added along one side until water was about to come aboard, where that was tried. */
   readonly sideTest?: Kilograms;

@@ -20,7 +20,7 @@ export interface FluidSurface {
   readonly compartments: number;
 }
 
-/** What is allowed for what a boat puts on over her life. */
+/** What is allowed for what a boat puts on over its life. */
 export interface GrowthAllowance {
   /** Share of the light boat's mass, 0 or above. */
   readonly share: number;

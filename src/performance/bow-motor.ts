@@ -18,7 +18,7 @@ export interface Holding {
   readonly water: Water;
   readonly wind: MetresPerSecond;
   readonly current: MetresPerSecond;
-  /** Angle in radians that she sheers off the wind while she is held by the bow; common practice, no source: 20°. */
+  /** Angle in radians that it sheers off the wind while it is held by the bow; common practice, no source: 20°. */
   readonly sheer?: number;
 }
 
@@ -39,7 +39,7 @@ export interface HoldingForce {
 /**
  * Thrust that a bow motor needs to hold the boat on the spot against wind and current from the same side.
  *
- * Wind: ½ρ Cd A V², A as seen at the angle she sheers to, times a factor for gusts. Current: friction of the wetted
+ * Wind: ½ρ Cd A V², A as seen at the angle it sheers to, times a factor for gusts. Current: friction of the wetted
  * surface by ITTC-57 with a form factor, and the drag of the immersed transom.
  *
  * @returns forces, N; `notComputed` for what is not a number

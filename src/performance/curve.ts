@@ -36,7 +36,7 @@ export function powerCurve(
   });
 }
 
-/** The speed at which the bow stands highest, and how she runs there. */
+/** The speed at which the bow stands highest, and how it runs there. */
 export interface Hump {
   readonly state: PlaningState;
   /** True when the drag there is more than at some higher speed: it must be climbed over. */

@@ -60,7 +60,7 @@ export function fuelFlow(rated: Watts, load: number, burning: Burning): Computed
 export const THIRDS_RESERVE = 1 / 3;
 
 /**
- * How far a tank takes her at a steady speed.
+ * How far a tank takes it at a steady speed.
  *
  * @param tank - usable fuel, m³
  * @param reserve - share of it kept back, 0 to 1

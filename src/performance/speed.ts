@@ -31,7 +31,7 @@ export interface Driven {
 
 export interface SpeedEstimate {
   readonly speed: Band<MetresPerSecond>;
-  /** How she runs at the likely speed. */
+  /** How it runs at the likely speed. */
   readonly state: PlaningState;
   /** By another formula, that knows only mass and power. */
   readonly crouch: MetresPerSecond;
@@ -46,7 +46,7 @@ export interface SpeedEstimate {
  * Greatest speed that an engine drives a planing hull to, as a band, with a second formula beside it.
  *
  * @returns the highest speed at which drag x speed equals power x efficiency, for the lowest, the likely and the
- * highest efficiency; `notComputed` when she does not plane on that power
+ * highest efficiency; `notComputed` when it does not plane on that power
  * @validity as `planeAt`; calm water, clean bottom, a propeller that lets the engine reach its rated speed
  * @source Savitsky 1964 for the drag; efficiency 0.45 to 0.60 overall for outboards: common practice, no source
  */

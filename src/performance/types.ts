@@ -17,7 +17,7 @@ export interface Water {
   readonly viscosity: number;
 }
 
-/** A boat as Savitsky's method sees her: a prism with a weight on it. */
+/** A boat as Savitsky's method sees it: a prism with a weight on it. */
 export interface PlaningHull {
   readonly mass: Kilograms;
   /** Beam over the chines, mean of the part that planes. */
@@ -67,7 +67,7 @@ export interface PlaningState {
   readonly frictionDrag: Newtons;
   /** Forward of the transom. */
   readonly centreOfPressure: Metres;
-  /** What turns her bow up (positive) or down at this trim, N·m; zero when in balance. */
+  /** What turns its bow up (positive) or down at this trim, N·m; zero when in balance. */
   readonly moment: number;
   /** Of the bare hull. */
   readonly bareDrag: Newtons;

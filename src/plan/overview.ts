@@ -30,7 +30,7 @@ export interface OrderState {
   readonly account?: Account;
   /** What that quote would cost today; undefined when the order has errors. */
   readonly drift?: Computed<Drift>;
-  /** When the plan builds her; undefined when she is not planned. */
+  /** When the plan builds it; undefined when it is not planned. */
   readonly planned?: OrderDays;
   /** Hours written down so far; undefined while there are none. */
   readonly hoursWorked?: Decimal;

@@ -11,7 +11,7 @@ export const isWhole = ({ unit }: Pick<BuildPart, 'unit'>): boolean =>
 
 /**
  * What is fetched and bought beyond what the boat takes, as a share: the wastage of the part's class, of what is
- * measured off. Of pieces and sets as many are fetched as she takes: 5 % never makes two tanks of one. The price
+ * measured off. Of pieces and sets as many are fetched as it takes: 5 % never makes two tanks of one. The price
  * carries the wastage of its class in either case.
  *
  * @source common practice, no source

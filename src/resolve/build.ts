@@ -83,7 +83,7 @@ export interface BuildItem {
   readonly performance?: Pick<Option, 'helm' | 'bowMotor' | 'holdingBattery' | 'appendage'>;
   /** How it is laid up, of what the shop laminates itself; the shell's stands with the hull. */
   readonly layUp?: ItemLayUp;
-  /** What it does to how she floats, beside its mass. */
+  /** What it does to how it floats, beside its mass. */
   readonly float?: FloatFacts;
   readonly place: Place;
 }

@@ -2,7 +2,7 @@ import type { Hull, Option } from '../schema/index.ts';
 import type { KilogramsPerCubicMetre, Point3 } from '../units/index.ts';
 import { placeInHull } from './hull-coordinates.ts';
 
-/** What an option does to how she floats, beside its mass and its place. */
+/** What an option does to how it floats, beside its mass and its place. */
 export interface FloatFacts {
   readonly tank?: NonNullable<Option['tank']>;
   /** Fuel that one holds when full. */
@@ -15,7 +15,7 @@ export interface FloatFacts {
   /** Keys of the items that it may stand in. */
   readonly within: readonly string[];
   readonly density: KilogramsPerCubicMetre;
-  /** True when it lies under water when she is swamped. */
+  /** True when it lies under water when it is swamped. */
   readonly submerged: boolean;
 }
 

@@ -21,7 +21,7 @@ const namedPlace = z
   .strictObject({ name: text('What the place is called: “under the console”.'), at: position })
   .meta({ description: 'A place with a name.' });
 
-/** How a hull floats: what beside her lines the figures afloat need. */
+/** How a hull floats: what beside its lines the figures afloat need. */
 export const hullFloat = {
   linesBetween: z.enum(['curved', 'straight']).default('curved').meta({
     description: 'How the lines run from one cross-section to the next.',
@@ -88,7 +88,7 @@ export const hullFloat = {
     .meta({ description: 'Buoyancy foam. Left out: flotation when swamped is not computed.' }),
 };
 
-/** What an option does to how she floats. */
+/** What an option does to how it floats. */
 export const optionFloat = {
   tank: z
     .strictObject({
@@ -199,7 +199,7 @@ export const yardFloat = {
     .meta({ description: 'How the boat is loaded for a trial.' }),
 };
 
-/** What an order says of how she floats. */
+/** What an order says of how it floats. */
 export const orderFloat = {
   condition: z
     .strictObject({

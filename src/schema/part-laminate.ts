@@ -59,7 +59,7 @@ const panel = z
   )
   .meta({ description: 'One area of the part with one lay-up.' });
 
-/** The lay-up of what is built into the hull or added to her. */
+/** The lay-up of what is built into the hull or added to it. */
 export const partLaminate = z
   .strictObject({
     process: z.enum(PROCESSES).default('hand').meta({ description: 'How it is wetted.' }),

@@ -222,7 +222,7 @@ const roof = z
   })
   .meta({ description: 'The boat on a roof, without engine and fuel. Left out: not checked.' });
 
-/** How the customer means to run and to tow her. */
+/** How the customer means to run and to tow it. */
 export const orderPerformance = {
   cruise: quantity('speed', 'kn', 'Speed that range is wanted at. Left out: a usual one.', {
     min: 1,

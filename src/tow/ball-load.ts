@@ -27,7 +27,7 @@ const NO_AXLE = 'the axle must be aft of the ball, and there must be something t
  * Load on the ball of a level trailer, from moments about the axle: Σ m (a - d) / a.
  *
  * @param trailer - a, axle aft of the ball; d of its own mass
- * @param boat - d of hers is winch post + bow - centre
+ * @param boat - d of the boat is winch post + bow - centre
  * @param winchPost - aft of the ball
  * @returns below zero when the trailer would lift the ball
  * @validity standing on level ground; axles of a group carry alike

@@ -27,7 +27,7 @@ export interface TrailerShape {
   readonly axle: Metres;
 }
 
-/** A boat as she lies on a trailer: all that is towed in her. */
+/** A boat as it lies on a trailer: all that is towed in it. */
 export interface TowedBoat {
   readonly mass: Kilograms;
   /** Centre of mass, forward of the transom. */

@@ -9,7 +9,7 @@ export interface VehicleLimits {
   readonly braked: Kilograms;
   readonly unbraked: Kilograms;
   readonly onBall: Kilograms;
-  /** Vehicle and trailer together, and what the vehicle itself weighs as she tows. */
+  /** Vehicle and trailer together, and what the vehicle itself weighs as it tows. */
   readonly together?: { readonly limit: Kilograms; readonly vehicle: Kilograms };
 }
 
@@ -51,7 +51,7 @@ export function couplingForce(vehicle: Kilograms, trailer: Kilograms): Computed<
 }
 
 export interface RoofLoadInput {
-  /** Boat as she is lifted up: no engine, no fuel. */
+  /** Boat as it is lifted up: no engine, no fuel. */
   readonly boat: Kilograms;
   /** Bars, cradle and straps: they count too. */
   readonly rack: Kilograms;

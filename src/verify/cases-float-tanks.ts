@@ -57,7 +57,7 @@ const filled = (): FlowTime =>
 
 const flowing = (flow: FlowTime) => (flow.outcome === 'flows' ? flow : undefined);
 
-/** Free surfaces, tanks that drain, and what floats when she is swamped. */
+/** Free surfaces, tanks that drain, and what floats when it is swamped. */
 export const TANK_CASES: readonly PublishedCase[] = [
   floatCase('{Petrol} in 1.0 x 0.6 m, boat of 1000 kg: rise', FREE_SURFACE, 0.01332, 'm', () =>
     rise(1),

@@ -5,7 +5,7 @@ import { gateContents } from './masses.ts';
 import { type Block, column, row, heads } from '../blocks/block.ts';
 import { workTable } from './work-table.ts';
 
-/** Target weights when a stage is over, with a blank for what she does weigh and what to do outside the band. */
+/** Target weights when a stage is over, with a blank for what it does weigh and what to do outside the band. */
 export function gateTables({ build, gates }: Figures, stage: Stage): readonly Block[] {
   const gate = gates.find((one) => one.stage === stage);
   if (!gate) return [];

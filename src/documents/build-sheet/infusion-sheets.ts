@@ -13,7 +13,7 @@ import {
 import { type Block, column, row } from '../blocks/block.ts';
 import { workTable } from './work-table.ts';
 
-/** How she is filled, what the bag takes, and the test of the bag; nothing for a hull laid up by hand. */
+/** How it is filled, what the bag takes, and the test of the bag; nothing for a hull laid up by hand. */
 export function infusionTables(figures: Figures): readonly Block[] {
   const { build, laminate } = figures;
   if ('notComputed' in laminate || !laminate.infusion) return [];

@@ -42,7 +42,7 @@ const CONDITIONS: Readonly<Record<WeighedStage, string>> = {
   trailer: 'On the trailer',
 };
 
-/** What is aboard when she is weighed after a stage. */
+/** What is aboard when it is weighed after a stage. */
 export function gateContents({ outboard, order, yard, items }: Build, stage: WeighedStage): string {
   const wired = items.some(({ hours }) => hours.some((one) => one.stage === 'wiring'));
   switch (stage) {

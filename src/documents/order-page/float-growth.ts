@@ -5,7 +5,7 @@ import { capital, signedSize, list } from '../sections/words.ts';
 
 type Growth = Afloat['growth'];
 
-/** What ten kilograms more of the boat change, and how much she may put on; nothing when she does not float. */
+/** What ten kilograms more of the boat change, and how much it may put on; nothing when it does not float. */
 export function growthSentences(
   { build }: Figures,
   { growth: { effect, first, allowed, limits } }: Afloat,

@@ -32,7 +32,7 @@ type State = NonNullable<Condition['state']>;
 /** Moves less than this print as nothing: a twentieth of a degree. */
 const PRINTS = DEGREE / 20;
 
-/** How she floats, for the yard: every condition, stability, trim, ballast and what is left when swamped. */
+/** How it floats, for the yard: every condition, stability, trim, ballast and what is left when swamped. */
 export function floatSection(figures: Figures, fontCss: string): Part {
   const afloat = figures.float?.afloat;
   if (!afloat) {
@@ -85,7 +85,7 @@ export function floatSection(figures: Figures, fontCss: string): Part {
   );
 }
 
-/** How much weight she feels, for whoever moves or adds some. */
+/** How much weight it feels, for whoever moves or adds some. */
 function centimetreSentence({ perCentimetre }: Afloat, format: Formatter): string | undefined {
   if (!perCentimetre) return undefined;
   const { sinks, trims } = perCentimetre;

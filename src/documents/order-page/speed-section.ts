@@ -13,7 +13,7 @@ import { type Part, picture, section, sentences, smallPrint } from '../blocks/bl
 import { speedTables } from './speed-tables.ts';
 import { methodLines } from '../sections/method-notes.ts';
 
-/** Speed by every outboard that she may carry, fuel, range, propeller and bow motor. */
+/** Speed by every outboard that it may carry, fuel, range, propeller and bow motor. */
 export function speedSection(figures: Figures, fontCss: string): Part {
   const format = formatterOf(figures.build.yard);
   return section(
@@ -26,7 +26,7 @@ export function speedSection(figures: Figures, fontCss: string): Part {
   );
 }
 
-/** Power against speed, with every outboard marked; nothing where she planes in no loading. */
+/** Power against speed, with every outboard marked; nothing where it planes in no loading. */
 function speedPictures(
   { drive, build }: Figures,
   fontCss: string,
@@ -94,7 +94,7 @@ function speedNotes({ build, drive }: Figures, format: Formatter): readonly stri
   ];
 }
 
-/** What the speeds are, the propeller's pitch, and what the bow motor holds her against. */
+/** What the speeds are, the propeller's pitch, and what the bow motor holds it against. */
 function speedWords(figures: Figures, format: Formatter): readonly string[] {
   const { build } = figures;
   const words = build.outboard

@@ -11,7 +11,7 @@ import {
 } from '../blocks/block.ts';
 import { bandText, capital } from '../sections/words.ts';
 
-/** Speeds as ordered, by every outboard that she may carry, and what she burns. */
+/** Speeds as ordered, by every outboard that it may carry, and what it burns. */
 export function speedTables(figures: Figures, format: Formatter): readonly Table[] {
   const { loadings, engines, fuel } = figures.drive;
   return [

@@ -2,7 +2,7 @@ import type { Afloat, CustomerFigures } from '../../figures/index.ts';
 import { formatterOf, kilograms, metres } from '../../units/index.ts';
 import { list } from './words.ts';
 
-/** What the ballast tank does, whichever way it goes; nothing when she has none. */
+/** What the ballast tank does, whichever way it goes; nothing when it has none. */
 export function ballastSentences(
   { build }: Pick<CustomerFigures, 'build'>,
   { ballast }: Afloat,

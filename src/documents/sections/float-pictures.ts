@@ -5,7 +5,7 @@ import { hullShape, outboardShape } from './drawing-input.ts';
 import { conditionName, surfaceAt } from './float-words.ts';
 import { type CaptionedPicture, pictureOf } from './picture.ts';
 
-/** The surface of the water on her profile: nobody aboard, fully loaded, everyone aft. */
+/** The surface of the water on its profile: nobody aboard, fully loaded, everyone aft. */
 export function waterlinesPicture(
   figures: Figures,
   afloat: Afloat,
@@ -54,7 +54,7 @@ export function heeledPicture(
   };
 }
 
-/** Righting arms with the heels that matter; nothing when she does not float fully loaded. */
+/** Righting arms with the heels that matter; nothing when it does not float fully loaded. */
 export function rightingPicture(
   figures: Figures,
   afloat: Afloat,

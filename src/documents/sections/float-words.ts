@@ -83,7 +83,7 @@ const PLAIN_PLACES: ReadonlyMap<string, string> = new Map([
   ['transom corner', 'the corner of the stern'],
 ]);
 
-/** What a movable thing does to her trim as ordered, and what moving one would gain; undefined when she is as she should be. */
+/** What a movable thing does to its trim as ordered, and what moving one would gain; undefined when it is as it should be. */
 export function adviceSentence(figures: Floating, afloat: Afloat): string | undefined {
   const { build } = figures;
   const format = formatterOf(build.yard);

@@ -5,7 +5,7 @@ import { type Formatter, kilograms, metres, NO_BREAK, UNIT_KINDS } from '../../u
 /** How grave a finding is. */
 export const SEVERITY_WORDS = { error: 'Error', warning: 'Warning', note: 'Note' } as const;
 
-/** The model, with the boat's own name when she has one. */
+/** The model, with the boat's own name when it has one. */
 export function boatName({ hull, order }: Pick<CustomerBuild, 'hull' | 'order'>): string {
   return order.boat.name === undefined ? hull.name : `${hull.name} “${order.boat.name}”`;
 }

@@ -151,7 +151,7 @@ function electricsOf({
   };
 }
 
-/** True of a boat that something electric is in, her outboard's starter too. */
+/** True of a boat that something electric is in, its outboard's starter too. */
 const isWired = ({ items, outboard }: DerivedBuild): boolean =>
   outboard?.model.starting === 'electric' ||
   items.some(({ current, electrics, hours }) => {

@@ -20,7 +20,7 @@ const NEARLY = 0.98;
 /** Share of the beam: common practice, no source. */
 const GYRATION = 0.4;
 
-/** What the ballast tank of an order does, at rest and as she gathers way, loaded as for the trial. */
+/** What the ballast tank of an order does, at rest and as it gathers way, loaded as for the trial. */
 export function ballastFigures(
   build: Build,
   body: FloatingBody,

@@ -14,7 +14,7 @@ const DRAINED = 0.05;
 /** Conditions in which people sit where they are meant to. */
 const SEATED = ['with engine', 'performance test', 'fully loaded', 'custom'] as const;
 
-/** Findings of how she floats: lines, conditions, trim and list, people to one side, ballast and foam. */
+/** Findings of how it floats: lines, conditions, trim and list, people to one side, ballast and foam. */
 export function checkFloat(figures: Computed): readonly Finding[] {
   const { build, float } = figures;
   if (!float) return [];
@@ -193,7 +193,7 @@ function trimText(angle: number, format: Formatter): string {
   return `${format.degrees(angle)} by the ${angle > 0 ? 'stern' : 'bow'}`;
 }
 
-/** Growth that the yard allows for against the first limit that growth brings her to; limits past without it are others' to find. */
+/** Growth that the yard allows for against the first limit that growth brings it to; limits past without it are others' to find. */
 function checkGrowth(
   { build }: Pick<Figures, 'build'>,
   { growth: { allowed, first } }: Afloat,

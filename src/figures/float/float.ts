@@ -25,7 +25,7 @@ import { swampedFigures } from './swamped.ts';
 import { effectsOnTrim, trimAdvice } from './trim.ts';
 import type { Afloat, FloatFigures } from './types.ts';
 
-/** How the boat of an order floats: her conditions, how far she leans, and what is left of her when swamped. */
+/** How the boat of an order floats: its conditions, how far it leans, and what is left of it when swamped. */
 export function floatFigures(build: DerivedBuild, mass: MassResult): FloatFigures {
   const { problems, body } = floatingHull(build);
   const { dimensions, enclosedVolume: volume } = build.hull;
@@ -68,7 +68,7 @@ function afloat(build: DerivedBuild, mass: MassResult, body: FloatingBody): Aflo
   };
 }
 
-/** Her depth in the water, and what a centimetre of sinking and of trim takes. */
+/** Its depth in the water, and what a centimetre of sinking and of trim takes. */
 function whatMoves(
   all: Hydrostatics,
   plane: WaterPlane,

@@ -20,7 +20,7 @@ type Floating = Pick<GrowthInput, 'body' | 'openings'>;
 /** What sensitivity is told for. */
 const STEP = kilograms(10);
 
-/** What growth does to her fully loaded, and how much of it there is until the first limit is met. */
+/** What growth does to the boat fully loaded, and how much of it there is until the first limit is met. */
 export function growthFigures(
   build: Build,
   mass: MassResult,
@@ -54,7 +54,7 @@ export function growthFigures(
   };
 }
 
-/** What she may carry is counted without her own mass, so what she puts on comes off it kilogram by kilogram. */
+/** What it may carry is counted without its own mass, so what it puts on comes off it kilogram by kilogram. */
 function ratedLoad({ hull }: Build, { load }: MassResult): GrowthRow {
   const left = hull.ratings.load - load;
   const margin: GrowthMargin =
@@ -101,7 +101,7 @@ function limitsOf({ hull, yard }: Build): readonly {
   ];
 }
 
-/** What ten kilograms more of the boat change; undefined when she does not float with them. */
+/** What ten kilograms more of the boat change; undefined when it does not float with them. */
 function effectOf(
   { body, openings }: Floating,
   { load }: Condition,

@@ -10,7 +10,7 @@ import type { FloodedSpace } from '../../float/index.ts';
 import { type Build, type BuildItem, placeInHull } from '../../resolve/index.ts';
 import { decimalToNumber, metres } from '../../units/index.ts';
 
-/** The lines of a hull as the room that floats her takes them. */
+/** The lines of a hull as the room that floats it takes them. */
 export function hullLines({ hull }: Build): HullLines {
   return {
     stations: hull.lines,
@@ -20,7 +20,7 @@ export function hullLines({ hull }: Build): HullLines {
   };
 }
 
-/** The hull afloat and what is wrong with her lines. */
+/** The hull afloat and what is wrong with its lines. */
 export function floatingHull(build: Build): {
   readonly problems: BuiltHull['problems'];
   readonly body?: FloatingBody;

@@ -26,9 +26,9 @@ const PERSON = kilogramsPerCubicMetre(1000);
 const LOW_TRANSOM = metres(20 * INCH);
 
 /**
- * Whether foam carries her when she is swamped; undefined when the hull does not say what foam she has.
+ * Whether foam carries it when it is swamped; undefined when the hull does not say what foam it has.
  *
- * The balance counts the core of her shell where the hull file has a lay-up, the fuel that is ordered, in a closed
+ * The balance counts the core of its shell where the hull file has a lay-up, the fuel that is ordered, in a closed
  * tank, and the loose gear. The rule counts neither core nor fuel, on the safe side, and gear in its own way; the engine's
  * battery counts in its table and again where an option brings it.
  */

@@ -16,7 +16,7 @@ import { DEGREE, kilograms, radians } from '../../units/index.ts';
 import { inTheWay, roomAt } from './spaces.ts';
 import type { Movable, Move, TrimAdvice } from './types.ts';
 
-/** Items that are tried in full; the others have less moment about her centre than these. */
+/** Items that are tried in full; the others have less moment about its centre than these. */
 const TRIED = 8;
 const SHOWN = 5;
 /** Less than this nobody would move a thing for: a tenth of a degree. Common practice, no source. */
@@ -38,7 +38,7 @@ export function effectsOnTrim(
   return trimEffects(body, load, tried, SHOWN);
 }
 
-/** How her trim lies in the band that the hull likes, and what moving one thing would gain. */
+/** How its trim lies in the band that the hull likes, and what moving one thing would gain. */
 export function trimAdvice(
   build: DerivedBuild,
   body: FloatingBody,

@@ -23,16 +23,16 @@ export interface FloatFigures {
 
 export interface Afloat {
   readonly conditions: readonly Condition[];
-  /** Depth of the hull’s deepest point under the water, fully loaded; missing when she does not float so. */
+  /** Depth of the hull’s deepest point under the water, fully loaded; missing when it does not float so. */
   readonly deepest?: Metres;
-  /** Mass that sinks her 1 cm, and moment that trims her 1 cm over her immersed length, kg.m; fully loaded. */
+  /** Mass that sinks it 1 cm, and moment that trims it 1 cm over its immersed length, kg.m; fully loaded. */
   readonly perCentimetre?: { readonly sinks: Kilograms; readonly trims: number };
-  /** Righting arms, fully loaded, to the side that she would lean to; missing when she does not float so. */
+  /** Righting arms, fully loaded, to the side that it would lean to; missing when it does not float so. */
   readonly curve?: RightingCurve & { readonly side: 'starboard' | 'port' };
   readonly offset: OffsetLoad & { readonly people: number; readonly heelLimit?: Radians };
   readonly growth: GrowthFigures;
   readonly ballast?: Ballast;
-  /** Missing when the hull does not say what foam she has. */
+  /** Missing when the hull does not say what foam it has. */
   readonly swamped?: Swamped;
   /** Fully loaded, the greatest first. */
   readonly trimEffects: readonly TrimEffect[];
@@ -45,7 +45,7 @@ export interface Afloat {
 export interface Ballast {
   readonly item: string;
   readonly itemKey: string;
-  /** What she does with it; missing when the tank lies outside the hull. */
+  /** What it does with it; missing when the tank lies outside the hull. */
   readonly effect?: BallastEffect;
   readonly drains?: FlowTime;
   readonly fills?: FlowTime;
@@ -65,11 +65,11 @@ export interface Swamped {
 
 export interface TrimAdvice {
   readonly band: { readonly least: Radians; readonly most: Radians };
-  /** Outside the band by so much; 0 within it; missing when she does not float. */
+  /** Outside the band by so much; 0 within it; missing when it does not float. */
   readonly outside?: Radians;
-  /** Moves of one movable item that bring her nearer to the band, the best first. */
+  /** Moves of one movable item that bring the boat nearer to the band, the best first. */
   readonly moves: readonly Move[];
-  /** Places that were not tried because something stands there; none while she lies in the band. */
+  /** Places that were not tried because something stands there; none while it lies in the band. */
   readonly taken: readonly { readonly item: string; readonly place: string; readonly by: string }[];
   /** What can be moved, and where it is. */
   readonly movable: readonly Movable[];
@@ -90,13 +90,13 @@ export interface Move {
   readonly gain: Radians;
 }
 
-/** What she puts on over her life, fully loaded. */
+/** What it puts on over its life, fully loaded. */
 export interface GrowthFigures {
   /** What the yard allows for; 0 when it allows for none. */
   readonly allowed: Kilograms;
   /** The completed boat that it is a share of. */
   readonly boat: Kilograms;
-  /** Missing when she does not float. */
+  /** Missing when it does not float. */
   readonly effect?: GrowthEffect;
   readonly limits: readonly GrowthRow[];
   /** The limit that is met first; missing when none is. */

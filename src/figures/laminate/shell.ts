@@ -83,6 +83,6 @@ function screeningOf(
   );
 }
 
-/** The boat as heavy as her ratings allow: shell, structure, rated load and heaviest engine. */
+/** The boat as heavy as its ratings allow: shell, structure, rated load and heaviest engine. */
 const mostMass = ({ shell, structure, ratings }: Hull): Kilograms =>
   kilograms(shell.mass + structure.mass + ratings.load + ratings.engineMass);

@@ -43,7 +43,7 @@ import { methodsOf } from './jurisdiction.ts';
 /** Freeboard of the transom's cut-out with the engine on, m; common practice, no source. */
 const STERN_FREEBOARD = metres(0.15);
 
-/** Fresh water, the lighter: what she displaces in it is the least that she carries. */
+/** Fresh water, the lighter: what it displaces in it is the least that it carries. */
 const FRESH = kilogramsPerCubicMetre(1000);
 
 /** What the boat may carry, estimated by the yard's methods to stand beside its own ratings. */
@@ -128,7 +128,7 @@ function ratedHull({ hull, items, outboard }: Build): RatedBoat['hull'] {
 const hasHelm = (items: readonly BuildItem[], what: 'wheel' | 'remote-control'): boolean =>
   items.some(({ performance }) => performance?.helm === what);
 
-/** Mass of fresh water that she displaces, level and upright, when it stands at a height above the baseline. */
+/** Mass of fresh water that it displaces, level and upright, when it stands at a height above the baseline. */
 function displacedTo(body: FloatingBody, level: Metres): Kilograms {
   const fresh = { ...body, water: FRESH };
   return kilograms(immerse(fresh, { level, trim: radians(0), heel: radians(0) }).volume * FRESH);

@@ -3,7 +3,7 @@ import { type Loading, massOf, type MassResult } from '../../mass/index.ts';
 import type { Build } from '../../resolve/index.ts';
 import { type CubicMetres, cubicMetres, type Kilograms, kilograms } from '../../units/index.ts';
 
-/** What she is loaded with as ordered, counted as the ISO-style method counts it. */
+/** What it is loaded with as ordered, counted as the ISO-style method counts it. */
 export interface LoadAsOrdered extends IsoLoad {
   /** What the method allows, less the load on the plate: below zero when it is passed. */
   readonly left: Computed<Kilograms>;

@@ -39,7 +39,7 @@ export function stageMasses(
   });
 }
 
-/** What the boat must weigh after each stage that adds to her. */
+/** What the boat must weigh after each stage that adds to it. */
 export function gateFigures(build: Build, mass: MassResult): readonly Gate[] {
   const stages = stageMasses(build, mass);
   return weighGates(stages, build.yard.workshop.scale).flatMap((gate, index) => {

@@ -95,7 +95,7 @@ function neededFor(build: Build, { mass, centre, people }: Loading): Computed<Ho
   const { hull, yard } = build;
   const { body } = floatingHull(build);
   if (!body) return { notComputed: 'the lines make no hull' };
-  // A crowd is taken amidships: what matters here is how deep she lies.
+  // A crowd is taken amidships: what matters here is how deep it lies.
   const level = { mass, centre: { ...centre, y: metres(0) } };
   const lies = findEquilibrium(body, level);
   if (lies.outcome !== 'floats') return { notComputed: 'the boat does not float upright' };

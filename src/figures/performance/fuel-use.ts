@@ -20,13 +20,13 @@ import {
 /** Share of full speed that a boat is usually run at; common practice, no source. */
 const USUAL_CRUISE = 0.7;
 
-/** What she burns at a speed. */
+/** What it burns at a speed. */
 export interface FuelUse {
   readonly name: 'cruise' | 'full throttle';
   readonly speed: Computed<MetresPerSecond>;
   /** m³/s. */
   readonly flow: Computed<number>;
-  /** On the fuel that she is weighed with, less the reserve. */
+  /** On the fuel that it is weighed with, less the reserve. */
   readonly range: Computed<Metres>;
 }
 

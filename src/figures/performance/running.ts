@@ -13,7 +13,7 @@ import { decimalToNumber, squareMetres } from '../../units/index.ts';
 
 type Drag = NonNullable<Build['hull']['performance']['outboardDrag']>;
 
-/** The boat as the planing method sees her. */
+/** The boat as the planing method sees it. */
 export function runningOf(build: Build, { mass, centre }: WeightedCentre): Computed<Running> {
   const { hull, yard } = build;
   const { chine, hulls } = hull.performance;

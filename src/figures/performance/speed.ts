@@ -61,7 +61,7 @@ export interface DriveLoading {
   readonly applies: boolean;
   readonly speed: Computed<SpeedEstimate>;
   readonly hump: Computed<Hump>;
-  /** The trim above which she may porpoise, at the likely speed. */
+  /** The trim above which it may porpoise, at the likely speed. */
   readonly porpoisingAbove: Computed<Radians>;
   readonly curve: readonly CurvePoint[];
 }
@@ -95,7 +95,7 @@ export interface DriveFigures {
 
 const NO_OUTBOARD = { notComputed: 'no outboard is in this order' };
 
-/** Speed in every loading, by every outboard that she may carry; fuel, propeller and bow motor as ordered. */
+/** Speed in every loading, by every outboard that it may carry; fuel, propeller and bow motor as ordered. */
 export function driveFigures(
   build: Build,
   { loadings }: MassResult,
@@ -149,7 +149,7 @@ function driveLoading(build: Build, name: DriveName, loading: Loading): DriveLoa
   };
 }
 
-/** Outboards within the hull's ratings, with the shaft that her transom is built for. */
+/** Outboards within the hull's ratings, with the shaft that its transom is built for. */
 function enginesFor({ hull, outboards }: Build) {
   return outboards.flatMap((model) => {
     const mass = model.shafts[hull.shaft]?.mass;

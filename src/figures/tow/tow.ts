@@ -28,7 +28,7 @@ import { shapeOf, type WinchPost, winchPostOf, usualShareIn } from './winch-post
 /** How far a tilted outboard stands behind the transom, m; common practice, no source. */
 const OUTBOARD_BEHIND = 0.7;
 
-/** The boat on her trailer. */
+/** The boat on its trailer. */
 export interface TrailerFigures {
   readonly trailer: Trailer;
   readonly place: Computed<{ readonly place: Jurisdiction }>;
@@ -43,7 +43,7 @@ export interface TrailerFigures {
   readonly widest: Metres;
   readonly length: Computed<Metres>;
   readonly lengths: Computed<readonly Margin[]>;
-  /** Empty where the order does not say what tows her. */
+  /** Empty where the order does not say what tows it. */
   readonly vehicle: Computed<readonly Margin[]>;
   /** kN. */
   readonly coupling: Computed<number>;
@@ -55,7 +55,7 @@ export interface TowFigures {
   readonly roof?: readonly Margin[];
 }
 
-/** The boat on her trailer and on a roof; nothing for what the order does not have. */
+/** The boat on its trailer and on a roof; nothing for what the order does not have. */
 export function towFigures(build: Build, mass: MassResult): TowFigures {
   const roof = build.order.tow?.roof;
   return {
