@@ -165,7 +165,7 @@ describe('what the sheet tells before work begins', () => {
       'Warning',
       'Note',
     ]);
-    expect(wordsOf(told, 'findings', 'list')).toEqual(['80 kg; wanted: 70 kg', 'Rack', 'Hook']);
+    expect(wordsOf(told, 'findings', 'list')).toEqual(['80 kg; expected: 70 kg', 'Rack', 'Hook']);
   });
 
   it('leaves out what is about money or the offer', () => {

@@ -184,4 +184,4 @@ function shopFindings(findings: readonly Finding[]): readonly Block[] {
 }
 
 const detail = ({ received, expected }: Finding): string =>
-  expected === undefined ? received : `${received}; wanted: ${expected}`;
+  expected === undefined ? received : `${received}; expected: ${expected}`;
