@@ -9,8 +9,8 @@ import { hoursByStage, stageParts } from './stages.ts';
 import {
   type Block,
   type Field,
-  type Part,
   part,
+  type Part,
   picture,
   section,
   table,

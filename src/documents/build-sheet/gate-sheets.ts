@@ -2,7 +2,7 @@ import { type Figures, type Gate, weighedAt, judgeWeighing } from '../../figures
 import type { Stage } from '../../schema/index.ts';
 import { formatterOf, kilograms } from '../../units/index.ts';
 import { gateContents } from './masses.ts';
-import { type Block, column, row, heads } from '../blocks/block.ts';
+import { type Block, column, heads, row } from '../blocks/block.ts';
 import { workTable } from './work-table.ts';
 
 /** Target weights when a stage is over, with a blank for what it does weigh and what to do outside the band. */

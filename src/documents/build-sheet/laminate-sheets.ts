@@ -1,7 +1,7 @@
 import type { Figures, KitFigures } from '../../figures/index.ts';
 import { methodLines } from '../sections/method-notes.ts';
 import { formatterOf, type Formatter, metres, squareMetres } from '../../units/index.ts';
-import { type Block, column, row, type Row, heads } from '../blocks/block.ts';
+import { type Block, column, heads, row, type Row } from '../blocks/block.ts';
 import { workTable } from './work-table.ts';
 import { NO_BREAK } from '../../units/index.ts';
 

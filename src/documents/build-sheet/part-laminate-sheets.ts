@@ -3,7 +3,7 @@ import { methodLines } from '../sections/method-notes.ts';
 import { wholeUp } from '../../maths/index.ts';
 import type { Stage } from '../../schema/index.ts';
 import { formatterOf, type Formatter, kilograms } from '../../units/index.ts';
-import { type Block, column, row, heads } from '../blocks/block.ts';
+import { type Block, column, heads, row } from '../blocks/block.ts';
 import { workTable } from './work-table.ts';
 import { NO_BREAK } from '../../units/index.ts';
 

@@ -1,6 +1,6 @@
 import type { Build, BuildItem } from '../../resolve/index.ts';
 import { type Formatter, type Metres, metres, NO_BREAK } from '../../units/index.ts';
-import { type Cell, column, type FullCell, heads, type Row, row } from '../blocks/block.ts';
+import { type Cell, column, type FullCell, heads, row, type Row } from '../blocks/block.ts';
 import { countOf } from '../sections/words.ts';
 
 /** Nearer to the centreline than this is on it: half a millimetre. */

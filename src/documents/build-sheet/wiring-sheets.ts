@@ -1,7 +1,7 @@
 import type { ElectricsFigures, Figures, WiringRow } from '../../figures/index.ts';
 import { methodLines } from '../sections/method-notes.ts';
 import { formatterOf, type Formatter, type Metres, metres } from '../../units/index.ts';
-import { type Block, row, column, heads } from '../blocks/block.ts';
+import { type Block, column, heads, row } from '../blocks/block.ts';
 import { workTable } from './work-table.ts';
 import { bareArea, sizeHeading, sizeText, starterText } from '../sections/wiring-words.ts';
 

@@ -3,7 +3,7 @@ import { type Formatter, formatterOf, UNIT_KINDS } from '../../units/index.ts';
 import { ampereHours, autonomyText, chargeText, hoursText } from '../sections/energy-words.ts';
 import { figureOf } from '../sections/fact-words.ts';
 import { found, type FoundFigure } from '../sections/method-notes.ts';
-import { type Block, column, row, table, heads } from '../blocks/block.ts';
+import { type Block, column, heads, row, table } from '../blocks/block.ts';
 
 /** The owner’s electrics: a day’s use in a table, and the figures that follow from it. */
 export interface OwnersEnergy {

@@ -1,7 +1,7 @@
 import type { CustomerBuild, CustomerFigures, Fact } from '../../figures/index.ts';
 import type { Stage } from '../../schema/index.ts';
 import { formatterOf, formatDate, type Formatter } from '../../units/index.ts';
-import { blank, type Block, column, row, type Row, table, words, heads } from '../blocks/block.ts';
+import { blank, type Block, column, heads, row, type Row, table, words } from '../blocks/block.ts';
 import { sayFact } from '../sections/fact-words.ts';
 import { found, type FoundFigure } from '../sections/method-notes.ts';
 

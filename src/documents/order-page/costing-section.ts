@@ -9,14 +9,14 @@ import {
   UNIT_KINDS,
 } from '../../units/index.ts';
 import {
-  type Part,
-  type Row,
-  type Table,
   captioned,
+  figureColumns,
+  type Part,
   row,
+  type Row,
   section,
   smallPrint,
-  figureColumns,
+  type Table,
 } from '../blocks/block.ts';
 
 interface Printer {

@@ -3,14 +3,14 @@ import { formatMoney, type Money, subtractMoney } from '../../money/index.ts';
 import type { Yard } from '../../schema/index.ts';
 import { type Computed, formatDate } from '../../units/index.ts';
 import {
-  type Part,
-  type Table,
   captioned,
   column,
+  heads,
+  type Part,
   row,
   section,
   smallPrint,
-  heads,
+  type Table,
 } from '../blocks/block.ts';
 import { signedMoney } from '../sections/words.ts';
 

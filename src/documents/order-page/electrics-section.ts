@@ -2,17 +2,17 @@ import type { ElectricsFigures, Figures } from '../../figures/index.ts';
 import { methodLines } from '../sections/method-notes.ts';
 import { type Formatter, formatterOf, UNIT_KINDS } from '../../units/index.ts';
 import {
-  type Part,
-  type Table,
   captioned,
   column,
+  figureColumns,
+  heads,
+  type Part,
   picture,
   row,
   section,
   sentences,
   smallPrint,
-  heads,
-  figureColumns,
+  type Table,
 } from '../blocks/block.ts';
 import { ampereHours, bankWords, chargeText } from '../sections/energy-words.ts';
 import { oneLinePicture } from '../sections/wiring-drawing.ts';

@@ -1,6 +1,6 @@
 import type { Afloat, Figures } from '../../figures/index.ts';
 import { DEGREE, type Formatter, formatterOf } from '../../units/index.ts';
-import { type Table, captioned, row, figureColumns } from '../blocks/block.ts';
+import { captioned, figureColumns, row, type Table } from '../blocks/block.ts';
 import { capital, signedSize, list } from '../sections/words.ts';
 
 type Growth = Afloat['growth'];

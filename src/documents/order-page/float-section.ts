@@ -15,15 +15,15 @@ import {
   toldConditions,
 } from '../sections/float-words.ts';
 import {
-  type Part,
-  type Table,
   captioned,
+  figureColumns,
+  type Part,
   picture,
   row,
   section,
   sentences,
   smallPrint,
-  figureColumns,
+  type Table,
 } from '../blocks/block.ts';
 import { present } from '../sections/words.ts';
 

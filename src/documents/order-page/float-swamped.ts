@@ -1,6 +1,6 @@
 import type { Afloat } from '../../figures/index.ts';
 import { type Formatter, kilograms } from '../../units/index.ts';
-import { type Table, captioned, row, figureColumns } from '../blocks/block.ts';
+import { captioned, figureColumns, row, type Table } from '../blocks/block.ts';
 
 type Swamped = NonNullable<Afloat['swamped']>;
 

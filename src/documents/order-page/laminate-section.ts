@@ -3,14 +3,14 @@ import { methodLines } from '../sections/method-notes.ts';
 import { formatDate, type Formatter, formatterOf, partUnitText } from '../../units/index.ts';
 import { massCells, partTables } from './part-laminate-section.ts';
 import {
-  type Part,
-  type Table,
   captioned,
+  figureColumns,
+  type Part,
   row,
   section,
   sentences,
   smallPrint,
-  figureColumns,
+  type Table,
 } from '../blocks/block.ts';
 
 /** Lay-ups of shell, structure and options: masses by panel, the bottom's screening, the kit against lists and shelf. */

@@ -1,6 +1,6 @@
 import type { Figures, LimitsFigures } from '../../figures/index.ts';
 import { type Formatter, known } from '../../units/index.ts';
-import { type Table, captioned, column, heads, row } from '../blocks/block.ts';
+import { captioned, column, heads, row, type Table } from '../blocks/block.ts';
 import { capital, marginText } from '../sections/words.ts';
 
 const COLUMNS = heads('num', 'Value', 'Limit', 'Left');

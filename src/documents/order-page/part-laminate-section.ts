@@ -1,6 +1,6 @@
 import type { Figures, PartLayUp } from '../../figures/index.ts';
 import { type Formatter, kilograms } from '../../units/index.ts';
-import { type Row, type Table, captioned, heads, row, figureColumns } from '../blocks/block.ts';
+import { captioned, figureColumns, heads, row, type Row, type Table } from '../blocks/block.ts';
 
 const PARTS = ['fibre', 'resin', 'gelcoat', 'core', 'total'] as const;
 type Masses = Readonly<Record<(typeof PARTS)[number], number>>;

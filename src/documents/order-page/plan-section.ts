@@ -4,7 +4,7 @@ import { STAGES, type Yard } from '../../schema/index.ts';
 import { formatDate } from '../../units/index.ts';
 import { STAGE_NAMES } from '../sections/stage-names.ts';
 import { timeliness } from '../yard/plan-page.ts';
-import { type Part, captioned, heads, row, section, smallPrint } from '../blocks/block.ts';
+import { captioned, heads, type Part, row, section, smallPrint } from '../blocks/block.ts';
 
 /** When the plan builds this order, stage by stage; a stage without work has no line. */
 export function planSection(

@@ -1,13 +1,13 @@
 import { type DriveLoading, type EngineRow, type Figures, reserveOf } from '../../figures/index.ts';
 import type { Formatter } from '../../units/index.ts';
 import {
-  type Row,
-  type Table,
   captioned,
   column,
+  figureColumns,
   heads,
   row,
-  figureColumns,
+  type Row,
+  type Table,
 } from '../blocks/block.ts';
 import { bandText, capital } from '../sections/words.ts';
 

@@ -1,6 +1,6 @@
 import type { Figures, TrailerFigures } from '../../figures/index.ts';
 import { type Formatter, kilograms, metres, whyNot } from '../../units/index.ts';
-import { type Row, type Table, captioned, row, figureColumns } from '../blocks/block.ts';
+import { captioned, figureColumns, row, type Row, type Table } from '../blocks/block.ts';
 
 type Margins = NonNullable<Figures['tow']['roof']>;
 type Known = TrailerFigures['gear'];

@@ -2,7 +2,7 @@ import type { FiguredVariation, Figures } from '../../figures/index.ts';
 import { type Account, priceChange } from '../../issued/index.ts';
 import { formatMoney, type Money } from '../../money/index.ts';
 import { formatDate } from '../../units/index.ts';
-import { type Part, captioned, column, row, section, heads, type Table } from '../blocks/block.ts';
+import { captioned, column, heads, type Part, row, section, type Table } from '../blocks/block.ts';
 
 /** What was accepted and by whom, what changed since, and what the boat costs in the end. */
 export function variationsSection(

@@ -2,7 +2,7 @@ import type { Drift } from '../../issued/index.ts';
 import { formatMoney, isZero, type Money } from '../../money/index.ts';
 import type { CustomerBuild } from '../../figures/index.ts';
 import { formatDate, type IsoDate } from '../../units/index.ts';
-import { column, type Part, part, row, table, heads } from '../blocks/block.ts';
+import { column, heads, part, type Part, row, table } from '../blocks/block.ts';
 
 /** The revision that a quote takes the place of, and what became of its price. */
 export interface EarlierRevision {

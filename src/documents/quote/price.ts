@@ -9,7 +9,7 @@ import {
   sumMoney,
 } from '../../money/index.ts';
 import { type Decimal, percentText } from '../../units/index.ts';
-import { type Block, bareTable, column, type Row, row, words } from '../blocks/block.ts';
+import { bareTable, type Block, column, row, type Row, words } from '../blocks/block.ts';
 import { sentence } from '../sections/words.ts';
 
 type Print = (money: Money) => string;

@@ -2,12 +2,12 @@ import type { CustomerAlternative, CustomerBuild, CustomerFigures } from '../../
 import { formatMoney } from '../../money/index.ts';
 import { formatDate } from '../../units/index.ts';
 import {
+  bareTable,
   type Block,
   part,
   picture,
   row,
   type Standing,
-  bareTable,
   words,
 } from '../blocks/block.ts';
 import { type Letter, letterHead } from '../blocks/letter.ts';

@@ -1,5 +1,5 @@
 import { type MethodId, METHODS } from '../../figures/index.ts';
-import { type Block, bareTable, column, type Part, part, row, words } from '../blocks/block.ts';
+import { bareTable, type Block, column, part, type Part, row, words } from '../blocks/block.ts';
 import { sentence } from './words.ts';
 
 /** A figure as it is composed: what it is, in a few words what it depends on, and the methods it was found by. */

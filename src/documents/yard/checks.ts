@@ -1,7 +1,7 @@
 import { type CodeFacts, FINDING_CODES } from '../../findings/index.ts';
 import type { Yard } from '../../schema/index.ts';
 import type { Check } from '../../verify/index.ts';
-import { captioned, column, heads, type Row, row, section } from '../blocks/block.ts';
+import { captioned, column, heads, row, type Row, section } from '../blocks/block.ts';
 import type { YardPage } from '../blocks/page.ts';
 import { pageHead } from '../sections/head.ts';
 import { capital } from '../sections/words.ts';

@@ -1,7 +1,7 @@
 import { type Method, METHODS_BY_SUBJECT, type MethodSubject } from '../../figures/index.ts';
 import { pageHead } from '../sections/head.ts';
 import type { Yard } from '../../schema/index.ts';
-import { type Part, captioned, column, row, section, sentences } from '../blocks/block.ts';
+import { captioned, column, type Part, row, section, sentences } from '../blocks/block.ts';
 import { NOT_COMPUTED } from './not-computed.ts';
 import type { YardPage } from '../blocks/page.ts';
 

@@ -6,9 +6,9 @@ import { type CaptionedPicture, pictureOf } from '../sections/picture.ts';
 import type { YardPage } from '../blocks/page.ts';
 import { drawPlan } from './plan-drawing.ts';
 import {
-  type Part,
   captioned,
   heads,
+  type Part,
   picture,
   row,
   section,

@@ -15,7 +15,7 @@ import {
 import { type Bought, boughtLines, partsByCode } from './bought-lines.ts';
 import { csvText } from './csv.ts';
 import type { YardPage } from '../blocks/page.ts';
-import { type Part, captioned, column, row, section, sentences, heads } from '../blocks/block.ts';
+import { captioned, column, heads, type Part, row, section, sentences } from '../blocks/block.ts';
 
 interface PurchasesInput {
   readonly plan: ShopPlan | NotComputed;
