@@ -141,11 +141,10 @@ const KEY_FIGURES: readonly (readonly [
   [
     'lowest freeboard, mm',
     (data) => thousand(data['float.fully-loaded.freeboard-lowest']?.value),
-    ({ quote, floats, lines, words, cell }) => [
+    ({ quote, floats, lines, cell }) => [
       ['quote', quote('Freeboard, fully loaded')?.value],
       ['handover', floats('Freeboard, fully loaded')],
       ['handover, sentence', lines, /Fully loaded, with [^.]*(?:\.\d[^.]*)* is ([\d,]+)/],
-      ['page', words('floating'), /Fully loaded, with [^.]*(?:\.\d[^.]*)* is ([\d,]+)/],
       ['page, table', cell('floating', /Freeboard/, /^Fully loaded$/, 4)],
     ],
   ],

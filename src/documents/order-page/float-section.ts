@@ -11,11 +11,13 @@ import {
   conditionSentence,
   trimByEnd,
   offsetSentence,
+  placeWords,
   takenSentence,
   toldConditions,
 } from '../sections/float-words.ts';
 import {
   captioned,
+  type Cell,
   figureColumns,
   type Part,
   picture,
@@ -51,8 +53,9 @@ export function floatSection(figures: Figures, fontCss: string): Part {
       present([
         adviceSentence(figures, afloat),
         takenSentence(afloat),
-        ...toldConditions(figures, afloat).map((condition) =>
-          conditionSentence(condition, figures),
+        // The tables have those that float.
+        ...toldConditions(figures, afloat).flatMap((condition) =>
+          condition.state ? [] : [conditionSentence(condition, figures)],
         ),
         centimetreSentence(afloat, format),
         offsetSentence(figures, afloat),
@@ -100,7 +103,7 @@ function conditionTables(figures: Figures, afloat: Afloat, format: Formatter): r
   const told = toldConditions(figures, afloat);
   const stateRow = (
     condition: Condition,
-    cells: (state: State) => readonly string[],
+    cells: (state: State) => readonly Cell[],
     count: number,
   ) => {
     const { state, equilibrium } = condition;
@@ -145,10 +148,14 @@ function conditionTables(figures: Figures, afloat: Afloat, format: Formatter): r
   ];
 }
 
-function freeboardCells({ freeboards, metacentricHeight }: State, format: Formatter) {
+function freeboardCells(
+  { freeboards, metacentricHeight }: State,
+  format: Formatter,
+): readonly Cell[] {
   const { bow, side, transom, lowest } = freeboards;
   return [
-    ...[bow, side, transom, lowest].map(({ freeboard }) => format.dimension(freeboard)),
+    ...[bow, side, transom].map(({ freeboard }) => format.dimension(freeboard)),
+    { text: format.dimension(lowest.freeboard), under: placeWords(lowest.name) },
     metacentricHeight ? format.dimension(metacentricHeight.byForm) : 'not computed',
   ];
 }
