@@ -5,7 +5,7 @@ import { nearestName } from '../findings/index.ts';
 import { COMMAND_NAMES, type CommandName, commandOf, flagsOf, type Run } from './commands.ts';
 import { flagWords, RUN } from './help.ts';
 
-export type CommandLine =
+type CommandLine =
   | Run
   | { readonly kind: 'help'; readonly command: CommandName | undefined }
   | { readonly kind: 'version' }

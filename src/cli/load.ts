@@ -174,7 +174,7 @@ const withheld = ({ order, findings }: FiguredOrder, more: readonly Finding[]): 
 });
 
 /** Numbers of the orders that could not be read, of those whose number could. */
-export function numbersOf(broken: LoadedWorkspace['brokenOrders']): readonly string[] {
+function numbersOf(broken: LoadedWorkspace['brokenOrders']): readonly string[] {
   return broken.flatMap(({ number }) => (number === undefined ? [] : [number]));
 }
 

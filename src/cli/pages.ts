@@ -48,7 +48,7 @@ export interface SealedDocument extends DocumentPlace {
   readonly line: LedgerLine;
 }
 
-export interface RenderedSite {
+interface RenderedSite {
   /** Every page that is made, the documents among them. */
   readonly pages: readonly RenderedPage[];
   readonly documents: readonly RenderedDocument[];

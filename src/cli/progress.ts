@@ -1,7 +1,7 @@
 import type { WriteStream } from 'node:tty';
 
 /** Tells a person how far long work has come: one line that changes on a terminal, a line a step elsewhere. */
-export interface Progress {
+interface Progress {
   step(done: number, total: number, what: string): void;
   /** Ends the changing line. */
   end(): void;

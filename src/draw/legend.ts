@@ -7,7 +7,7 @@ export const DASHES = ['none', '3.2 1.4', '5 1.2 0.8 1.2'] as const;
 export const LEGEND_STEP = SMALL_TEXT + 2;
 
 /** Weight of a water's surface, mm. */
-export const WATER_WEIGHT = 0.35;
+const WATER_WEIGHT = 0.35;
 
 /** How the line of a place in a list is drawn. */
 export function dashOf(index: number): Readonly<Record<string, string | number>> {

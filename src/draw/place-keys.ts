@@ -16,7 +16,7 @@ export interface PlacedKey extends Anchor {
 
 /** Radius of a key's circle and least clear space between two of them, mm. */
 export const KEY_RADIUS = 2.1;
-export const KEY_GAP = 0.4;
+const KEY_GAP = 0.4;
 /** Least distance between the centres of two keys, mm. */
 export const KEY_SPACING = 2 * KEY_RADIUS + KEY_GAP;
 

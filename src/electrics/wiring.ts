@@ -88,7 +88,7 @@ export function planWiring(circuits: readonly Circuit[], rules: WiringRules): Wi
 }
 
 /** Cable of one size and colour, one way. */
-export interface CablePick {
+interface CablePick {
   readonly metricMm2: number;
   readonly awg: string;
   readonly colour: string;

@@ -21,7 +21,7 @@ export interface FiguredVariation {
   readonly findings: readonly Finding[];
 }
 
-export interface VariedOrder {
+interface VariedOrder {
   /** With all that was agreed; the order's own when nothing was. */
   readonly figures?: Figures;
   readonly variations: readonly FiguredVariation[];

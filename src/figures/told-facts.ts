@@ -58,7 +58,7 @@ export interface Change<Who extends Audience = Audience, Says extends Said = Sai
 }
 
 /** A change of an amount. */
-export type MoneyChange<Who extends Audience = Audience> = Required<Change<Who, Money>>;
+type MoneyChange<Who extends Audience = Audience> = Required<Change<Who, Money>>;
 
 /** How much more it becomes. */
 export const moneyChange = ({ now, was }: MoneyChange): Money => subtractMoney(now.says, was.says);

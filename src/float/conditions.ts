@@ -18,7 +18,7 @@ export const CONDITIONS = [
 export type ConditionName = (typeof CONDITIONS)[number];
 
 /** The boat with who and what is aboard. */
-export interface LoadedBoat extends Load {
+interface LoadedBoat extends Load {
   readonly people: number;
   /** Fluids among them have a surface where they move. */
   readonly masses: readonly { readonly surface?: FreeSurface }[];

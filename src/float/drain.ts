@@ -13,7 +13,7 @@ import { AIR_OVER_WATER } from './constants.ts';
 /** Area of a tank's surface at heights above the baseline, straight between them, from low to high. */
 export type SurfaceAreas = Points;
 
-export interface FlowPath {
+interface FlowPath {
   readonly outlet: SquareMetres;
   /** Share of the outlet's area that the jet fills. Common practice: 0.6 a sharp edge, 0.8 a short pipe. */
   readonly discharge: number;

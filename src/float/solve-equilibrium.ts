@@ -22,7 +22,7 @@ const MIN_DAMPING = 1e-6;
 const MAX_TRIM = 1.4;
 const MAX_HEEL = 4;
 
-export interface Solved {
+interface Solved {
   readonly plane: WaterPlane;
   readonly energy: Energy;
 }

@@ -7,7 +7,7 @@ export const CHILD = kilograms(37.5);
 /** Personal effects a person, the least that the standard's guidance names for boats one sleeps in. */
 export const EFFECTS = kilograms(20);
 /** Share that tanks are counted full to. */
-export const TANK_FULL = 0.95;
+const TANK_FULL = 0.95;
 
 export interface IsoLoadInput {
   readonly people: number;

@@ -12,7 +12,7 @@ export interface MassItem extends PointMass {
 }
 
 /** The surface of a fluid that fills its tank in part, as a box seen from above. */
-export interface FluidSurface {
+interface FluidSurface {
   readonly length: Metres;
   readonly breadth: Metres;
   readonly density: KilogramsPerCubicMetre;

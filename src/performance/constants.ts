@@ -10,9 +10,6 @@ export const SEA_WATER: Water = { density: SEA_WATER_DENSITY, viscosity: 1.19e-6
 /** Fresh water at 15 °C (ITTC 7.5-02-01-03, rounded). */
 export const FRESH_WATER: Water = { density: FRESH_WATER_DENSITY, viscosity: 1.14e-6 };
 
-export const SAVITSKY =
-  'Savitsky, Hydrodynamic Design of Planing Hulls, Marine Technology 1(1), 1964';
-
 /**
  * Where an outboard hung on the transom pushes, trimmed level: 0.25 m behind it and 0.18 m below the keel.
  *

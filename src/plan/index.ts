@@ -9,7 +9,7 @@ export {
 } from './overview.ts';
 export { NO_SUPPLIER, openNeedsOf, partNeedsOf } from './part-needs.ts';
 export { isDue, planFindings } from './plan-findings.ts';
-export { type DatePromise, planOrders, promiseDate } from './plan-orders.ts';
+export { type DatePromise, planOrders, promiseAfter } from './plan-orders.ts';
 export {
   type PartNeed,
   type PurchaseLine,

@@ -63,22 +63,9 @@ export interface DatePromise {
 /**
  * The day that can be promised for a new order: it takes what the planned orders leave and moves none of them.
  *
+ * @param plan - made of the same calendar and trades
  * @param daysInHand - calendar days added to the planned finish; the promise is the next day of work from there
  * @returns the promise; `notComputed` when the order cannot be planned
- */
-export function promiseDate(
-  input: PlanInput,
-  order: PlanOrder,
-  daysInHand: number,
-): DatePromise | NotComputed {
-  const plan = planOrders(input);
-  return 'notComputed' in plan ? plan : promiseAfter(plan, input, order, daysInHand);
-}
-
-/**
- * The same beside a plan that is made already.
- *
- * @param plan - made of the same calendar and trades
  */
 export function promiseAfter(
   plan: Plan,

@@ -6,7 +6,7 @@ import { type StockAllocation, takeFromShelf } from './shelf.ts';
 import type { Plan, PlanInput, PlanOrder } from './types.ts';
 
 /** A plan, and what the shelf does for it. */
-export interface PlanWithShelf {
+interface PlanWithShelf {
   readonly plan: Plan;
   readonly shelf: StockAllocation;
 }

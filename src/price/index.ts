@@ -1,6 +1,6 @@
 export { costOrder } from './cost-order.ts';
 export { loadedRate } from './labour.ts';
-export { marginOfMarkup, markedUpPrice, markupOfMargin, sellingPrice } from './margin.ts';
+export { sellingPrice } from './margin.ts';
 export { priceOrder } from './price-order.ts';
 export type * from './result-types.ts';
 export { type MarginThen, sensitivity, type Sensitivity, type WhatIf } from './sensitivity.ts';

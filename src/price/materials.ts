@@ -37,7 +37,7 @@ export function usedMaterials(
  * @param rules - without a rate for the currency the amount stands as it is (reading the workspace refuses that)
  * @source derived: rate x (1 + buffer)
  */
-export function inHomeCurrency(
+function inHomeCurrency(
   cost: Money,
   { currency, exchange }: Pick<PriceRules, 'currency' | 'exchange'>,
 ): Money {

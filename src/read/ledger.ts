@@ -44,7 +44,7 @@ const lineSchema = z.strictObject({
 export type LedgerLine = z.output<typeof lineSchema>;
 
 /** What is wrong at one line. */
-export interface LedgerFault {
+interface LedgerFault {
   /** 1 for the first. */
   readonly line: number;
   readonly received: string;

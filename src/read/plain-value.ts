@@ -76,7 +76,7 @@ function refuse(walk: Walk, node: unknown, received: string, remedy?: string): u
 }
 
 /** Where a node is written; the file alone for a node that is made up. */
-export function placeOfNode(file: string, node: unknown): Place {
+function placeOfNode(file: string, node: unknown): Place {
   const range = rangeOf(node);
   return range ? { file, range } : { file };
 }

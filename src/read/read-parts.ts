@@ -5,7 +5,7 @@ import type { PlacedValue } from './placed.ts';
 import { validate } from './validate.ts';
 import { clip } from './words.ts';
 
-export interface PartList {
+interface PartList {
   readonly parts: readonly ListedPart[];
   /** Codes of the rows that could not be read. */
   readonly broken: readonly string[];

@@ -7,7 +7,7 @@ export const LONGEST_YAML = 512 * 1024;
 /** Bytes. A price list of 20,000 rows has some 1,500,000. */
 export const LONGEST_CSV = 8 * 1024 * 1024;
 
-export type ReadText =
+type ReadText =
   | { readonly text: string; readonly finding?: never }
   | { readonly text?: never; readonly finding: Finding };
 

@@ -24,7 +24,7 @@ export interface Entries {
   readonly packages: readonly NamedPackage[];
 }
 
-export interface LookedUp {
+interface LookedUp {
   readonly hull: Sourced<Hull> | undefined;
   readonly entries: Entries;
   readonly findings: readonly Finding[];

@@ -162,5 +162,4 @@ export type Material = z.output<typeof material>;
 export type MaterialKind = Material['kind'];
 export type MaterialOf<Kind extends MaterialKind> = Extract<Material, { kind: Kind }>;
 export type Mixing = z.output<typeof mixing>;
-export type Stocked = z.output<typeof stocked>;
 export type StockFile = z.output<typeof stockFileSchema>;

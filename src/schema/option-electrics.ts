@@ -5,7 +5,7 @@ const current = (description: string) =>
   quantity('current', 'A', description, { min: 0.01, max: 1000 });
 const hours = (description: string) => decimal(description, { min: 0, max: 24 });
 
-export const PURPOSES = [
+const PURPOSES = [
   'feeder',
   'starting',
   'navigation-lights',
@@ -49,7 +49,7 @@ export const circuitSchema = z
   })
   .meta({ description: 'How an item that draws current is wired.' });
 
-export const batterySchema = z
+const batterySchema = z
   .strictObject({
     capacity: quantity('charge', 'Ah', 'Rated capacity of one.', { min: 3600, max: 7.2e6 }),
     ratingHours: decimal('Hours of the rating.', { min: 1, max: 100 }).prefault('20'),
@@ -60,7 +60,7 @@ export const batterySchema = z
   })
   .meta({ description: 'A battery.' });
 
-export const chargerSchema = z
+const chargerSchema = z
   .strictObject({
     current: current('What it gives.'),
     source: z.enum(['shore', 'engine', 'sun']).meta({ description: 'What it lives on.' }),
@@ -68,7 +68,7 @@ export const chargerSchema = z
   })
   .meta({ description: 'A charger.' });
 
-export const pumpSchema = z
+const pumpSchema = z
   .strictObject({
     flow: quantity('flow', 'L/h', 'Flow at no head, as the label says.', { min: 1e-6, max: 0.1 }),
     highest: quantity('length', 'm', 'Head at which the flow stops.', { min: 0.1, max: 100 }),

@@ -6,7 +6,7 @@ import { partLaminate } from './part-laminate.ts';
 import { optionFloat } from './float.ts';
 import { itemFacts, quantityLimits } from './shared.ts';
 
-export const optionSchema = z
+const optionSchema = z
   .strictObject({
     id: id('Name that orders point at.'),
     ...itemFacts,
@@ -53,4 +53,3 @@ export const optionFileSchema = z
   .meta({ title: 'Options', description: 'A group of options.' });
 
 export type Option = z.output<typeof optionSchema>;
-export type OptionFile = z.output<typeof optionFileSchema>;

@@ -178,4 +178,3 @@ export const orderSchema = z
   .meta({ title: 'Order', description: 'One boat for one customer.' });
 
 export type Order = z.output<typeof orderSchema>;
-export type OrderRecord = z.output<typeof record>;

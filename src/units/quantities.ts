@@ -13,7 +13,7 @@ export interface Shown {
 }
 
 /** A quantity as scripts read it, and as people do in each system. */
-export interface QuantityFacts {
+interface QuantityFacts {
   /** Which branded number it takes; any number when left out. */
   readonly kind?: UnitKind;
   readonly data: Shown & { readonly decimals: number };

@@ -10,7 +10,6 @@ export type CubicMetres = Quantity<'volume'>;
 export type Kilograms = Quantity<'mass'>;
 export type Watts = Quantity<'power'>;
 export type Amperes = Quantity<'current'>;
-export type Volts = Quantity<'voltage'>;
 export type Radians = Quantity<'angle'>;
 export type MetresPerSecond = Quantity<'speed'>;
 export type KilogramsPerCubicMetre = Quantity<'density'>;

@@ -7,7 +7,7 @@ import {
   type PlanInput,
   planOrderOf,
   planOrders,
-  promiseDate,
+  promiseAfter,
   purchaseList,
   type ShopPractice,
   type WorkCalendar,
@@ -102,7 +102,7 @@ describe('the orders of the demonstration', () => {
     expect(plan.refused).toEqual([]);
     expect(plan.orders).toHaveLength(input.orders.length);
     const promises = withStatus('quoted').map((entry) =>
-      promiseDate(input, planOrderOf(entry, practice, today), 5),
+      promiseAfter(plan, input, planOrderOf(entry, practice, today), 5),
     );
     expect(promises.length).toBeGreaterThan(0);
     for (const promise of promises) {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Plan, planOrders, promiseDate } from '../../src/plan/index.ts';
+import { type Plan, planOrders, promiseAfter } from '../../src/plan/index.ts';
 import { anyShop, day, faultsOf, order, shop, stage } from './shop.ts';
 
 const EMPTY: Plan = { orders: [], moulds: [], refused: [], tries: -1, sequence: [] };
@@ -52,6 +52,12 @@ describe('a plan of any orders', () => {
   });
 });
 
+const promised = (
+  input: Parameters<typeof planOrders>[0],
+  wanted: Parameters<typeof promiseAfter>[2],
+  days: number,
+) => promiseAfter(planned(input), input, wanted, days);
+
 describe('a date to promise', () => {
   it('moves none of the planned orders, and clashes with none', () => {
     fc.assert(
@@ -59,7 +65,7 @@ describe('a date to promise', () => {
         const [asked, ...accepted] = input.orders;
         const wanted = order('new', asked?.stages ?? [], { release: day(0) });
         const before = { ...input, orders: accepted };
-        const promise = promiseDate(before, wanted, 5);
+        const promise = promised(before, wanted, 5);
         const added = 'planned' in promise ? [promise.planned] : [];
         expect(added).toHaveLength(1);
         expect(faultsOf({ orders: [...planned(before).orders, ...added] }, before)).toEqual([]);
@@ -69,7 +75,7 @@ describe('a date to promise', () => {
   });
 
   it('keeps days in hand and tells what binds', () => {
-    const promise = promiseDate(shop([order('2611', inMould(8))]), order('new', inMould(8)), 3);
+    const promise = promised(shop([order('2611', inMould(8))]), order('new', inMould(8)), 3);
     expect(promise).toMatchObject({
       promise: day(8),
       planned: { finishes: day(5), binds: [{ cause: 'mould', name: 'dunlin mould', hours: 63 }] },
@@ -77,12 +83,12 @@ describe('a date to promise', () => {
   });
 
   it('is not given for an order that cannot be planned', () => {
-    expect(promiseDate(shop([]), order('new', [stage('a', 1, { after: ['b'] })]), 0)).toEqual({
+    expect(promised(shop([]), order('new', [stage('a', 1, { after: ['b'] })]), 0)).toEqual({
       notComputed: 'a: waits for b, which is not a stage of the order',
     });
     const held = order('2611', inMould(8), { inMoulds: ['dunlin mould'] });
     const alsoHeld = order('new', inMould(8), { inMoulds: ['dunlin mould'] });
-    expect(promiseDate(shop([held]), alsoHeld, 0)).toHaveProperty('notComputed');
+    expect(promised(shop([held]), alsoHeld, 0)).toHaveProperty('notComputed');
   });
 });
 

@@ -1,8 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import {
-  marginOfMarkup,
-  markedUpPrice,
-  markupOfMargin,
   type PriceInput,
   type PriceItem,
   priceOrder,
@@ -48,13 +45,10 @@ const price = ({
     rules: { ...RULES, ...rules },
   });
 
-describe('margin and markup', () => {
-  it('are two shares of the same money', () => {
-    // Cost 42,000: a margin of 30 % sells at 60,000, a markup of 42.857 %; a markup of 30 % sells at 54,600, 23.077 %.
+describe('margin', () => {
+  it('is a share of the selling price, not of the cost', () => {
+    // Cost 42,000: a margin of 30 % of the price sells at 60,000; a markup of 30 % of the cost would at 54,600.
     expect(text(sellingPrice(money('42000'), decimal('0.30')))).toBe('60000.00');
-    expect(text(markedUpPrice(money('42000'), decimal('0.30')))).toBe('54600.00');
-    expect(decimalToShortText(markupOfMargin(decimal('0.30')))).toBe('0.428571');
-    expect(decimalToShortText(marginOfMarkup(decimal('0.30')))).toBe('0.230769');
   });
 
   it('of each line is the real one, and a fixed price shows what it earns', () => {

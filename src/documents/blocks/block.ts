@@ -37,7 +37,7 @@ export interface FullCell {
 }
 
 /** A line with a box to tick, and how much of it. */
-export interface CheckLine extends FullCell {
+interface CheckLine extends FullCell {
   readonly amount?: string;
 }
 

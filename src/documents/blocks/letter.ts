@@ -64,7 +64,7 @@ export function isKeptQuote(kept: unknown): kept is KeptQuote {
 }
 
 /** The shop as at the head of a letter. */
-export interface ShopHead {
+interface ShopHead {
   readonly name: string;
   /** Empty when the shop has none. */
   readonly strapline: string;
@@ -74,7 +74,7 @@ export interface ShopHead {
 }
 
 /** The shop's head for a letter to a customer. */
-export function shopHead({ shop }: Pick<Yard, 'shop'>): ShopHead {
+function shopHead({ shop }: Pick<Yard, 'shop'>): ShopHead {
   const { name, strapline = '', address, phone, email, registration } = shop;
   return { name, strapline, address, reach: present([phone, email, registration]) };
 }

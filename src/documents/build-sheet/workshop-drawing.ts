@@ -5,7 +5,7 @@ import { drawnItems, drawnNumbers, hullShape, outboardShape } from '../sections/
 import { heeledPicture, waterlinesPicture } from '../sections/float-pictures.ts';
 import { type CaptionedPicture, pictureOf } from '../sections/picture.ts';
 
-export interface WorkshopDrawing {
+interface WorkshopDrawing {
   /** Where items go from above and from the side, the hull's sections, where the water stands, the mass by group. */
   readonly pictures: readonly CaptionedPicture[];
   /** The number of an item in the drawing, by the item's key: the same as in the quote. */

@@ -6,7 +6,7 @@ import { found, type FoundFigure } from '../sections/method-notes.ts';
 import { type Block, column, heads, row, table } from '../blocks/block.ts';
 
 /** The owner’s electrics: a day’s use in a table, and the figures that follow from it. */
-export interface OwnersEnergy {
+interface OwnersEnergy {
   readonly use: readonly Block[];
   readonly figures: readonly FoundFigure[];
 }

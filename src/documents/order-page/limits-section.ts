@@ -46,7 +46,7 @@ function ratingNote({
 }
 
 /** What a screening comes to: never a category. */
-export function categoryWords({ categories }: LimitsFigures): string {
+function categoryWords({ categories }: LimitsFigures): string {
   const verify = 'verify by the tests of ISO 12217.';
   if ('notComputed' in categories) {
     return `Loaded as ordered, screened for neither category C nor D: ${categories.notComputed}; ${verify}`;

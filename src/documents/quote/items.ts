@@ -59,7 +59,7 @@ export function includedItems(
 export const includesRow = (includes: readonly string[]) =>
   includes.length === 0 ? [] : [row('includes', '', { text: '', list: includes })];
 
-export interface ItemGroup {
+interface ItemGroup {
   readonly name: string;
   readonly isHull: boolean;
   readonly items: readonly CustomerItem[];

@@ -39,7 +39,7 @@ export function floatKeyFigures(
 }
 
 /** How it floats: the figures, and each condition in a sentence. */
-export interface OwnersFloat {
+interface OwnersFloat {
   readonly figures: readonly FoundFigure[];
   readonly lines: readonly string[];
 }

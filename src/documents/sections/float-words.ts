@@ -23,7 +23,7 @@ const FORWARD = 0.6;
 const AFT = 0.35;
 
 /** The conditions as a table and a drawing name them. */
-export const CONDITION_NAMES: Readonly<Record<Condition['name'], string>> = {
+const CONDITION_NAMES: Readonly<Record<Condition['name'], string>> = {
   light: 'Light, nothing aboard',
   'with engine': 'With outboard, tanks empty',
   'performance test': 'As for the trial',
@@ -48,7 +48,7 @@ export function conditionName({ name }: Condition, { build }: Floating): string 
 }
 
 /** "four people"; "one person". */
-export function peopleText(count: number, format: Formatter): string {
+function peopleText(count: number, format: Formatter): string {
   const number = COUNTS[count] ?? format.number(count, 0);
   return `${number} ${count === 1 ? 'person' : 'people'}`;
 }

@@ -15,7 +15,7 @@ const CHECK = words(
 );
 
 /** Findings in plain words, one paragraph a kind: what it means, then the figures of each; the gravest first. */
-export function toldFindings(findings: readonly CustomerFinding[]): readonly string[] {
+function toldFindings(findings: readonly CustomerFinding[]): readonly string[] {
   const paragraphs = new Map<string, Set<string>>();
   const gravestFirst = findings.toSorted((a, b) => gravity(b) - gravity(a));
   for (const one of gravestFirst) {

@@ -2,7 +2,7 @@ import { type Field, listFields, type Yard } from '../../schema/index.ts';
 import { UNIT_KINDS } from '../../units/index.ts';
 import { pageHead, type PageHead } from '../sections/head.ts';
 
-export interface FieldRow {
+interface FieldRow {
   /** Where a link may lead: a field at the top of its file. */
   readonly anchor: string;
   /** The dotted path, in pieces between which a line may break. */

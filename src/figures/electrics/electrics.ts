@@ -53,7 +53,7 @@ export interface StarterFigures {
   readonly makersAwg?: string;
 }
 
-export interface PumpFigures {
+interface PumpFigures {
   readonly item: BuildItem;
   /** What one delivers at its head, L/h. */
   readonly delivers: number;

@@ -11,13 +11,13 @@ export interface SeriesBank {
 }
 
 /** Batteries in series for one voltage; `notComputed` where the order's batteries do not make it. */
-export interface SeriesRow {
+interface SeriesRow {
   readonly volts: number;
   readonly row: Battery | NotComputed;
 }
 
 /** The house batteries, shared out: one row in series for each voltage above the boat's, the rest for the boat. */
-export interface SharedBatteries {
+interface SharedBatteries {
   readonly house: readonly Battery[];
   readonly rows: readonly SeriesRow[];
 }

@@ -17,7 +17,7 @@ export interface ResolvedPanel extends Panel {
 }
 
 /** How a lay-up is wetted, and with what. */
-export interface Wetting {
+interface Wetting {
   readonly process: LayUpProcess;
   readonly resin?: string;
 }

@@ -48,13 +48,13 @@ const STERN = limits(
 );
 
 /** One method's ratings. */
-export interface RatingFacts {
+interface RatingFacts {
   readonly people: Fact<'customer'>;
   readonly load: Fact<'customer'>;
   readonly power: Fact<'customer'>;
 }
 
-export interface LimitsFacts {
+interface LimitsFacts {
   /** In the order of the yard's methods. */
   readonly ratings: readonly RatingFacts[];
   /** People that the rated load leaves room for. */

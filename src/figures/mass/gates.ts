@@ -4,7 +4,7 @@ import type { Build, BuildItem } from '../../resolve/index.ts';
 import { decimalToNumber, type Kilograms, kilograms } from '../../units/index.ts';
 
 /** Stages after which the boat is weighed. */
-export const WEIGHED = ['release', 'fit-out', 'wiring', 'engine', 'trailer'] as const;
+const WEIGHED = ['release', 'fit-out', 'wiring', 'engine', 'trailer'] as const;
 export type WeighedStage = (typeof WEIGHED)[number];
 
 export type Gate = WeighGate & { readonly stage: WeighedStage };
@@ -17,7 +17,7 @@ export type Gate = WeighGate & { readonly stage: WeighedStage };
  * @returns kg by stage: up to the engine they add up to the boat ready to launch, with the trailer to what stands on
  * the weighbridge; stages that add nothing are left out
  */
-export function stageMasses(
+function stageMasses(
   { items, yard }: Build,
   { loadings }: MassResult,
 ): readonly (StageMass & { stage: WeighedStage })[] {

@@ -25,7 +25,7 @@ export interface SpeedFacts {
   readonly others: readonly Fact<'office'>[];
 }
 
-export interface UseFacts {
+interface UseFacts {
   readonly speed: Fact<'customer'>;
   readonly fuel: Fact<'customer'>;
   readonly range: Fact<'customer'>;

@@ -32,7 +32,7 @@ export function priceInput(build: Build): PriceInput {
 export const whatIfOf = ({ yard }: Build): WhatIf => yard.whatIf;
 
 /** What of an order says by which of the yard's rules it is priced. */
-export interface PriceTerms {
+interface PriceTerms {
   readonly zeroRated: boolean;
   /** Which boat of its hull it is: 1 is the first. */
   readonly nth?: number;
