@@ -3,8 +3,7 @@ import type { CommandOptions } from './commands.ts';
 import { EXIT } from './exit.ts';
 import { allFindings, noSuchOrder, loadWorkspace } from './load.ts';
 import { refuse } from './refuse.ts';
-import { editionOf, reportFindings } from './report.ts';
-import { editedData } from '../words/index.ts';
+import { printData, reportFindings } from './report.ts';
 
 /** Reads every file and says what is wrong with it. */
 export async function check({ workspace, only, json }: CommandOptions<'check'>): Promise<number> {
@@ -18,9 +17,7 @@ export async function check({ workspace, only, json }: CommandOptions<'check'>):
       about: factsAbout(one.code),
       at: describePlace(one.place, loaded.sources.get(one.place.file)),
     }));
-    process.stdout.write(
-      `${JSON.stringify(editedData(located, editionOf(loaded)), undefined, 2)}\n`,
-    );
+    printData(located, loaded);
   } else {
     reportFindings(findings, loaded);
   }

@@ -1,8 +1,9 @@
-import type { Offer, OrderDays, ShopPlan } from '../plan/index.ts';
+import { type Offer, type OrderDays, type ShopPlan, waitsFor } from '../plan/index.ts';
 import type { CommandOptions } from './commands.ts';
 import { EXIT } from './exit.ts';
-import { noSuchOrder, loadWorkspace } from './load.ts';
+import { loadWorkspace, noSuchOrder } from './load.ts';
 import { refuse } from './refuse.ts';
+import { inWords, printData } from './report.ts';
 
 /** Prints when each accepted order is built, or what date can be promised for another. */
 export async function plan({ workspace, promise, json }: CommandOptions<'plan'>): Promise<number> {
@@ -11,16 +12,22 @@ export async function plan({ workspace, promise, json }: CommandOptions<'plan'>)
   if (unknown !== undefined) return refuse('plan', unknown);
   const shop = loaded.plan ?? { notComputed: 'the yard file cannot be read; run orlop check' };
   if ('notComputed' in shop)
-    return refuse('plan', `not computed: ${shop.notComputed}`, EXIT.findings);
-  if (promise !== undefined) return answer(promise, shop, json);
-  say(json, planData(shop), planLines(shop));
+    return refuse('plan', inWords(`not computed: ${shop.notComputed}`, loaded), EXIT.findings);
+  const say: Say = (data, lines) => {
+    if (json) printData(data, loaded);
+    else process.stdout.write(`${inWords(lines.join('\n'), loaded)}\n`);
+  };
+  if (promise !== undefined) return answer(promise, shop, say);
+  say(planData(shop), planLines(shop));
   return shop.plan.refused.length === 0 ? EXIT.fine : EXIT.findings;
 }
 
-function answer(number: string, shop: ShopPlan, json: boolean): number {
+type Say = (data: unknown, lines: readonly string[]) => void;
+
+function answer(number: string, shop: ShopPlan, say: Say): number {
   const offer = shop.offers.find((one) => one.number === number);
   if (!offer) return refuse('plan', whyNoOffer(number, shop));
-  say(json, offerData(offer), offerLines(offer));
+  say(offerData(offer), offerLines(offer));
   return 'notComputed' in offer ? EXIT.findings : EXIT.fine;
 }
 
@@ -37,7 +44,7 @@ function planLines({ today, orders, plan: { refused } }: ShopPlan): readonly str
     ...(orders.length === 0 ? ['No order is accepted.'] : []),
     ...orders.map(
       (days) =>
-        `${days.number}  ${days.starts} to ${days.ends}${promisedText(days)}  waits for ${waits(days)}`,
+        `${days.number}  ${days.starts} to ${days.ends}${promisedText(days)}  waits for ${waitsFor(days)}`,
     ),
     ...refused.map(({ order, reason }) => `${order.number}  cannot be planned: ${reason}`),
   ];
@@ -50,15 +57,13 @@ function promisedText({ promised, daysLate = 0 }: OrderDays): string {
   return `  promised ${promised}, ${days} day${days === 1 ? '' : 's'} ${word}`;
 }
 
-const waits = ({ binds }: OrderDays): string => (binds === '' ? 'nothing but its own work' : binds);
-
 function offerLines(offer: Offer): readonly string[] {
   if ('notComputed' in offer) return [`${offer.number}  not computed: ${offer.notComputed}`];
   const { number, promise, days } = offer;
   return [
     `${number}  can be promised for ${promise}`,
     `  if it is accepted today: from ${days.starts}, planned to finish on ${days.ends}; no accepted order moves`,
-    `  waits for ${waits(days)}`,
+    `  waits for ${waitsFor(days)}`,
   ];
 }
 
@@ -75,8 +80,3 @@ const orderData = ({ stages, ...days }: OrderDays) => ({
 
 const offerData = (offer: Offer) =>
   'notComputed' in offer ? offer : { ...offer, days: orderData(offer.days) };
-
-function say(json: boolean, data: unknown, lines: readonly string[]): void {
-  const text = json ? JSON.stringify(data, undefined, 2) : lines.join('\n');
-  process.stdout.write(`${text}\n`);
-}

@@ -35,3 +35,4 @@ export type {
   PlanStage,
   Wait,
 } from './types.ts';
+export { waitsFor } from './wait-words.ts';

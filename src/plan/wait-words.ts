@@ -18,6 +18,10 @@ export function waitsInWords(waits: readonly Wait[], names: PlanNames): string {
     .join(', ');
 }
 
+/** What an order waits for as its plan tells it, or that it waits for nothing else. */
+export const waitsFor = ({ binds }: { readonly binds: string }): string =>
+  binds === '' ? 'nothing but its own work' : binds;
+
 function nameOf({ cause, name }: Wait, { moulds, trades, suppliers }: PlanNames): string {
   switch (cause) {
     case 'mould':

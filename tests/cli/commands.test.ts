@@ -2,7 +2,7 @@ import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { main } from '../../src/cli/main.ts';
-import { type Files, ORDER, workspaceOf, YARD } from '../read/samples.ts';
+import { type Files, HULL, ORDER, workspaceOf, YARD } from '../read/samples.ts';
 
 const made: string[] = [];
 
@@ -192,6 +192,20 @@ describe('plan', () => {
     const [, day = ''] = /^T-2 {2}can be promised for (\d{4}-\d\d-\d\d)\n/.exec(words.out) ?? [];
     const data = await run(folder, 'plan', '--promise', 'T-2', '--json');
     expect(JSON.parse(data.out)).toMatchObject({ number: 'T-2', promise: day });
+  });
+  it('says in the English of the shop what is waited for', async () => {
+    const alone = (order: string) => order.replace('people: 3', 'people: 1');
+    const said = async (locale: string) => {
+      const folder = workspace({
+        'orders/t-1.yaml': alone(ACCEPTED),
+        'orders/t-2.yaml': alone(ORDER.replace('T-1', 'T-2')),
+        'catalogue/hulls/tern-400.yaml': HULL.replace('hours: 20', 'hours: 400'),
+        'catalogue/yard.yaml': YARD.replace('en-AU', locale),
+      });
+      return (await run(folder, 'plan', '--promise', 'T-2')).out;
+    };
+    expect(await said('en-AU')).toContain('waits for mould of the Tern 400');
+    expect(await said('en-US')).toContain('waits for mold of the Tern 400');
   });
   it('gives every stage of every order as data', async () => {
     const { out } = await run(workspace(both), 'plan', '--json');
