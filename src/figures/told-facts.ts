@@ -6,16 +6,13 @@ import { type FloatFacts, floatFacts } from './float/facts.ts';
 import { limitsFacts } from './limits/facts.ts';
 import { type MassFacts, massFacts } from './mass/facts.ts';
 import { type PerformanceFacts, performanceFacts, type SpeedFacts } from './performance/facts.ts';
-import { type PriceFacts, priceFacts } from './price/facts.ts';
+import { priceFacts } from './price/facts.ts';
 import { type TowFacts, towFacts } from './tow/facts.ts';
 import type { Figures } from './types.ts';
 
-/** The facts that a customer is told by name: rows of their documents and differences of alternatives come from here. */
+/** The facts that a customer is told by name: rows of their documents come from here. */
 export interface ToldFacts {
-  readonly final: PriceFacts['final'];
   readonly mass: Omit<MassFacts, 'others'>;
-  /** People that the rated load leaves room for. */
-  readonly people: Fact<'customer', number>;
   readonly loadings: Readonly<
     Partial<Record<keyof PerformanceFacts['loadings'], Omit<SpeedFacts, 'others'>>>
   >;
@@ -30,9 +27,7 @@ export function toldFacts(figures: Figures): ToldFacts {
   const { electrics } = figures;
   const { loadings, uses } = performanceFacts(figures);
   return {
-    final: priceFacts(figures).final,
     mass: named(massFacts(figures)),
-    people: limitsFacts(figures).byLoad,
     loadings: Object.fromEntries(
       Object.entries(loadings).map(([name, facts]) => [name, named(facts)]),
     ),
@@ -79,16 +74,27 @@ export interface Differences {
 
 /** What one boat costs, weighs and carries more than another. */
 export function differencesOf(figures: Figures, base: Figures): Differences {
-  const [now, was] = [toldFacts(figures), toldFacts(base)];
-  const [speed, speedWas] = [now, was].map((one) => computed(one.loadings.loaded?.speed));
-  const [onBall, onBallWas] = [now, was].map((one) => computed(one.tow.onBall));
+  const [now, was] = [comparedFacts(figures), comparedFacts(base)];
   return {
     driveAway: { now: now.final, was: was.final },
-    margin: { now: priceFacts(figures).margin, was: priceFacts(base).margin },
-    massOnTrailer: { now: now.mass.onTrailer, was: was.mass.onTrailer },
+    margin: { now: now.margin, was: was.margin },
+    massOnTrailer: { now: now.onTrailer, was: was.onTrailer },
     people: { now: now.people, was: was.people },
-    ...(speed && { speed: { now: speed, ...(speedWas && { was: speedWas }) } }),
-    ...(onBall && onBallWas && { onBall: { now: onBall, was: onBallWas } }),
+    ...(now.speed && { speed: { now: now.speed, ...(was.speed && { was: was.speed }) } }),
+    ...(now.onBall && was.onBall && { onBall: { now: now.onBall, was: was.onBall } }),
+  };
+}
+
+/** The facts that two boats are told apart by. */
+function comparedFacts(figures: Figures) {
+  const { final, margin } = priceFacts(figures);
+  return {
+    final,
+    margin,
+    onTrailer: massFacts(figures).onTrailer,
+    people: limitsFacts(figures).byLoad,
+    speed: computed(performanceFacts(figures).loadings.loaded?.speed),
+    onBall: computed(towFacts(figures).onBall),
   };
 }
 

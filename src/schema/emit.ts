@@ -2,7 +2,7 @@ import { z } from 'zod';
 import type { Catalogue, Sourced } from './catalogue.ts';
 import { fieldFacts, type NameList } from './field-facts.ts';
 import { YAML_FILES } from './files.ts';
-import { inEdition } from '../words/index.ts';
+import { editedData } from '../words/index.ts';
 
 /** A name that a field may have, with what it stands for. */
 interface Named {
@@ -23,7 +23,7 @@ export function emitJsonSchemas(catalogue?: Catalogue): ReadonlyMap<string, stri
   return new Map(
     Object.entries(YAML_FILES).map(([name, { schema }]) => [
       `${name}.schema.json`,
-      `${inEdition(JSON.stringify(jsonSchema(schema, names), undefined, 2), edition)}\n`,
+      `${JSON.stringify(editedData(jsonSchema(schema, names), edition), undefined, 2)}\n`,
     ]),
   );
 }

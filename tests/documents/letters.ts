@@ -6,6 +6,9 @@ interface Parted {
   readonly parts: readonly Part[];
 }
 
+/** A part by itself. */
+export const alone = (part: Part): Parted => ({ parts: [part] });
+
 const within = (block: Block): readonly Block[] =>
   block.block === 'under' ? [block, ...block.blocks.flatMap(within)] : [block];
 

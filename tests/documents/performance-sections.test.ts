@@ -10,7 +10,7 @@ import { towingSection } from '../../src/documents/order-page/towing-section.ts'
 import { changeText } from '../../src/documents/sections/fact-words.ts';
 import { customerFigures, factsOf, type Figures } from '../../src/figures/index.ts';
 import { createFormatter } from '../../src/units/index.ts';
-import { cellsOf, picturesOf, saidBy, tablesOf, wordsOf } from './letters.ts';
+import { alone, cellsOf, picturesOf, saidBy, tablesOf, wordsOf } from './letters.ts';
 import { inventedFigures } from './invented-build.ts';
 import { figuresOf as figuresOfHull, orders } from '../demonstration/workspace.ts';
 
@@ -24,7 +24,6 @@ const sectionsOf = (figures: Figures): readonly Part[] => [
   limitsSection(figures),
   towingSection(figures, ''),
 ];
-const alone = (part: Part) => ({ parts: [part] });
 const tablesIn = (part: Part) => tablesOf(alone(part), part.id);
 const picturesIn = (part: Part) => picturesOf(alone(part), part.id);
 const wordsIn = (part: Part) => wordsOf(alone(part), part.id);

@@ -3,8 +3,8 @@ import { electricsSection } from '../../src/documents/order-page/electrics-secti
 import { type BuildSheetView, buildSheetView, handoverView } from '../../src/documents/index.ts';
 import { laminateSection } from '../../src/documents/order-page/laminate-section.ts';
 import { customerFigures, type Figures } from '../../src/figures/index.ts';
-import type { Part } from '../../src/documents/blocks/block.ts';
 import {
+  alone,
   blocksOf,
   cellsOf,
   headingsIn,
@@ -37,7 +37,6 @@ const worksOf = (view: BuildSheetView, stage: string) =>
       },
     ];
   });
-const alone = (part: Part) => ({ parts: [part] });
 
 describe.each(byNumber)('the tables of the build sheet %s', (_, figures) => {
   const view = sheetOf(figures);

@@ -200,6 +200,12 @@ export const row = (kind: Row['kind'], ...cells: readonly Cell[]): Row => ({ kin
 /** A value, or a blank to write in. */
 export const blank = (value: string): FullCell => ({ text: '', fields: [{ label: '', value }] });
 
+/** Labels with their values. */
+export const factList = (
+  style: Extract<Block, { block: 'facts' }>['style'],
+  facts: readonly Field[],
+): Block => ({ block: 'facts', style, facts });
+
 /** Blocks under a heading of their own; an empty heading frames them. */
 export const under = (style: string, heading: string, ...blocks: readonly Block[]): Block => ({
   block: 'under',

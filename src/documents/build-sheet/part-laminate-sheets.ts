@@ -2,10 +2,10 @@ import type { Figures, PartLayUp } from '../../figures/index.ts';
 import { methodLines } from '../sections/method-notes.ts';
 import { wholeUp } from '../../maths/index.ts';
 import type { Stage } from '../../schema/index.ts';
-import { formatterOf, type Formatter, kilograms } from '../../units/index.ts';
-import { type Block, column, heads, row } from '../blocks/block.ts';
+import { formatterOf, type Formatter, kilograms, NO_BREAK } from '../../units/index.ts';
+import { type Block, row } from '../blocks/block.ts';
+import { LAY_UP, layUpRow, notCut, stripName } from './laminate-sheets.ts';
 import { workTable } from './work-table.ts';
-import { NO_BREAK } from '../../units/index.ts';
 
 /**
  * One table for each part that is laid up in a stage, with what is cut and mixed for it below.
@@ -32,18 +32,9 @@ function tableOf(part: PartLayUp, figures: Figures, last: boolean, format: Forma
     return found && found.layUp.thickness > 0 ? format.thickness(found.layUp.thickness) : '';
   };
   return workTable(`Lay-up, ${how}: ${item.name}`, {
-    columns: [
-      column('text', 'Area'),
-      ...heads('num', 'Size', 'Cured'),
-      column('text', 'Layers, each ticked when it is laid'),
-    ],
+    columns: LAY_UP,
     rows: [
-      ...panels.map(({ name, area, layers }) =>
-        row('plain', name, format.area(area), thickness(name), {
-          text: '',
-          ticks: layers.map((layer, index) => `${index + 1}${NO_BREAK}${layer.name}`),
-        }),
-      ),
+      ...panels.map((panel) => layUpRow(panel, thickness(panel.name), format)),
       ...withoutArea.map(({ name, reason }) =>
         row('plain', name, '', '', `Not computed: ${reason}. Ask.`),
       ),
@@ -63,12 +54,11 @@ function cutWords({ kit }: PartLayUp, format: Formatter): readonly string[] {
   const cuts = kit.cuts.map(({ part, list }) => {
     const strips = new Map<string, number>();
     for (const { name, length, width } of list.rows.flatMap((one) => one.strips)) {
-      const one = `${name.replace(/, strip \d+ of \d+$/, ' strip')} ${format.dimension(length)} × ${format.dimension(width)}`;
+      const one = `${stripName(name)} ${format.dimension(length)} × ${format.dimension(width)}`;
       strips.set(one, (strips.get(one) ?? 0) + 1);
     }
     const cut = [...strips].map(([one, times]) => `${times}${NO_BREAK}× ${one}`).join(', ');
-    const refused = list.refused.map(({ name, reason }) => ` Not cut: ${name}, ${reason}.`);
-    return `Cut from ${part}: ${cut}; ${format.length(list.length)} off the roll.${refused.join('')}`;
+    return `Cut from ${part}: ${cut}; ${format.length(list.length)} off the roll.${notCut(list)}`;
   });
   const cores = kit.lines.flatMap(({ part, sheets, sheet }) =>
     sheets === undefined || !sheet

@@ -15,6 +15,7 @@ import { wiringTables } from './wiring-sheets.ts';
 import {
   type Block,
   column,
+  factList,
   heads,
   type Part,
   picture,
@@ -92,19 +93,9 @@ function signOff(yard: Yard, stage: Stage): Block {
     '',
     ...(measures.length === 0
       ? []
-      : [
-          under('', 'Measure and write down', {
-            block: 'facts',
-            style: 'measures',
-            facts: measures.map(blank),
-          }),
-        ]),
+      : [under('', 'Measure and write down', factList('measures', measures.map(blank)))]),
     ...(checks.length === 0 ? [] : [under('', 'Check', { block: 'checks', lines: checks })]),
-    {
-      block: 'facts',
-      style: 'sign',
-      facts: ['Hours worked', `${STAGE_NAMES[stage]} signed off by`, 'Date'].map(blank),
-    },
+    factList('sign', ['Hours worked', `${STAGE_NAMES[stage]} signed off by`, 'Date'].map(blank)),
   );
 }
 

@@ -1,5 +1,5 @@
 import type { CustomerFigures } from '../../figures/index.ts';
-import { type Block, words } from '../blocks/block.ts';
+import { type Block, under, words } from '../blocks/block.ts';
 
 /**
  * What can hurt the owner, in a few words. It reminds; local rules and the makers' manuals come before it.
@@ -15,16 +15,7 @@ export function handoverCautions({ build, isWired }: CustomerFigures): readonly 
     RULES,
   ];
   return told.flatMap((one) =>
-    one
-      ? [
-          {
-            block: 'under',
-            style: 'caution',
-            heading: one.heading,
-            blocks: words('list', ...one.lines),
-          } as const,
-        ]
-      : [],
+    one ? [under('caution', one.heading, ...words('list', ...one.lines))] : [],
   );
 }
 

@@ -1,6 +1,14 @@
 import type { CustomerBuild, CustomerFigures } from '../../figures/index.ts';
 import { formatDate, formatterOf } from '../../units/index.ts';
-import { type Block, type Field, part, picture, type Standing, words } from '../blocks/block.ts';
+import {
+  type Block,
+  type Field,
+  part,
+  picture,
+  type Standing,
+  under,
+  words,
+} from '../blocks/block.ts';
 import { type Letter, letterHead } from '../blocks/letter.ts';
 import { besideMethods } from '../quote/key-figures.ts';
 import type { QuoteOptions } from '../quote/quote.ts';
@@ -88,17 +96,10 @@ const energyBlocks = (use: readonly Block[], figures: readonly Block[]): readonl
 
 /** What is shown and handed over, and who signs for it. */
 function receipt({ yard, order }: CustomerBuild): ReturnType<typeof part> {
-  const signed: Block = {
-    block: 'under',
-    style: 'signing',
-    heading: 'Handed over and received',
-    blocks: [
-      {
-        block: 'signatures',
-        parties: [`For ${yard.shop.name}`, `For ${order.customer.name}`],
-      },
-    ],
-  };
+  const signed = under('signing', 'Handed over and received', {
+    block: 'signatures',
+    parties: [`For ${yard.shop.name}`, `For ${order.customer.name}`],
+  });
   const lines = yard.handoverChecks;
   return part(
     'checklist',

@@ -1,7 +1,7 @@
 import { type Figures, type LaminateFigures, METHODS } from '../../figures/index.ts';
 import { methodLines } from '../sections/method-notes.ts';
 import { formatDate, type Formatter, formatterOf, partUnitText } from '../../units/index.ts';
-import { massCells, partTables } from './part-laminate-section.ts';
+import { massCells, panelFigures, partTables } from './part-laminate-section.ts';
 import {
   captioned,
   figureColumns,
@@ -68,31 +68,18 @@ function infusionWords({ infusion }: LaminateFigures, format: Formatter): readon
 /** What each panel weighs and of what, and all together. */
 function panelTable({ mass }: LaminateFigures, format: Formatter): Table {
   const masses = massCells(format);
-  return captioned(
-    'Panels of the shell',
-    figureColumns(
-      'Panel',
-      'Area',
-      `Thickness, ${format.unit('thickness')}`,
-      '{Fibre}',
-      'Resin',
-      'Gelcoat',
-      'Core',
-      'Mass',
-    ),
-    [
-      ...mass.panels.map((one) =>
-        row(
-          'plain',
-          one.panel.name,
-          format.area(one.panel.area),
-          format.bare('thickness', one.layUp.thickness),
-          ...masses(one),
-        ),
+  return captioned('Panels of the shell', figureColumns('Panel', ...panelFigures(format)), [
+    ...mass.panels.map((one) =>
+      row(
+        'plain',
+        one.panel.name,
+        format.area(one.panel.area),
+        format.bare('thickness', one.layUp.thickness),
+        ...masses(one),
       ),
-      row('sum', 'Together', '', '', ...masses(mass)),
-    ],
-  );
+    ),
+    row('sum', 'Together', '', '', ...masses(mass)),
+  ]);
 }
 
 /** What a strip of each lay-up bears by its width, of its ultimate strength. */

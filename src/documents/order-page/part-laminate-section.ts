@@ -11,6 +11,17 @@ export const massCells =
   (one: Masses): readonly string[] =>
     PARTS.map((part) => format.fineMass(one[part]));
 
+/** Headings of the figures of a panel, the last of them those of `massCells`. */
+export const panelFigures = (format: Formatter): readonly string[] => [
+  'Area',
+  `Thickness, ${format.unit('thickness')}`,
+  '{Fibre}',
+  'Resin',
+  'Gelcoat',
+  'Core',
+  'Mass',
+];
+
 /** Panels of structure and options, and what all that is laminated weighs; nothing without such a lay-up. */
 export function partTables(figures: Figures, format: Formatter): readonly Table[] {
   const { partLayUps } = figures;
@@ -18,19 +29,7 @@ export function partTables(figures: Figures, format: Formatter): readonly Table[
   return [
     captioned(
       'Panels of structure and options',
-      [
-        ...heads('text', 'Panel', 'Of'),
-        ...heads(
-          'num',
-          'Area',
-          `Thickness, ${format.unit('thickness')}`,
-          '{Fibre}',
-          'Resin',
-          'Gelcoat',
-          'Core',
-          'Mass',
-        ),
-      ],
+      [...heads('text', 'Panel', 'Of'), ...heads('num', ...panelFigures(format))],
       partLayUps.flatMap((part) => rowsOf(part, format)),
     ),
     togetherTable(figures, format),

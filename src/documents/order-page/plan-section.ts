@@ -1,5 +1,5 @@
 import type { Figures } from '../../figures/index.ts';
-import type { OrderState } from '../../plan/index.ts';
+import { type OrderState, waitsFor } from '../../plan/index.ts';
 import { STAGES, type Yard } from '../../schema/index.ts';
 import { formatDate } from '../../units/index.ts';
 import { STAGE_NAMES } from '../sections/stage-names.ts';
@@ -18,7 +18,7 @@ export function planSection(
       'Plan',
       'Not in the plan: only orders that are accepted and not handed over are.',
     );
-  const { starts, ends, promised, binds, stages } = planned;
+  const { starts, ends, promised, stages } = planned;
   const worked = new Set(stageHours.map(({ stage }) => stage));
   const day = (date: typeof starts): string => formatDate(date, yard.locale);
   const late =
@@ -26,7 +26,7 @@ export function planSection(
   return section(
     'plan',
     'Plan',
-    `From ${day(starts)} to ${day(ends)}${late}. Waiting for ${binds === '' ? 'nothing but its own work' : binds}.`,
+    `From ${day(starts)} to ${day(ends)}${late}. Waiting for ${waitsFor(planned)}.`,
     captioned(
       'Stages still to be done',
       heads('text', 'Stage', 'From', 'To'),

@@ -1,6 +1,6 @@
 import type { CustomerAlternative, CustomerBuild, CustomerFigures } from '../../figures/index.ts';
 import { formatterOf } from '../../units/index.ts';
-import { type Block, type Field, words } from '../blocks/block.ts';
+import { type Block, factList, type Field, under, words } from '../blocks/block.ts';
 import { changeCautions } from '../sections/told.ts';
 import { changeText } from '../sections/fact-words.ts';
 
@@ -15,23 +15,14 @@ export function optionsToConsider(
       'plain',
       'Each is this boat with one change, computed in the same way. Ask us to quote it. People: as many as the rated load takes. Speeds: estimated with everyone aboard; a trial confirms them.',
     ),
-    ...alternatives.map((one): Block => ({
-      block: 'under',
-      style: 'alternative',
-      heading: one.name,
-      blocks: [
-        ...(one.differences
-          ? [
-              {
-                block: 'facts',
-                style: 'effects',
-                facts: differenceFacts(one.differences, build),
-              } as const,
-            ]
-          : []),
+    ...alternatives.map((one) =>
+      under(
+        'alternative',
+        one.name,
+        ...(one.differences ? [factList('effects', differenceFacts(one.differences, build))] : []),
         ...words('known', ...changeCautions(one)),
-      ],
-    })),
+      ),
+    ),
   ];
 }
 

@@ -4,10 +4,12 @@ import { formatDate } from '../../units/index.ts';
 import {
   bareTable,
   type Block,
+  factList,
   part,
   picture,
   row,
   type Standing,
+  under,
   words,
 } from '../blocks/block.ts';
 import { type Letter, letterHead } from '../blocks/letter.ts';
@@ -94,7 +96,7 @@ function pageOne(
       words: [priceIncludes(figures)],
       standing,
     },
-    { block: 'facts', style: 'glance', facts: glanceFacts(figures, delivery) },
+    factList('glance', glanceFacts(figures, delivery)),
   ];
 }
 
@@ -144,12 +146,5 @@ function signing(
 ): readonly Block[] {
   if (kind !== 'offer') return [];
   const parties = [`For ${order.customer.name}`, `For ${yard.shop.name}`];
-  return [
-    {
-      block: 'under',
-      style: 'signing',
-      heading: 'Agreed',
-      blocks: [{ block: 'signatures', parties }],
-    },
-  ];
+  return [under('signing', 'Agreed', { block: 'signatures', parties })];
 }

@@ -24,7 +24,7 @@ export function speedFigure({ build, drive, facts }: CustomerFigures): readonly 
     `With ${people}, fuel and gear, in calm water with a clean bottom, ${format.system === 'us' ? 'in miles an hour (mph)' : 'in knots (kn)'}.`,
     ...('notComputed' in speed
       ? ['Will not plane with this load; the speed below planing is not computed.']
-      : [secondEstimate(speed, format), ...outsideWords(speed)]),
+      : [...secondEstimate(facts, format), ...outsideWords(speed)]),
     ...(isAlone ? also('With one person', 'light') : []),
     ...also('With the water of the ballast tank', 'loaded with ballast'),
   ];
@@ -36,8 +36,12 @@ export function speedFigure({ build, drive, facts }: CustomerFigures): readonly 
 
 type Planing = Exclude<Loading['speed'], { readonly notComputed: string }>;
 
-const secondEstimate = ({ crouch }: Planing, format: Formatter): string =>
-  `A second, simpler estimate gives ${format.speed(crouch)}.`;
+function secondEstimate(
+  { loadings: { loaded } }: CustomerFigures['facts'],
+  format: Formatter,
+): readonly string[] {
+  return loaded ? [`A second, simpler estimate gives ${sayFact(loaded.crouch, format)}.`] : [];
+}
 
 function outsideWords({ state }: Planing): readonly string[] {
   return state.outside.length === 0

@@ -1,5 +1,5 @@
 import { type Change, type Fact, isNotComputed, type MethodId } from '../../figures/index.ts';
-import { formatMoney, isMoney, isNegative, isZero, subtractMoney } from '../../money/index.ts';
+import { formatMoney, isMoney, isZero, subtractMoney } from '../../money/index.ts';
 import {
   decimalToNumber,
   type Formatter,
@@ -8,6 +8,7 @@ import {
   whyNot,
 } from '../../units/index.ts';
 import { found, type FoundFigure } from './method-notes.ts';
+import { signedMoney, signedSize } from './words.ts';
 
 /** A figure of a customer's document: a fact, what it depends on, and the other methods that found it. */
 export const figureOf = (
@@ -34,15 +35,13 @@ export function changeText(change: Change | undefined, format: Formatter): strin
   const was = change.was?.says;
   if (isMoney(says) && isMoney(was)) {
     const by = subtractMoney(says, was);
-    if (isZero(by)) return NO_CHANGE;
-    return `${isNegative(by) ? '' : '+'}${formatMoney(by, format.locale)}`;
+    return isZero(by) ? NO_CHANGE : signedMoney(by, format.locale);
   }
   if (typeof says !== 'number') return 'not computed';
   if (typeof was !== 'number')
     return `about ${isQuantity(as) ? format.quantity(roughly(as), says) : sizeText(as, says, format)}`;
   const size = sizeText(as, Math.abs(says - was), format);
-  if (size === sizeText(as, 0, format)) return NO_CHANGE;
-  return `${says < was ? '−' : '+'}${size}`;
+  return size === sizeText(as, 0, format) ? NO_CHANGE : signedSize(says - was, size);
 }
 
 /** What is said of a change too small to print. */

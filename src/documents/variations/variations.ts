@@ -2,7 +2,16 @@ import type { CustomerFigures, CustomerVariation } from '../../figures/index.ts'
 import { type Account, priceChange } from '../../issued/index.ts';
 import { formatMoney, type Money } from '../../money/index.ts';
 import { addDays, formatterOf, formatDate, type IsoDate } from '../../units/index.ts';
-import { bareTable, type Block, type Field, part, type Part, row, words } from '../blocks/block.ts';
+import {
+  bareTable,
+  type Block,
+  factList,
+  type Field,
+  type Part,
+  part,
+  row,
+  words,
+} from '../blocks/block.ts';
 import { changeText } from '../sections/fact-words.ts';
 import { type Letter, letterHead } from '../blocks/letter.ts';
 import { SUM_COLUMNS } from '../quote/price.ts';
@@ -54,7 +63,7 @@ function changePart(one: CustomerVariation, quoted: CustomerFigures): readonly P
   return part(
     `variation-${number}`,
     `Variation ${number}: ${variation.name}`,
-    { block: 'facts', style: 'effects', facts: effectsOf(one, quoted) },
+    factList('effects', effectsOf(one, quoted)),
     ...words('plain', ...said('Added', added), ...said('Removed', removed)),
     ...words('known', ...changeCautions(one)),
     ...(variation.agreed

@@ -3,6 +3,7 @@ import type { Yard } from '../../schema/index.ts';
 import type { Check } from '../../verify/index.ts';
 import { captioned, column, heads, row, type Row, section } from '../blocks/block.ts';
 import type { YardPage } from '../blocks/page.ts';
+import { TO } from './links.ts';
 import { pageHead } from '../sections/head.ts';
 import { capital } from '../sections/words.ts';
 
@@ -10,16 +11,12 @@ import { capital } from '../sections/words.ts';
 export function checksView(checks: readonly Check[], yard: Yard): YardPage {
   const areas = [...new Set(checks.map(({ area }) => area))];
   const passed = checks.filter(({ pass }) => pass).length;
-  const heading = 'Checks against published values';
+  const heading = TO.checks.text;
   return {
     document: pageHead(yard, heading, 'What the computations were held against'),
     heading,
     lead: `${passed} of ${checks.length} checks pass. Each row holds a computation of this program against a value that somebody else published, or that is exact.`,
-    links: [
-      { text: 'All orders', page: 'index.html' },
-      { text: 'How figures are found, and what is not computed', page: 'methods.html' },
-      { text: 'Fields of all files', page: 'fields.html' },
-    ],
+    links: [TO.orders, TO.methods, TO.fields],
     hasContents: true,
     parts: [
       ...areas.map((area, index) => {

@@ -2,6 +2,7 @@ import { type Method, METHODS_BY_SUBJECT, type MethodSubject } from '../../figur
 import { pageHead } from '../sections/head.ts';
 import type { Yard } from '../../schema/index.ts';
 import { captioned, column, type Part, row, section, sentences } from '../blocks/block.ts';
+import { TO } from './links.ts';
 import { NOT_COMPUTED } from './not-computed.ts';
 import type { YardPage } from '../blocks/page.ts';
 
@@ -9,7 +10,7 @@ const isSubject = (id: string): id is MethodSubject => Object.hasOwn(METHODS_BY_
 
 /** How every figure is found, by subject, and what is not computed. */
 export function methodsView(yard: Yard): YardPage {
-  const heading = 'How figures are found, and what is not computed';
+  const heading = TO.methods.text;
   const subjects = Object.keys(METHODS_BY_SUBJECT).filter(isSubject);
   return {
     document: pageHead(
@@ -19,10 +20,7 @@ export function methodsView(yard: Yard): YardPage {
     ),
     heading,
     lead: 'By subject: first what to know and what is not computed, then how each figure is found.',
-    links: [
-      { text: 'All orders', page: 'index.html' },
-      { text: 'Checks against published values', page: 'checks.html' },
-    ],
+    links: [TO.orders, TO.checks],
     hasContents: true,
     parts: subjects.map(subjectSection),
   };

@@ -1,9 +1,16 @@
-import type { Offer, OrderDays, Overview, ShopPlan } from '../../plan/index.ts';
+import {
+  type Offer,
+  type OrderDays,
+  type Overview,
+  type ShopPlan,
+  waitsFor,
+} from '../../plan/index.ts';
 import type { Yard } from '../../schema/index.ts';
 import { formatterOf, formatDate, type IsoDate, type NotComputed } from '../../units/index.ts';
 import { pageHead } from '../sections/head.ts';
 import { type CaptionedPicture, pictureOf } from '../sections/picture.ts';
 import type { YardPage } from '../blocks/page.ts';
+import { TO } from './links.ts';
 import { drawPlan } from './plan-drawing.ts';
 import {
   captioned,
@@ -40,10 +47,7 @@ export function planPageView({ plan, overview, yard, fontCss }: PlanPageInput): 
     ),
     heading: 'Plan',
     lead: `${yard.shop.name}, ${formatDate(overview.today, yard.locale)}.`,
-    links: [
-      { text: 'All orders', page: 'index.html' },
-      { text: 'Purchases', page: 'purchases.html' },
-    ],
+    links: [TO.orders, TO.purchases],
     hasContents: false,
   };
   if ('notComputed' in plan) {
@@ -112,7 +116,7 @@ function ordersSection(
           day(one.ends),
           day(one.promised),
           timeliness(one, yard),
-          one.binds === '' ? 'nothing but its own work' : one.binds,
+          waitsFor(one),
         ),
       ),
     ),
@@ -166,6 +170,6 @@ function offerCells(
     boat,
     formatDate(days.ends, locale),
     formatDate(promise, locale),
-    days.binds === '' ? 'nothing but its own work' : days.binds,
+    waitsFor(days),
   ];
 }

@@ -13,6 +13,7 @@ import {
   partUnitText,
 } from '../../units/index.ts';
 import { type Bought, boughtLines, partsByCode } from './bought-lines.ts';
+import { TO } from './links.ts';
 import { csvText } from './csv.ts';
 import type { YardPage } from '../blocks/page.ts';
 import { captioned, column, heads, type Part, row, section, sentences } from '../blocks/block.ts';
@@ -48,11 +49,7 @@ export function purchasesView({ plan, overview, yard }: PurchasesInput): YardPag
     ),
     heading: 'Purchases',
     lead: `${yard.shop.name}, ${formatDate(overview.today, yard.locale)}. What the accepted orders still need, with wastage, besides what is in stock.`,
-    links: [
-      { text: 'All orders', page: 'index.html' },
-      { text: 'Plan', page: 'plan.html' },
-      { text: 'The same as CSV', page: 'purchases.csv' },
-    ],
+    links: [TO.orders, TO.plan, { text: 'The same as CSV', page: 'purchases.csv' }],
     hasContents: false,
   };
   if ('notComputed' in plan) {

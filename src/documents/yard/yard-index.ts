@@ -1,7 +1,13 @@
 import { type Finding, describePlace, FINDING_CODES } from '../../findings/index.ts';
 import { type Account, agreedMargin } from '../../issued/index.ts';
 import { formatMoney, isZero, subtractMoney } from '../../money/index.ts';
-import { type OrderState, type Overview, priceOf, type ShopPlan } from '../../plan/index.ts';
+import {
+  type OrderState,
+  type Overview,
+  priceOf,
+  type ShopPlan,
+  waitsFor,
+} from '../../plan/index.ts';
 import { type Status, STATUSES, type Yard } from '../../schema/index.ts';
 import {
   formatterOf,
@@ -14,11 +20,12 @@ import {
 import {
   type Block,
   captioned,
+  factList,
   type FullCell,
   heads,
   type Link,
-  part,
   type Part,
+  part,
   picture,
   row,
   type Row,
@@ -28,6 +35,7 @@ import {
 } from '../blocks/block.ts';
 import type { YardPage } from '../blocks/page.ts';
 import { pageHead } from '../sections/head.ts';
+import { TO } from './links.ts';
 import { boatsOf, planChart, timeliness } from './plan-page.ts';
 import { SEVERITY_WORDS, signedMoney } from '../sections/words.ts';
 
@@ -69,11 +77,7 @@ export function indexView(input: IndexInput): YardPage {
     ),
     heading: 'Orders',
     lead: `${yard.shop.name}, ${formatDate(overview.today, yard.locale)}.`,
-    links: [
-      { text: 'How figures are found, and what is not computed', page: 'methods.html' },
-      { text: 'Checks against published values', page: 'checks.html' },
-      { text: 'Fields of all files', page: 'fields.html' },
-    ],
+    links: [TO.methods, TO.checks, TO.fields],
     hasContents: false,
     parts: [
       ...part('alert', 'Order files that could not be read', ...words('list', ...input.unread)),
@@ -93,7 +97,7 @@ function totalsPart({ totals }: Overview, yard: Yard): Part {
       value: formatterOf(yard).number(count, 0),
       detail: driveAway ? formatMoney(driveAway, yard.locale) : 'no price',
     }));
-  return section('totals', 'By status', { block: 'facts', style: 'totals', facts });
+  return section('totals', 'By status', factList('totals', facts));
 }
 
 function ordersPart({ overview, yard, documents }: IndexInput): Part {
@@ -147,7 +151,7 @@ function planRows(overview: Overview, yard: Yard): readonly Row[] {
         formatDate(planned.ends, yard.locale),
         planned.promised === undefined ? '' : formatDate(planned.promised, yard.locale),
         (planned.daysLate ?? 0) > 0 ? { text: '', flag: inTime } : inTime,
-        planned.binds === '' ? 'nothing but its own work' : planned.binds,
+        waitsFor(planned),
       );
     });
 }
