@@ -21,6 +21,14 @@ export const FLOAT_CODES = {
       'The lines of a hull differ by more than 2 % from the dimensions or the volume that are declared',
     remedy: 'Measure again, then correct the lines or what is declared',
   },
+  LINES_COARSE: {
+    about: ['float.lines-spread.displacement'],
+    severity: 'warning',
+    audience: 'workshop',
+    means:
+      'The cross-sections of a hull stand so far apart that its displacement depends on how the lines run between them',
+    remedy: 'Measure more cross-sections where the shape changes most',
+  },
   FLOAT_SWAMPED: {
     about: ['float.fully-loaded.outcome'],
     severity: 'error',
@@ -35,9 +43,28 @@ export const FLOAT_CODES = {
     severity: 'error',
     audience: 'customer',
     safety: true,
-    toCustomer: 'Loaded as ordered and lying still, the boat is estimated not to stay upright',
-    means: 'Loaded as ordered, the boat does not come to rest upright',
+    toCustomer: 'Loaded as ordered and lying still, the boat is estimated to turn over',
+    means: 'Loaded as ordered, the boat turns over',
     remedy: 'Bring weight lower and nearer to the {centreline}',
+  },
+  FLOAT_GOES_DOWN: {
+    about: ['float.fully-loaded.outcome'],
+    severity: 'error',
+    audience: 'customer',
+    safety: true,
+    toCustomer: 'Loaded as ordered and lying still, the boat is estimated to go down by one end',
+    means: 'Loaded as ordered, the boat goes down by the bow or by the stern',
+    remedy: 'Move weight to the other end, or take something out',
+  },
+  FLOAT_NOT_COMPUTED: {
+    about: ['float.*.outcome'],
+    severity: 'error',
+    audience: 'customer',
+    safety: true,
+    toCustomer: 'How the boat floats could not be computed, so nothing is said about its stability',
+    means: 'The program did not find how the boat floats; that says nothing about the boat',
+    remedy:
+      'Send this workspace to whoever keeps the program; until then have a qualified person judge stability and freeboard',
   },
   FLOAT_LOLLS: {
     about: ['float.fully-loaded.gm'],

@@ -1,6 +1,7 @@
 import { type Equilibrium, findEquilibrium } from './equilibrium.ts';
 import { type FloatingState, stateOf } from './floating-state.ts';
-import { type FreeSurface, freeSurfaceMoment } from './free-surface.ts';
+import { type FreeSurface, freeSurfaceMoment, raisedByFreeSurface } from './free-surface.ts';
+import { type FloatRemedy, floatRemedy } from './remedy.ts';
 import type { FloatingBody, FloodedSpace, Load, Opening } from './types.ts';
 
 export const CONDITIONS = [
@@ -36,11 +37,14 @@ export interface ConditionsInput {
 
 export interface Condition {
   readonly name: ConditionName;
+  /** Its centre as high as the boat feels it, with what moves in its tanks. */
   readonly load: Load;
   readonly people: number;
   readonly equilibrium: Equilibrium;
   /** Only when it floats. */
   readonly state?: FloatingState;
+  /** The least that would let it float, when it does not. */
+  readonly remedy?: FloatRemedy;
 }
 
 /**
@@ -58,11 +62,16 @@ export function floatConditions(input: ConditionsInput): readonly Condition[] {
     const { mass, centre, people, masses, flooded } = loading;
     const load = { mass, centre };
     const open = flooded && ballast ? { ...body, flooded: [...body.flooded, ballast] } : body;
-    const equilibrium = findEquilibrium(open, load, openings);
     const surfaces = freeSurfaceMoment(masses.flatMap(({ surface }) => surface ?? []));
+    const felt = raisedByFreeSurface(load, surfaces);
+    const equilibrium = findEquilibrium(open, felt, openings);
     const state =
       equilibrium.outcome === 'floats' &&
       stateOf(open, load, equilibrium.plane, openings, surfaces);
-    return [{ name, load, people, equilibrium, ...(state && { state }) }];
+    const isFailure = equilibrium.outcome !== 'floats' && equilibrium.outcome !== 'not computed';
+    const remedy = isFailure && floatRemedy(open, felt, openings);
+    return [
+      { name, load: felt, people, equilibrium, ...(state && { state }), ...(remedy && { remedy }) },
+    ];
   });
 }

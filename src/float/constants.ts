@@ -3,8 +3,8 @@ import { AIR_DENSITY, DEGREE } from '../units/index.ts';
 /** Density of air over that of fresh water at 15 degrees C, 999.1 kg/m3. */
 export const AIR_OVER_WATER = AIR_DENSITY / 999.1;
 
-/** Intervals that curved lines are cut into, so that what is left of the curve between them is small. */
-export const MIN_INTERVALS = 80;
+/** Intervals that the length is cut into, so that what is left of curve and twist between them is small. */
+export const MIN_INTERVALS = { curved: 80, straight: 24 } as const;
 
 /** Beyond this lean, or this trim, nobody would say that it floats upright. Common practice, no source. rad */
 export const MAX_HEEL_UPRIGHT = 45 * DEGREE;

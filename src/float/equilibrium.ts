@@ -1,27 +1,36 @@
-import { type Kilograms, kilograms, type Metres } from '../units/index.ts';
+import {
+  type Kilograms,
+  kilograms,
+  type Metres,
+  type NotComputed,
+  searchFailed,
+} from '../units/index.ts';
 import { MAX_HEEL_UPRIGHT, MAX_TRIM_UPRIGHT } from './constants.ts';
 import { lowestOpening, sheerOf } from './freeboard.ts';
 import { capacityOf } from './immerse.ts';
 import { levelFor, solveEquilibrium } from './solve-equilibrium.ts';
 import type { FloatingBody, Load, Opening, WaterPlane } from './types.ts';
 
-/** How it comes to rest. */
+/** A place where water comes aboard, and how far below the water it lies, above zero when dry. */
+export interface LowOpening {
+  readonly name: string;
+  readonly freeboard: Metres;
+}
+
+/** How it comes to rest. The planes are those of a boat that nothing came aboard of. */
 export type Equilibrium =
   | { readonly outcome: 'floats'; readonly plane: WaterPlane }
   | {
-      readonly outcome: 'no upright equilibrium';
-      readonly why: 'no mass' | 'capsizes' | 'stands on end' | 'not found';
-      /** Where it would come to rest if nothing came aboard. */
+      readonly outcome: 'swamps';
+      /** Where water first comes in; missing when it is heavier than all the water that it can displace. */
+      readonly opening?: LowOpening;
       readonly plane?: WaterPlane;
-    }
-  | {
-      readonly outcome: 'swamped';
-      readonly why: 'heavier than the water that it can displace' | 'opening under water';
-      readonly plane?: WaterPlane;
-      readonly opening?: { readonly name: string; readonly freeboard: Metres };
       /** Mass that it can carry up to the sheer, upright. */
-      readonly capacity?: Kilograms;
-    };
+      readonly capacity: Kilograms;
+    }
+  | { readonly outcome: 'goes down'; readonly by: 'bow' | 'stern'; readonly plane: WaterPlane }
+  | { readonly outcome: 'capsizes'; readonly to: 'port' | 'starboard'; readonly plane: WaterPlane }
+  | ({ readonly outcome: 'not computed' } & NotComputed);
 
 /**
  * Level, trim and heel at which weight and buoyancy balance, found together; better than 1e-6 m and 1e-6 rad where
@@ -30,8 +39,9 @@ export type Equilibrium =
  *
  * @param openings - where water comes aboard, besides the sheer, which always counts
  * @param start - a plane near the answer, if one is known
- * @returns `no upright equilibrium` when it comes to rest with more than 45 degrees of heel or 30 of trim, or
- * not at all; `swamped` when it is too heavy, or rests with an opening under water
+ * @returns `goes down` when it comes to rest with more than 30 degrees of trim; `swamps` when it is too heavy, or rests
+ * with an opening under water; `capsizes` with more than 45 degrees of heel, unless it goes down or swamps even when it
+ * is held upright; `not computed` says nothing about the boat
  * @validity still water, no motion; the hull is closed at the sheer while it is searched. Of several leans that it
  * could rest at it finds the first from where it starts, unless that one ends within 3 degrees
  * @source derived: minimum of potential energy
@@ -44,24 +54,48 @@ export function findEquilibrium(
 ): Equilibrium {
   const { mass, centre } = load;
   if (!(mass > 0 && Number.isFinite(mass + centre.x + centre.y + centre.z))) {
-    return { outcome: 'no upright equilibrium', why: 'no mass' };
+    return { outcome: 'not computed', notComputed: 'the boat has no mass' };
   }
   const capacity = kilograms(capacityOf(body) * body.water);
-  if (mass >= capacity) {
-    return { outcome: 'swamped', why: 'heavier than the water that it can displace', capacity };
-  }
+  if (mass >= capacity) return { outcome: 'swamps', capacity };
   const from = start ?? levelFor(body, load, 0, 0);
-  const plane = from && solveEquilibrium(body, load, from, false)?.plane;
-  if (!plane) return { outcome: 'no upright equilibrium', why: 'not found' };
-  if (Math.abs(plane.heel) > MAX_HEEL_UPRIGHT) {
-    return { outcome: 'no upright equilibrium', why: 'capsizes', plane };
+  const found = from && solveEquilibrium(body, load, from, false);
+  if (!found || found.outcome === 'not found') {
+    return {
+      outcome: 'not computed',
+      ...searchFailed('the search for where it floats did not end'),
+    };
   }
-  if (Math.abs(plane.trim) > MAX_TRIM_UPRIGHT) {
-    return { outcome: 'no upright equilibrium', why: 'stands on end', plane };
-  }
-  const opening = lowestOpening(plane, [...openings, ...sheerOf(body.hull)]);
-  if (opening && opening.freeboard < 0) {
-    return { outcome: 'swamped', why: 'opening under water', plane, opening, capacity };
-  }
-  return { outcome: 'floats', plane };
+  const lost = wayDown(found.plane) ?? waterComesIn(body, openings, found.plane, capacity);
+  if (lost) return lost;
+  const { plane } = found;
+  if (Math.abs(plane.heel) <= MAX_HEEL_UPRIGHT) return { outcome: 'floats', plane };
+  const upright = solveEquilibrium(body, load, from, true);
+  const before = upright.outcome === 'not found' ? undefined : upright.plane;
+  return (
+    (before && (wayDown(before) ?? waterComesIn(body, openings, before, capacity))) ?? {
+      outcome: 'capsizes',
+      to: plane.heel > 0 ? 'starboard' : 'port',
+      plane,
+    }
+  );
+}
+
+/** Down by an end, when it is trimmed too far for anything else. */
+function wayDown(plane: WaterPlane): Equilibrium | undefined {
+  if (Math.abs(plane.trim) <= MAX_TRIM_UPRIGHT) return undefined;
+  return { outcome: 'goes down', by: plane.trim > 0 ? 'stern' : 'bow', plane };
+}
+
+/** Swamped, when an opening is under water before it leans too far for openings to matter. */
+function waterComesIn(
+  { hull }: FloatingBody,
+  openings: readonly Opening[],
+  plane: WaterPlane,
+  capacity: Kilograms,
+): Equilibrium | undefined {
+  if (Math.abs(plane.heel) > MAX_HEEL_UPRIGHT) return undefined;
+  const opening = lowestOpening(plane, [...openings, ...sheerOf(hull)]);
+  if (!opening || opening.freeboard >= 0) return undefined;
+  return { outcome: 'swamps', plane, opening, capacity };
 }

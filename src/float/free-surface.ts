@@ -1,4 +1,5 @@
-import type { KilogramsPerCubicMetre, Metres } from '../units/index.ts';
+import { type KilogramsPerCubicMetre, metres, type Metres } from '../units/index.ts';
+import type { Load } from './types.ts';
 
 /** A tank that is neither empty nor full, as a box seen from above. */
 export interface FreeSurface {
@@ -21,4 +22,16 @@ export function freeSurfaceMoment(surfaces: readonly FreeSurface[]): number {
     const each = breadth / compartments;
     return sum + (density * compartments * length * each ** 3) / 12;
   }, 0);
+}
+
+/**
+ * The load with its centre as high as the boat feels it: what moves in its tanks acts as if all weight stood higher.
+ *
+ * @param moment - of transference, kg.m
+ * @validity at any heel, a little unfavourable beyond small ones: a surface that reaches a corner of its tank moves less
+ * @source derived: the moment of the surface goes with the sine of the heel, as that of a rise of moment / mass
+ */
+export function raisedByFreeSurface({ mass, centre }: Load, moment: number): Load {
+  if (!(mass > 0)) return { mass, centre };
+  return { mass, centre: { ...centre, z: metres(centre.z + moment / mass) } };
 }

@@ -37,6 +37,10 @@ export type GrowthMargin =
   /** The limit is passed on the way, but the search for it did not end. */
   | ({ readonly outcome: 'not found' } & NotComputed);
 
+const NOT_FOUND = {
+  outcome: 'not found',
+  ...searchFailed('the search for it did not end'),
+} as const;
 /** Kilograms that growth is found to. */
 const TOLERANCE = 0.01;
 /** Short of a limit by so much, m or rad, when it does not float at all. */
@@ -52,20 +56,20 @@ const LOST = -0.1;
  */
 export function growthUntil(input: GrowthInput, limit: GrowthLimit): GrowthMargin {
   const { body, load, at, openings, most } = input;
-  const slack = (growth: number): number => {
+  const slack = (growth: number): number | undefined => {
     const grown = withMasses(load, [{ mass: kilograms(growth), at }]);
     const result = findEquilibrium(body, grown, openings);
+    if (result.outcome === 'not computed') return undefined;
     if (result.outcome !== 'floats') return LOST;
     return slackOf(limit, result.plane, input);
   };
   const now = slack(0);
-  if (now < 0) return { outcome: 'already past' };
   const then = slack(most);
+  if (now === undefined || then === undefined) return NOT_FOUND;
+  if (now < 0) return { outcome: 'already past' };
   if (then >= 0) return { outcome: 'not met' };
   const root = findRoot(slack, [0, now], [most, then], { within: TOLERANCE });
-  return root.outcome === 'found'
-    ? { outcome: 'met', growth: kilograms(root.at) }
-    : { outcome: 'not found', ...searchFailed('the search for it did not end') };
+  return root.outcome === 'found' ? { outcome: 'met', growth: kilograms(root.at) } : NOT_FOUND;
 }
 
 /** What is left to a limit, m or rad. */

@@ -31,8 +31,9 @@ export function metacentricHeight(
   freeSurfaces = 0,
 ): MetacentricHeight | undefined {
   const start = levelFor(body, load, 0, 0);
-  const plane = start && solveEquilibrium(body, load, start, true)?.plane;
-  if (!plane) return undefined;
+  const found = start && solveEquilibrium(body, load, start, true);
+  if (found?.outcome !== 'rests') return undefined;
+  const { plane } = found;
   const loss = freeSurfaces / load.mass;
   const near = { trim: plane.trim, level: plane.level };
   const [starboard, port] = [SMALL_HEEL, -SMALL_HEEL].map((heel) => armAt(body, load, heel, near));

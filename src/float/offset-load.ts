@@ -21,7 +21,7 @@ export interface OffsetLoad {
   /** Heel to the side they stand on, rad, and what stays above the water; only when it floats. */
   readonly heel?: Radians;
   readonly lowest?: Freeboard;
-  /** Undefined where the method has no such limit. */
+  /** Undefined where the method has no such limit, or nothing is computed. */
   readonly heelWithin?: boolean;
   readonly freeboardWithin?: boolean;
   readonly basis: string;
@@ -38,6 +38,7 @@ export function offsetLoad(input: OffsetLoadInput): OffsetLoad {
   const { body, load, openings, limits } = input;
   const result = findEquilibrium(body, load, openings);
   const { basis } = limits;
+  if (result.outcome === 'not computed') return { result, basis };
   if (result.outcome !== 'floats') {
     return {
       result,

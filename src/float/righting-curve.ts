@@ -86,7 +86,7 @@ export function armAt(
     ? { level: metres(near.level), trim: radians(near.trim), heel: radians(heel) }
     : levelFor(body, load, 0, heel);
   const settled = start && solveEquilibrium(body, load, start, true);
-  if (!settled) return undefined;
+  if (settled?.outcome !== 'rests') return undefined;
   const { plane } = settled;
   const arm = rightingArm(immerse(body, plane), load, plane);
   return { heel: radians(heel), arm: metres(arm), trim: plane.trim, level: plane.level };

@@ -18,7 +18,9 @@ const PUSH = 0.02;
 const HARDLY_MOVES = 1e-4;
 /** Share of the box's stiffness that is tried first where the energy is no bowl. */
 const MIN_DAMPING = 1e-6;
-/** Beyond these, rad, the search gives up: on end, or more than upside down. */
+/** A search that did not come to rest is made again in steps so many times shorter. */
+const FINER = 8;
+/** Beyond these, rad, it goes over: on end, or more than upside down. */
 const MAX_TRIM = 1.4;
 const MAX_HEEL = 4;
 
@@ -27,17 +29,32 @@ interface Solved {
   readonly energy: Energy;
 }
 
+interface Searched {
+  readonly body: FloatingBody;
+  readonly load: Load;
+  readonly heelIsHeld: boolean;
+  readonly scale: Triple;
+}
+
+/** Where a search ends: at rest, on its way over or on end without a place to rest before it, or nowhere. */
+export type Search =
+  | ({ readonly outcome: 'rests' } & Solved)
+  | { readonly outcome: 'goes over'; readonly plane: WaterPlane }
+  | { readonly outcome: 'not found' };
+
 /**
- * The plane in which it comes to rest, from a plane to begin with; undefined when it finds none.
+ * The plane in which it comes to rest, from a plane to begin with.
  *
  * Newton's method on the potential energy of boat and water, with its exact second derivatives. Where these
- * are not those of a bowl they are stiffened until they are, and a step that does not lower the energy is
- * halved; so the search only ever goes down, and ends after at most 160 steps. It ends where the next step, which
+ * are not those of a bowl they are stiffened until they are, and a step that neither lowers the energy nor, in a bowl,
+ * brings forces and moments nearer to balance is halved. It ends where the next step, which
  * is what is out of balance over its stiffness, is too small to matter, or where what is out of balance is no more
  * than rounding. Where it stands still without being stable it is pushed once, to the side that its weight lies
- * on; if it stands still again it is neutral there, and that counts as rest.
+ * on; if it stands still again it is neutral there, and that counts as rest. A search that does not come to rest is
+ * made once more in steps an eighth as long, so that no place to rest is stepped over; both are bounded.
  *
  * @param heelIsHeld - true to find level and trim only
+ * @returns `goes over` beyond 80 degrees of trim or 229 of heel, with the plane that it passed there
  * @source derived: equilibrium is a minimum of potential energy; Levenberg-Marquardt damping and Armijo
  * halving as in Nocedal and Wright, Numerical Optimization, 2nd ed., sections 3.1 and 3.4 (from memory)
  */
@@ -46,22 +63,31 @@ export function solveEquilibrium(
   load: Load,
   start: WaterPlane,
   heelIsHeld: boolean,
-): Solved | undefined {
-  const scale = scaleOf(body);
+): Search {
+  const boat = { body, load, heelIsHeld, scale: scaleOf(body) };
+  const first = search(boat, start, 1);
+  if (first.outcome === 'rests') return first;
+  const second = search(boat, start, 1 / FINER);
+  return second.outcome === 'not found' ? first : second;
+}
+
+/** One search, its longest steps shortened to a share. */
+function search(boat: Searched, start: WaterPlane, share: number): Search {
+  const { body, load, heelIsHeld, scale } = boat;
   const rounding = roundingOf(body, load);
   let plane = start;
   let energy = energyOf(body, load, plane);
   let pushed = false;
-  for (let count = 0; count < MAX_STEPS; count++) {
+  for (let count = 0; count * share < MAX_STEPS; count++) {
     const free = heelIsHeld ? holdHeel(energy) : energy;
-    const { step, damped } = downhill(free, scale);
+    const { step, damped } = downhill(free, scale, share);
     const longest = Math.max(...step.map(Math.abs));
     const balanced = free.gradient.every((left, index) => Math.abs(left) < (rounding[index] ?? 0));
-    if (balanced && !damped) return { plane, energy };
+    if (balanced && !damped) return { outcome: 'rests', plane, energy };
     if (longest < SMALL) {
-      if (!damped) return { plane: moved(plane, step, 1), energy };
-      if (heelIsHeld) return undefined;
-      if (pushed) return { plane, energy };
+      if (!damped) return { outcome: 'rests', plane: moved(plane, step, 1), energy };
+      if (heelIsHeld) return { outcome: 'not found' };
+      if (pushed) return { outcome: 'rests', plane, energy };
     }
     if (damped && !pushed && !heelIsHeld && longest < HARDLY_MOVES) {
       pushed = true;
@@ -69,13 +95,14 @@ export function solveEquilibrium(
       energy = energyOf(body, load, plane);
       continue;
     }
-    const next = descend(body, load, { plane, energy: free }, step);
-    if (!next || Math.abs(next.plane.trim) > MAX_TRIM || Math.abs(next.plane.heel) > MAX_HEEL) {
-      return undefined;
-    }
+    const next = descend(boat, { plane, energy: free }, step, damped);
+    if (!next) return { outcome: 'not found' };
     ({ plane, energy } = next);
+    if (Math.abs(plane.trim) > MAX_TRIM || Math.abs(plane.heel) > MAX_HEEL) {
+      return { outcome: 'goes over', plane };
+    }
   }
-  return undefined;
+  return { outcome: 'not found' };
 }
 
 /**
@@ -139,6 +166,7 @@ function holdHeel({ value, gradient, curvature }: Energy): Energy {
 function downhill(
   { gradient, curvature }: Energy,
   scale: Triple,
+  share: number,
 ): { readonly step: Triple; readonly damped: boolean } {
   const right: Triple = [-gradient[0], -gradient[1], -gradient[2]];
   let damping = 0;
@@ -153,32 +181,42 @@ function downhill(
       f + damping * scale[2],
     ] as const;
     const step = solveSpd(stiffened, right, scale);
-    if (step) return { step: limited(step), damped: damping > 0 };
+    if (step) return { step: limited(step, share), damped: damping > 0 };
     damping = damping === 0 ? MIN_DAMPING : damping * 10;
   }
   return { step: [0, 0, 0], damped: true };
 }
 
-function limited(step: Triple): Triple {
-  const excess = Math.max(1, ...step.map((part, index) => Math.abs(part) / (LONGEST[index] ?? 1)));
+function limited(step: Triple, share: number): Triple {
+  const excess = Math.max(
+    1,
+    ...step.map((part, index) => Math.abs(part) / (share * (LONGEST[index] ?? 1))),
+  );
   return [step[0] / excess, step[1] / excess, step[2] / excess];
 }
 
-function descend(
-  body: FloatingBody,
-  load: Load,
-  { plane, energy }: Solved,
-  step: Triple,
-): Solved | undefined {
-  const { value, gradient } = energy;
+/**
+ * As much of the step as lowers the energy or, in a bowl, brings it nearer to balance: volumes between twisted lines
+ * are integrated to a few parts in a million, so that near rest the energy no longer tells.
+ */
+function descend(boat: Searched, from: Solved, step: Triple, damped: boolean): Solved | undefined {
+  const { body, load, heelIsHeld, scale } = boat;
+  const { value, gradient } = from.energy;
   const slope = gradient.reduce((sum, part, index) => sum + part * (step[index] ?? 0), 0);
   const rounding = 1e-13 * load.mass;
+  const unbalanced = (energy: Energy): number =>
+    (heelIsHeld ? holdHeel(energy) : energy).gradient.reduce(
+      (sum, part, index) => sum + part ** 2 / (scale[index] ?? 1),
+      0,
+    );
+  const before = unbalanced(from.energy);
   let share = 1;
   for (let count = 0; count < MAX_HALVINGS; count++) {
-    const next = moved(plane, step, share);
-    const reached = energyOf(body, load, next);
-    if (reached.value <= value + 1e-4 * share * slope + rounding) {
-      return { plane: next, energy: reached };
+    const plane = moved(from.plane, step, share);
+    const energy = energyOf(body, load, plane);
+    const isLower = energy.value <= value + 1e-4 * share * slope + rounding;
+    if (isLower || (!damped && unbalanced(energy) < before * (1 - share / 2))) {
+      return { plane, energy };
     }
     share /= 2;
   }

@@ -41,6 +41,6 @@ describe('an alternative of a demonstration order with its weight too high', () 
   it('that does not stay upright says that it cannot be built so, and why', () => {
     const { cautions, codes } = topHeavy('battery-agm-100', 3, '1000 % depth');
     expect(codes).toContain('FLOAT_NOT_UPRIGHT');
-    expect(cautions).toMatch(/Cannot be built like this\. .*not to stay upright/);
+    expect(cautions).toMatch(/Cannot be built like this\. .*to turn over/);
   });
 });

@@ -5,9 +5,14 @@ import { HULL, ORDER, OUTBOARDS, YARD } from '../read/samples.ts';
 import { resolveSample } from '../resolve/invented.ts';
 
 /** A boat of four metres with chines, a wheel, motors at bow and stern, and a trailer: so that every room has what it needs. */
-const CHINED = HULL.replace('[[0, 0], [0.75, 0.5]]', '[[0, 0], [0.75, 0.16], [0.8, 0.6]]')
-  .replace('[[0, 0], [0.85, 0.65]]', '[[0, 0], [0.8, 0.19], [0.85, 0.66]]')
-  .replace('[[0, 0.4], [0.1, 0.7]]', '[[0, 0.4], [0.05, 0.46], [0.1, 0.72]]');
+const CHINED = HULL.replace(
+  /lines:\n(?: {2}- .*\n)+/,
+  `lines:
+  - { x: 0, points: [[0, 0], [0.75, 0.16], [0.8, 0.6]] }
+  - { x: 2, points: [[0, 0], [0.8, 0.19], [0.85, 0.66]] }
+  - { x: 4, points: [[0, 0.4], [0.05, 0.46], [0.1, 0.72]] }
+`,
+);
 const OPTIONS = `group: Gear
 order: 1
 options:
@@ -121,8 +126,8 @@ const long = (metres: string): Change => ({
 });
 
 describe('the sample boat', () => {
-  it('has no finding', () => {
-    expect(codesOf({})).toEqual([]);
+  it('has no finding but that three sections are few', () => {
+    expect(codesOf({})).toEqual(['LINES_COARSE']);
   });
 });
 

@@ -150,7 +150,7 @@ describe('the conditions of an order', () => {
     expect(floatConditions({ ...noTank, loadings }).length).toBe(6);
     const heavy = floatConditions(orderOf(DUNLIN, kilograms(9000)));
     expect(
-      heavy.every(({ equilibrium, state }) => equilibrium.outcome === 'swamped' && !state),
+      heavy.every(({ equilibrium, state }) => equilibrium.outcome === 'swamps' && !state),
     ).toBe(true);
   });
 });

@@ -26,7 +26,7 @@ function boatOf(index: number): DemonstrationHull {
 }
 
 function planeOf(result: Equilibrium): WaterPlane {
-  if (result.outcome !== 'floats') throw new Error(`${result.outcome}: ${result.why}`);
+  if (result.outcome !== 'floats') throw new Error(result.outcome);
   return result.plane;
 }
 
@@ -114,7 +114,7 @@ describe('a boat at rest', () => {
     // Wall-sided: tan(heel) = sqrt(-2 GM / BM), before the bilge comes out at 6.2 degrees.
     expect(heel).toBeCloseTo(Math.atan(Math.sqrt(0.012 / radius)), 5);
     const from = { level: metres(0.2), trim: radians(0), heel: radians(0.5) };
-    expect(findEquilibrium(shallow, high, [], from).outcome).toBe('no upright equilibrium');
+    expect(findEquilibrium(shallow, high, [], from).outcome).toBe('capsizes');
   });
 
   it('has her centre of mass lower over the water when she is heavier', () => {
@@ -185,9 +185,9 @@ describe('a boat at rest', () => {
 });
 
 describe('a boat that does not rest', () => {
-  it('has no upright equilibrium when she is top-heavy', () => {
+  it('turns over when it is top-heavy', () => {
     const result = findEquilibrium(BARGE, loadAt(3075, 2.5, 0, 2.5));
-    expect(result).toMatchObject({ outcome: 'no upright equilibrium', why: 'capsizes' });
+    expect(result).toMatchObject({ outcome: 'capsizes' });
   });
 
   it('lolls to one side when her GM is a little below zero', () => {
@@ -197,11 +197,8 @@ describe('a boat that does not rest', () => {
 
   it('is swamped when she is heavier than the water that it can displace, and says what she can carry', () => {
     const result = findEquilibrium(BARGE, loadAt(9000, 2.5, 0, 0.4));
-    expect(result).toMatchObject({
-      outcome: 'swamped',
-      why: 'heavier than the water that it can displace',
-    });
-    expect(result.outcome === 'swamped' && result.capacity).toBeCloseTo(5 * 2 * 0.8 * 1025, 6);
+    expect(result).not.toHaveProperty('opening');
+    expect(result.outcome === 'swamps' && result.capacity).toBeCloseTo(5 * 2 * 0.8 * 1025, 6);
   });
 
   it('is swamped when an opening comes under water, and names it', () => {
@@ -209,15 +206,15 @@ describe('a boat that does not rest', () => {
     const load = loadAt(3075, 2.1, 0, 0.4);
     expect(findEquilibrium(BARGE, load).outcome).toBe('floats');
     expect(findEquilibrium(BARGE, load, [opening])).toMatchObject({
-      outcome: 'swamped',
-      why: 'opening under water',
+      outcome: 'swamps',
       opening: { name: 'engine well' },
     });
   });
 
-  it('stands on end when the load is at one end', () => {
-    const result = findEquilibrium(BARGE, loadAt(3075, 4.6, 0, 0.3));
-    expect(result.outcome).toBe('no upright equilibrium');
+  it('goes down by the end that the load is at', () => {
+    const down = (along: number) => findEquilibrium(BARGE, loadAt(3075, along, 0, 0.3));
+    expect(down(4.6)).toMatchObject({ outcome: 'goes down', by: 'bow' });
+    expect(down(0.4)).toMatchObject({ outcome: 'goes down', by: 'stern' });
   });
 
   it('never answers with a number that is none, however strange the load', () => {
@@ -234,8 +231,10 @@ describe('a boat that does not rest', () => {
       fc.property(hull, anything, (index, { mass, x, y, z }) => {
         const { body, transom } = boatOf(index);
         const result = findEquilibrium(body, loadAt(mass, x, y, z), [transom]);
-        expect(['floats', 'no upright equilibrium', 'swamped']).toContain(result.outcome);
-        const numbers = result.plane ? Object.values(result.plane) : [];
+        // A boat of a gram or more, wherever its weight is, has an answer.
+        const isBoat = mass > 0.001 && Number.isFinite(mass + z);
+        expect(isBoat && result.outcome === 'not computed').toBe(false);
+        const numbers = 'plane' in result && result.plane ? Object.values(result.plane) : [];
         expect(numbers.every(Number.isFinite)).toBe(true);
       }),
       { numRuns: 300 },

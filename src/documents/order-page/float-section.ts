@@ -1,6 +1,20 @@
-import { type Afloat, conditionOf, type Figures } from '../../figures/index.ts';
+import {
+  type Afloat,
+  conditionOf,
+  type Figures,
+  outcomeText,
+  remedyText,
+} from '../../figures/index.ts';
 import { methodLines } from '../sections/method-notes.ts';
-import { DEGREE, type Formatter, formatterOf, kilograms, UNIT_KINDS } from '../../units/index.ts';
+import {
+  DEGREE,
+  type Formatter,
+  formatterOf,
+  kilograms,
+  type Metres,
+  metres,
+  UNIT_KINDS,
+} from '../../units/index.ts';
 import { ballastSentences } from '../sections/float-ballast-words.ts';
 import { growthSentences, growthTable } from './float-growth.ts';
 import { heeledPicture, rightingPicture, waterlinesPicture } from '../sections/float-pictures.ts';
@@ -33,6 +47,8 @@ type Condition = Afloat['conditions'][number];
 type State = NonNullable<Condition['state']>;
 /** Moves less than this print as nothing: a twentieth of a degree. */
 const PRINTS = DEGREE / 20;
+/** A freeboard less than this prints as none, m. */
+const PRINTS_LENGTH = 5e-4;
 
 /** How it floats, for the yard: every condition, stability, trim, ballast and what is left when swamped. */
 export function floatSection(figures: Figures, fontCss: string): Part {
@@ -55,9 +71,12 @@ export function floatSection(figures: Figures, fontCss: string): Part {
         takenSentence(afloat),
         // The tables have those that float.
         ...toldConditions(figures, afloat).flatMap((condition) =>
-          condition.state ? [] : [conditionSentence(condition, figures)],
+          condition.state
+            ? []
+            : present([conditionSentence(condition, figures), remedyOf(condition, format)]),
         ),
         centimetreSentence(afloat, format),
+        spreadSentence(afloat, format),
         offsetSentence(figures, afloat),
         ...ballastSentences(figures, afloat),
         ...growthSentences(figures, afloat),
@@ -88,6 +107,33 @@ export function floatSection(figures: Figures, fontCss: string): Part {
   );
 }
 
+/** What would let a boat float in a condition in which it does not. */
+function remedyOf({ remedy }: Condition, format: Formatter): string | undefined {
+  const told = remedyText(remedy, format);
+  return told && `${told}.`;
+}
+
+/** How much of displacement and freeboard rests on the way that the lines run between the cross-sections. */
+function spreadSentence({ spread }: Afloat, format: Formatter): string | undefined {
+  if (!spread) return undefined;
+  const { other, displacement, share, freeboard } = spread;
+  const [taken, would] = other === 'straight' ? ['curved', 'Straight'] : ['straight', 'Curved'];
+  const side = (value: number): string => (value < 0 ? 'less' : 'more');
+  const carry = `${format.mass(kilograms(Math.abs(displacement)))} (${format.percent(Math.abs(share), 1)}) ${side(displacement)}`;
+  return `Between its cross-sections the lines are taken as ${taken}. ${would} ones would carry ${carry} at the same waterline, fully loaded${leftText(freeboard, side, format)}.`;
+}
+
+function leftText(
+  freeboard: Metres | undefined,
+  side: (value: number) => string,
+  format: Formatter,
+): string {
+  if (freeboard === undefined) return '';
+  if (Math.abs(freeboard) < PRINTS_LENGTH) return ', and leave as much freeboard';
+  const left = format.dimension(metres(Math.abs(freeboard)));
+  return `, and leave ${left} ${side(freeboard)} freeboard`;
+}
+
 /** How much weight it feels, for whoever moves or adds some. */
 function centimetreSentence({ perCentimetre }: Afloat, format: Formatter): string | undefined {
   if (!perCentimetre) return undefined;
@@ -109,9 +155,8 @@ function conditionTables(figures: Figures, afloat: Afloat, format: Formatter): r
     const { state, equilibrium } = condition;
     const name = conditionName(condition, figures);
     if (state) return row('plain', name, ...cells(state));
-    const why = equilibrium.outcome === 'floats' ? '' : equilibrium.why;
     const blanks = Array.from({ length: count - 1 }, () => '–');
-    return row('flag', name, `not computed: ${why}`, ...blanks);
+    return row('flag', name, outcomeText(equilibrium), ...blanks);
   };
   return [
     captioned(

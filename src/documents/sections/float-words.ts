@@ -1,5 +1,12 @@
-import { type Afloat, conditionOf, type CustomerFigures, FULL_TANK } from '../../figures/index.ts';
-import { type Formatter, formatterOf, kilograms, type Metres } from '../../units/index.ts';
+import {
+  type Afloat,
+  conditionOf,
+  type CustomerFigures,
+  FULL_TANK,
+  isNotComputed,
+  outcomeText,
+} from '../../figures/index.ts';
+import { type Formatter, formatterOf, kilograms, type Metres, whyNot } from '../../units/index.ts';
 import { countOf } from './words.ts';
 
 type Condition = Afloat['conditions'][number];
@@ -113,10 +120,11 @@ export function takenSentence({ trim: { taken } }: Afloat): string | undefined {
 /** Everyone to one side, in a sentence with its caution. */
 export function offsetSentence({ build }: Floating, { offset }: Afloat): string {
   const format = formatterOf(build.yard);
-  const { people, heel, lowest } = offset;
+  const { people, heel, lowest, result } = offset;
   const who = crowdText(people, format);
+  if (isNotComputed(result)) return `With ${who} on one side: ${whyNot(result)}.`;
   if (heel === undefined || !lowest) {
-    return `With ${who} on one side water would come aboard or the boat would turn over: keep people spread and seated.`;
+    return `With ${who} on one side ${sinkingWords(result)}: keep people spread and seated.`;
   }
   return `With ${who} on one side the boat leans ${format.degrees(heel)} and ${format.dimension(lowest.freeboard)} of freeboard is left.`;
 }
@@ -164,7 +172,11 @@ function situationOf(condition: Condition, { build, float }: Floating, format: F
 }
 
 function sinkingWords(equilibrium: Condition['equilibrium']): string {
-  if (equilibrium.outcome !== 'swamped') return 'the boat does not come to rest upright';
+  if (equilibrium.outcome !== 'swamps') {
+    return isNotComputed(equilibrium)
+      ? `it is ${whyNot(equilibrium)}`
+      : `the boat ${outcomeText(equilibrium)}`;
+  }
   const { opening } = equilibrium;
   return opening
     ? `water comes aboard at ${placeWords(opening.name)}`

@@ -1,7 +1,17 @@
 import { type Finding, finding, type FindingCode } from '../../findings/index.ts';
 import type { Condition, LinesProblem } from '../../float/index.ts';
-import { cubicMetres, DEGREE, type Formatter, formatterOf } from '../../units/index.ts';
+import {
+  cubicMetres,
+  DEGREE,
+  type Formatter,
+  formatterOf,
+  kilograms,
+  metres,
+  whyNot,
+} from '../../units/index.ts';
+import { isNotComputed } from '../facts/fact.ts';
 import { conditionOf } from './conditions.ts';
+import { outcomeText, remedyText } from './outcome.ts';
 import type { Afloat, Ballast } from './types.ts';
 import type { Figures } from '../types.ts';
 
@@ -11,8 +21,17 @@ type Computed = Omit<Figures, 'findings'>;
 const LIST = DEGREE;
 /** Water left in a tank that still counts as drained. Common practice, no source. */
 const DRAINED = 0.05;
+/** Share of the displacement that may be a guess between the cross-sections. Common practice, no source. */
+const MAX_SPREAD = 0.03;
 /** Conditions in which people sit where they are meant to. */
 const SEATED = ['with engine', 'performance test', 'fully loaded', 'custom'] as const;
+
+const OUTCOME_CODES = {
+  swamps: 'FLOAT_SWAMPED',
+  'goes down': 'FLOAT_GOES_DOWN',
+  capsizes: 'FLOAT_NOT_UPRIGHT',
+  'not computed': 'FLOAT_NOT_COMPUTED',
+} as const;
 
 /** Findings of how it floats: lines, conditions, trim and list, people to one side, ballast and foam. */
 export function checkFloat(figures: Computed): readonly Finding[] {
@@ -24,6 +43,7 @@ export function checkFloat(figures: Computed): readonly Finding[] {
   const format = formatterOf(build.yard);
   return [
     ...lines,
+    ...checkSpread(figures, afloat, format),
     ...checkSeated(figures, afloat, format),
     ...checkAtRest(figures, afloat, format),
     ...checkCrowd(figures, afloat, format),
@@ -51,28 +71,47 @@ function linesFinding({ build }: Computed, problem: LinesProblem): Finding {
   });
 }
 
+function checkSpread(
+  { build }: Computed,
+  { spread }: Afloat,
+  format: Formatter,
+): readonly Finding[] {
+  if (!spread || Math.abs(spread.share) <= MAX_SPREAD) return [];
+  const { displacement, share } = spread;
+  return [
+    finding('LINES_COARSE', build.place(['hull']), {
+      received: `${format.mass(kilograms(Math.abs(displacement)))} of displacement, ${format.percent(Math.abs(share), 1)}, between curved and straight lines of the ${build.hull.name}, fully loaded`,
+      expected: `at most ${format.percent(MAX_SPREAD, 0)}`,
+    }),
+  ];
+}
+
 function checkSeated({ build }: Computed, afloat: Afloat, format: Formatter): readonly Finding[] {
   return SEATED.flatMap((name) => conditionOf(afloat, name) ?? []).flatMap((condition) => {
     const place = build.place(condition.name === 'custom' ? ['condition'] : ['boat', 'people']);
-    const tell = (code: FindingCode, received: string): readonly Finding[] => [
-      finding(code, place, { received: `${conditionName(condition, build)}: ${received}` }),
-    ];
+    const tell = (code: FindingCode, received: string): readonly Finding[] => {
+      const remedy = remedyText(condition.remedy, format);
+      const told = `${conditionName(condition, build)}: ${received}`;
+      return [finding(code, place, { received: told, ...(remedy && { remedy }) })];
+    };
     const { equilibrium, state } = condition;
-    if (equilibrium.outcome === 'swamped') {
-      const { opening } = equilibrium;
-      return tell(
-        'FLOAT_SWAMPED',
-        opening
-          ? `${opening.name} ${format.dimension(opening.freeboard)} above the water`
-          : `${format.mass(condition.load.mass)}, ${equilibrium.why}`,
-      );
+    if (equilibrium.outcome !== 'floats') {
+      return tell(OUTCOME_CODES[equilibrium.outcome], toldOutcome(condition, format));
     }
-    if (equilibrium.outcome !== 'floats') return tell('FLOAT_NOT_UPRIGHT', equilibrium.why);
     const height = state?.metacentricHeight?.byForm;
     return height === undefined || height > 0
       ? []
       : tell('FLOAT_LOLLS', `GM ${format.dimension(height)}`);
   });
+}
+
+/** What comes of it, with how far under water or how heavy. */
+function toldOutcome({ equilibrium, load }: Condition, format: Formatter): string {
+  if (equilibrium.outcome !== 'swamps') return outcomeText(equilibrium);
+  const { opening, capacity } = equilibrium;
+  return opening
+    ? `${opening.name} ${format.dimension(metres(0 - opening.freeboard))} under water`
+    : `${format.mass(load.mass)}, at most ${format.mass(capacity)} stays afloat`;
 }
 
 function checkAtRest(
@@ -112,10 +151,25 @@ function checkCrowd({ build }: Computed, afloat: Afloat, format: Formatter): rea
   const { heel, lowest, heelWithin, freeboardWithin, basis, people, result } = afloat.offset;
   const place = build.place(['boat', 'people']);
   const findings: Finding[] = [];
-  if (result.outcome !== 'floats' || heelWithin === false || freeboardWithin === false) {
+  const aft = conditionOf(afloat, 'people aft');
+  const unknown = [
+    ...(isNotComputed(result) ? [`${people} people to one side: ${whyNot(result)}`] : []),
+    ...(aft && isNotComputed(aft.equilibrium)
+      ? [`${people} people aft: ${whyNot(aft.equilibrium)}`]
+      : []),
+  ];
+  if (unknown.length > 0) {
+    findings.push(finding('FLOAT_NOT_COMPUTED', place, { received: unknown.join('; ') }));
+  }
+  const isKnown = !isNotComputed(result);
+  if (
+    (isKnown && result.outcome !== 'floats') ||
+    heelWithin === false ||
+    freeboardWithin === false
+  ) {
     const left =
       heel === undefined || !lowest
-        ? 'it takes in water or turns over'
+        ? `it ${outcomeText(result)}`
         : `it leans ${format.degrees(heel)}, ${format.dimension(lowest.freeboard)} of freeboard left`;
     findings.push(
       finding('OFFSET_LOAD_OVER', place, {
@@ -124,9 +178,14 @@ function checkCrowd({ build }: Computed, afloat: Afloat, format: Formatter): rea
       }),
     );
   }
-  const aft = conditionOf(afloat, 'people aft');
-  if (aft && aft.equilibrium.outcome !== 'floats') {
-    findings.push(finding('CROWD_AFT_SWAMPS', place, { received: `${people} people aft` }));
+  if (aft && !isNotComputed(aft.equilibrium) && aft.equilibrium.outcome !== 'floats') {
+    const remedy = remedyText(aft.remedy, format);
+    findings.push(
+      finding('CROWD_AFT_SWAMPS', place, {
+        received: `${people} people aft: it ${outcomeText(aft.equilibrium)}`,
+        ...(remedy && { remedy }),
+      }),
+    );
   }
   return findings;
 }

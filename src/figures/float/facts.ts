@@ -3,6 +3,7 @@ import { DEGREE } from '../../units/index.ts';
 import { type Fact, factsOf, isNotComputed, valueOf } from '../facts/fact.ts';
 import type { Figures } from '../types.ts';
 import { conditionOf } from './conditions.ts';
+import { outcomeText } from './outcome.ts';
 import type { Afloat, Ballast, GrowthFigures, Swamped } from './types.ts';
 
 const float = factsOf('float');
@@ -32,6 +33,22 @@ const FULL = {
   ),
   sinks: float('office', 'mass', 'fully-loaded.sinks-1-cm', 'Sinks 1 cm', 'hydrostatics'),
   trims: float('office', 'massMoment', 'fully-loaded.trims-1-cm', 'Trims 1 cm', 'hydrostatics'),
+};
+const SPREAD = {
+  mass: float(
+    'office',
+    'mass',
+    'lines-spread.displacement',
+    'Displacement with the lines between cross-sections taken the other way, difference',
+    'hydrostatics',
+  ),
+  freeboard: float(
+    'office',
+    'dimension',
+    'lines-spread.freeboard',
+    'Freeboard with the lines between cross-sections taken the other way, difference',
+    'hydrostatics',
+  ),
 };
 const GZ = float('office', 'dimension', 'gz.*', 'Righting arm', 'hydrostatics');
 const GZ_ANGLE = float('office', 'angle', 'gz.*', 'Righting arm, angle', 'hydrostatics');
@@ -93,6 +110,7 @@ export function floatFacts({ float: { afloat } }: Pick<Figures, 'float'>): Float
     others: [
       ...afloat.conditions.flatMap(conditionFacts),
       ...(perCentimetre ? [FULL.sinks(perCentimetre.sinks), FULL.trims(perCentimetre.trims)] : []),
+      ...spreadFacts(afloat),
       ...curveFacts(afloat),
       ...offsetFacts(afloat),
       ...(ballast ? ballastFacts(ballast) : []),
@@ -105,8 +123,7 @@ export function floatFacts({ float: { afloat } }: Pick<Figures, 'float'>): Float
 
 function conditionFacts({ name, load, people, equilibrium, state }: Condition): readonly Fact[] {
   const of = name.replaceAll(' ', '-');
-  const outcome =
-    equilibrium.outcome === 'floats' ? 'floats' : `${equilibrium.outcome}: ${equilibrium.why}`;
+  const outcome = isNotComputed(equilibrium) ? equilibrium : outcomeText(equilibrium);
   const facts = [
     at.mass(load.mass, { of }),
     at.people(people, { of }),
@@ -129,6 +146,15 @@ function conditionFacts({ name, load, people, equilibrium, state }: Condition): 
     at.trim(state.trim, { of }),
     at.heel(state.heel, { of }),
     ...Object.entries(lengths).map(([what, value]) => at.length(value, { of: `${of}.${what}` })),
+  ];
+}
+
+function spreadFacts({ spread }: Afloat): readonly Fact[] {
+  if (!spread) return [];
+  const { displacement, freeboard } = spread;
+  return [
+    SPREAD.mass(displacement),
+    ...(freeboard === undefined ? [] : [SPREAD.freeboard(freeboard)]),
   ];
 }
 

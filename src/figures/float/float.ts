@@ -2,18 +2,20 @@ import {
   capacityOf,
   compareDeclared,
   type Condition,
+  type ConditionName,
   type FloatingBody,
   floatConditions,
   heightAbove,
   type Hydrostatics,
   hydrostatics,
+  linesSpread,
   momentToTrim,
   offsetLoad,
   type Opening,
   rightingCurve,
   type WaterPlane,
 } from '../../float/index.ts';
-import type { Loading, MassResult } from '../../mass/index.ts';
+import type { MassResult } from '../../mass/index.ts';
 import type { DerivedBuild } from '../../derive/index.ts';
 import type { Build } from '../../resolve/index.ts';
 import { metres } from '../../units/index.ts';
@@ -46,20 +48,28 @@ function afloat(build: DerivedBuild, mass: MassResult, body: FloatingBody): Aflo
     loadings,
     ...(tank?.space && { ballast: tank.space }),
   });
-  const full = conditionOf({ conditions }, 'fully loaded');
-  if (!full) throw new Error('every order is loaded fully');
+  const floated = (name: ConditionName): Condition => {
+    const condition = conditionOf({ conditions }, name);
+    if (!condition) throw new Error(`every order is floated ${name}`);
+    return condition;
+  };
+  const full = floated('fully loaded');
   const side = (full.state?.heel ?? 0) < 0 ? 'port' : 'starboard';
   const curve = full.state && rightingCurve(body, full.load, side, openings);
+  const spread =
+    full.state &&
+    linesSpread(hullLines(build), body, { load: full.load, plane: full.state.plane, openings });
   const deepest = full.state && hydrostatics(body, full.state.plane);
   const swamped = swampedFigures(build, mass);
   return {
     conditions,
     ...(deepest && full.state && whatMoves(deepest, full.state.plane, full.load)),
     ...(curve && { curve: { ...curve, side } }),
-    offset: offset(build, body, loadings['people to one side'], openings),
+    ...(spread && { spread }),
+    offset: offset(build, body, floated('people to one side'), openings),
     growth: growthFigures(build, mass, { body, openings }, conditions),
     ...(tank && {
-      ballast: ballastFigures(build, body, tank, loadings['performance test'], openings),
+      ballast: ballastFigures(build, body, tank, floated('performance test').load, openings),
     }),
     ...(swamped && { swamped }),
     trimEffects: effectsOnTrim(build, body, full, mass),
@@ -86,10 +96,10 @@ function whatMoves(
 function offset(
   { yard: { offsetLoad: screen } }: Build,
   body: FloatingBody,
-  { mass, centre, people }: Loading,
+  { load, people }: Condition,
   openings: readonly Opening[],
 ): Afloat['offset'] {
   const limits = screen ?? { basis: 'no limits chosen' };
-  const result = offsetLoad({ body, load: { mass, centre }, openings, limits });
+  const result = offsetLoad({ body, load, openings, limits });
   return { ...result, people, ...(screen?.heel !== undefined && { heelLimit: screen.heel }) };
 }

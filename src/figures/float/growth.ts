@@ -111,8 +111,8 @@ function effectOf(
   const grown = withMasses(load, [{ mass: STEP, at }]);
   const result = findEquilibrium(body, grown, openings, now.plane);
   if (result.outcome !== 'floats') return undefined;
-  const surfaces = (now.metacentricHeight?.freeSurfaceLoss ?? 0) * load.mass;
-  const then = stateOf(body, grown, result.plane, openings, surfaces);
+  // What moves in its tanks is in the height of its load already.
+  const then = stateOf(body, grown, result.plane, openings, 0);
   const [before, after] = [now.metacentricHeight?.byForm, then.metacentricHeight?.byForm];
   return {
     mass: STEP,

@@ -4,6 +4,7 @@ import type {
   FlowTime,
   GrowthMargin,
   LinesProblem,
+  LinesSpread,
   OffsetLoad,
   PlaceTried,
   RightingCurve,
@@ -29,6 +30,8 @@ export interface Afloat {
   readonly perCentimetre?: { readonly sinks: Kilograms; readonly trims: number };
   /** Righting arms, fully loaded, to the side that it would lean to; missing when it does not float so. */
   readonly curve?: RightingCurve & { readonly side: 'starboard' | 'port' };
+  /** The lines between the cross-sections taken the other way, fully loaded; missing when it does not float so. */
+  readonly spread?: LinesSpread;
   readonly offset: OffsetLoad & { readonly people: number; readonly heelLimit?: Radians };
   readonly growth: GrowthFigures;
   readonly ballast?: Ballast;

@@ -1,5 +1,6 @@
 import type { SectionPoint } from '../../units/index.ts';
 import { checkLines } from './check-lines.ts';
+import { interpolate } from '../../maths/index.ts';
 import { MIN_INTERVALS } from '../constants.ts';
 import { curveThrough, type Lengthwise } from './curve-through.ts';
 import { formOf, type HalfSection } from './form.ts';
@@ -13,8 +14,7 @@ export interface BuiltHull {
 }
 
 /**
- * The closed form that all computation is done with: the stations, stations between them when the lines are
- * curved, and the stem; closed at the transom and, as if decked, at the sheer.
+ * The closed form that all computation is done with: the stations, stations between them, and the stem; closed at the transom and, as if decked, at the sheer.
  *
  * Curved lines go through the points of each station with the slope of the parabola through its neighbours;
  * the corners of the sections (chines) stay corners.
@@ -28,7 +28,7 @@ export function buildHull(lines: HullLines): BuiltHull {
   if (problems.some(({ fatal }) => fatal)) return { problems };
   const most = Math.max(...lines.stations.map(({ points }) => points.length));
   const given = lines.stations.map(({ x, points }) => ({ x, points: withPoints(points, most) }));
-  const between = lines.between === 'curved' ? faired(given, most) : given;
+  const between = sectionsBetween(given, lines.between);
   return { form: formOf([...between, ...stemSections(lines, given)]), problems };
 }
 
@@ -49,15 +49,26 @@ function withPoints(points: readonly SectionPoint[], count: number): HalfSection
   return filled;
 }
 
-function faired(given: readonly HalfSection[], points: number): readonly HalfSection[] {
+/** The sections with more between them: what water does between twisted lines is integrated over short pieces. */
+function sectionsBetween(
+  given: readonly HalfSection[],
+  between: HullLines['between'],
+): readonly HalfSection[] {
   const xs = given.map(({ x }) => x);
-  const line = (index: number, axis: 0 | 1): Lengthwise =>
-    curveThrough(
-      xs,
-      given.map((station) => station.points[index]?.[axis] ?? 0),
-    );
+  const line = (index: number, axis: 0 | 1): Lengthwise => {
+    const values = given.map((station) => station.points[index]?.[axis] ?? 0);
+    return between === 'curved'
+      ? curveThrough(xs, values)
+      : (x) =>
+          interpolate(
+            xs.map((place, at) => [place, values[at] ?? 0] as const),
+            x,
+            'held',
+          );
+  };
+  const points = given[0]?.points.length ?? 0;
   const lines = Array.from({ length: points }, (_, index) => [line(index, 0), line(index, 1)]);
-  const pieces = Math.ceil(MIN_INTERVALS / (given.length - 1));
+  const pieces = Math.ceil(MIN_INTERVALS[between] / (given.length - 1));
   return given.flatMap((station, index) => {
     const next = given[index + 1];
     if (!next) return [station];

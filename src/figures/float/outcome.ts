@@ -1,0 +1,34 @@
+import type { Equilibrium, FloatRemedy } from '../../float/index.ts';
+import { type Formatter, kilograms, UNIT_KINDS, whyNot } from '../../units/index.ts';
+
+/** How it comes to rest, in a few words: "swamps at the engine well". */
+export function outcomeText(equilibrium: Equilibrium): string {
+  switch (equilibrium.outcome) {
+    case 'floats':
+      return 'floats';
+    case 'swamps': {
+      const { opening } = equilibrium;
+      return opening
+        ? `swamps, water first comes in at ${opening.name}`
+        : 'swamps, heavier than all the water that it can displace';
+    }
+    case 'goes down':
+      return `goes down by the ${equilibrium.by}`;
+    case 'capsizes':
+      return `turns over to ${equilibrium.to}`;
+    case 'not computed':
+      return whyNot(equilibrium);
+  }
+}
+
+/** What would just let it float, as one reads it beside "Fix:"; undefined where nothing simple does. */
+export function remedyText(remedy: FloatRemedy | undefined, format: Formatter): string | undefined {
+  if (!remedy) return undefined;
+  if (remedy.what === 'take out') return `Take out at least ${format.mass(remedy.mass)}`;
+  const { way, moment } = remedy;
+  const [arm, far] = format.system === 'us' ? [UNIT_KINDS.length.ft, '1 ft'] : [1, '1 m'];
+  const mass = format.mass(kilograms(moment / arm));
+  return way === 'lower'
+    ? `Bring weight lower: at least ${mass} by ${far}, or as much weight times distance`
+    : `Move weight ${way}: at least ${mass} by ${far}, or as much weight times distance`;
+}
