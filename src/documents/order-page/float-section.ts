@@ -3,6 +3,7 @@ import {
   conditionOf,
   type Figures,
   outcomeText,
+  placeWords,
   remedyText,
 } from '../../figures/index.ts';
 import { methodLines } from '../sections/method-notes.ts';
@@ -25,7 +26,6 @@ import {
   conditionSentence,
   trimByEnd,
   offsetSentence,
-  placeWords,
   takenSentence,
   toldConditions,
 } from '../sections/float-words.ts';

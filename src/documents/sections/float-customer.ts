@@ -1,7 +1,7 @@
-import { conditionOf, type CustomerFigures } from '../../figures/index.ts';
+import { conditionOf, type CustomerFigures, placeWords } from '../../figures/index.ts';
 import { type Formatter, formatterOf } from '../../units/index.ts';
 import { ballastSentences } from './float-ballast-words.ts';
-import { conditionSentence, offsetSentence, placeWords } from './float-words.ts';
+import { conditionSentence, offsetSentence } from './float-words.ts';
 import { figureOf } from './fact-words.ts';
 import { found, type FoundFigure } from './method-notes.ts';
 

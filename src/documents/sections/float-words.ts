@@ -5,6 +5,7 @@ import {
   FULL_TANK,
   isNotComputed,
   outcomeText,
+  placeWords,
 } from '../../figures/index.ts';
 import { type Formatter, formatterOf, kilograms, type Metres, whyNot } from '../../units/index.ts';
 import { countOf } from './words.ts';
@@ -75,20 +76,13 @@ export function conditionSentence(condition: Condition, figures: Floating): stri
   const format = formatterOf(figures.build.yard);
   const { state, equilibrium } = condition;
   const situation = situationOf(condition, figures, format);
-  if (!state) return `${situation} ${sinkingWords(equilibrium)}.`;
+  if (!state)
+    return `${situation} ${isNotComputed(equilibrium) ? `stability is ${whyNot(equilibrium)}` : `the boat ${outcomeText(equilibrium)}`}.`;
   const { freeboards, heel, leans } = state;
   const lean = leans === 'upright' ? 'floats upright' : `leans ${format.degrees(heel)} ${leans}`;
   const { lowest } = freeboards;
   return `${situation} the boat ${trimWords(state, format)}, ${lean}, and the lowest place where water could come in, ${placeWords(lowest.name)}, is ${format.dimension(lowest.freeboard)} above the water.`;
 }
-
-/** Where water could come in first, for whoever does not build boats. */
-export const placeWords = (name: string): string => PLAIN_PLACES.get(name) ?? `the ${name}`;
-
-const PLAIN_PLACES: ReadonlyMap<string, string> = new Map([
-  ['sheer', 'the top edge of the side'],
-  ['transom corner', 'the corner of the stern'],
-]);
 
 /** What a movable thing does to its trim as ordered, and what moving one would gain; undefined when it is as it should be. */
 export function adviceSentence(figures: Floating, afloat: Afloat): string | undefined {
@@ -124,7 +118,7 @@ export function offsetSentence({ build }: Floating, { offset }: Afloat): string 
   const who = crowdText(people, format);
   if (isNotComputed(result)) return `With ${who} on one side: ${whyNot(result)}.`;
   if (heel === undefined || !lowest) {
-    return `With ${who} on one side ${sinkingWords(result)}: keep people spread and seated.`;
+    return `With ${who} on one side the boat ${outcomeText(result)}: keep people spread and seated.`;
   }
   return `With ${who} on one side the boat leans ${format.degrees(heel)} and ${format.dimension(lowest.freeboard)} of freeboard is left.`;
 }
@@ -169,16 +163,4 @@ function situationOf(condition: Condition, { build, float }: Floating, format: F
     case 'custom':
       return `With ${build.order.condition?.name ?? 'its own load'},`;
   }
-}
-
-function sinkingWords(equilibrium: Condition['equilibrium']): string {
-  if (equilibrium.outcome !== 'swamps') {
-    return isNotComputed(equilibrium)
-      ? `it is ${whyNot(equilibrium)}`
-      : `the boat ${outcomeText(equilibrium)}`;
-  }
-  const { opening } = equilibrium;
-  return opening
-    ? `water comes aboard at ${placeWords(opening.name)}`
-    : 'the boat is heavier than it can float';
 }

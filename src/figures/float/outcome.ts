@@ -1,16 +1,22 @@
 import type { Equilibrium, FloatRemedy } from '../../float/index.ts';
 import { type Formatter, kilograms, UNIT_KINDS, whyNot } from '../../units/index.ts';
 
-/** How it comes to rest, in a few words: "swamps at the engine well". */
+const PLAIN_PLACES: ReadonlyMap<string, string> = new Map([
+  ['sheer', 'the top edge of the side'],
+  ['transom corner', 'the corner of the stern'],
+]);
+
+/** Where water could come in first, for whoever does not build boats. */
+export const placeWords = (name: string): string => PLAIN_PLACES.get(name) ?? `the ${name}`;
+
+/** How it comes to rest, in a few words: "takes in water at the engine well". */
 export function outcomeText(equilibrium: Equilibrium): string {
   switch (equilibrium.outcome) {
     case 'floats':
       return 'floats';
     case 'swamps': {
       const { opening } = equilibrium;
-      return opening
-        ? `swamps, water first comes in at ${opening.name}`
-        : 'swamps, heavier than all the water that it can displace';
+      return opening ? `takes in water at ${placeWords(opening.name)}` : 'is too heavy to float';
     }
     case 'goes down':
       return `goes down by the ${equilibrium.by}`;
