@@ -71,9 +71,10 @@ export function floatSection(figures: Figures, fontCss: string): Part {
         takenSentence(afloat),
         // The tables have those that float.
         ...toldConditions(figures, afloat).flatMap((condition) =>
-          condition.state
+          // That of people to one side has a sentence of its own.
+          condition.state || condition.name === 'people to one side'
             ? []
-            : present([conditionSentence(condition, figures), remedyOf(condition, format)]),
+            : `${conditionSentence(condition, figures)}${remedyOf(condition, format)}`,
         ),
         centimetreSentence(afloat, format),
         spreadSentence(afloat, format),
@@ -108,9 +109,9 @@ export function floatSection(figures: Figures, fontCss: string): Part {
 }
 
 /** What would let a boat float in a condition in which it does not. */
-function remedyOf({ remedy }: Condition, format: Formatter): string | undefined {
+function remedyOf({ remedy }: Condition, format: Formatter): string {
   const told = remedyText(remedy, format);
-  return told && `${told}.`;
+  return told === undefined ? '' : ` ${told}.`;
 }
 
 /** How much of displacement and freeboard rests on the way that the lines run between the cross-sections. */
