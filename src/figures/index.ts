@@ -9,7 +9,7 @@ export type { Method } from './facts/method.ts';
 export { type MethodId, METHODS, METHODS_BY_SUBJECT, type MethodSubject } from './facts/methods.ts';
 export { type FigureDatum, toData } from './facts/to-data.ts';
 export { conditionOf } from './float/conditions.ts';
-export { outcomeText, placeWords, remedyText } from './float/outcome.ts';
+export { movedFar, outcomeText, placeWords, remedyText } from './float/outcome.ts';
 export { FULL_TANK } from '../mass/index.ts';
 export type { Figures } from './types.ts';
 export { type PerformanceFacts, performanceFacts } from './performance/facts.ts';

@@ -12,7 +12,7 @@ import {
 } from '../units/index.ts';
 import { type Equilibrium, findEquilibrium } from './equilibrium.ts';
 import { boundsOf } from './hull/form.ts';
-import { lowestOpening, sheerOf } from './freeboard.ts';
+import { lowestOf } from './freeboard.ts';
 import { immerse } from './immerse.ts';
 import { metacentricHeight } from './metacentric-height.ts';
 import { rollPeriod } from './roll-period.ts';
@@ -94,7 +94,7 @@ function stateOf(
   if (equilibrium.outcome !== 'floats') return { equilibrium };
   const { plane } = equilibrium;
   const height = metacentricHeight(body, load)?.byForm;
-  const lowest = lowestOpening(plane, [...rolling.openings, ...sheerOf(body.hull)]);
+  const lowest = lowestOf(body.hull, rolling.openings, plane);
   const period =
     height === undefined
       ? undefined

@@ -1,21 +1,9 @@
-import {
-  type Kilograms,
-  kilograms,
-  type Metres,
-  type NotComputed,
-  searchFailed,
-} from '../units/index.ts';
+import { type Kilograms, kilograms, type NotComputed, searchFailed } from '../units/index.ts';
 import { MAX_HEEL_UPRIGHT, MAX_TRIM_UPRIGHT } from './constants.ts';
-import { lowestOpening, sheerOf } from './freeboard.ts';
+import { type Freeboard, lowestOf } from './freeboard.ts';
 import { capacityOf } from './immerse.ts';
 import { levelFor, solveEquilibrium } from './solve-equilibrium.ts';
 import type { FloatingBody, Load, Opening, WaterPlane } from './types.ts';
-
-/** A place where water comes aboard, and how far below the water it lies, above zero when dry. */
-export interface LowOpening {
-  readonly name: string;
-  readonly freeboard: Metres;
-}
 
 /** How it comes to rest. The planes are those of a boat that nothing came aboard of. */
 export type Equilibrium =
@@ -23,7 +11,7 @@ export type Equilibrium =
   | {
       readonly outcome: 'swamps';
       /** Where water first comes in; missing when it is heavier than all the water that it can displace. */
-      readonly opening?: LowOpening;
+      readonly opening?: Freeboard;
       readonly plane?: WaterPlane;
       /** Mass that it can carry up to the sheer, upright. */
       readonly capacity: Kilograms;
@@ -66,14 +54,13 @@ export function findEquilibrium(
       ...searchFailed('the search for where it floats did not end'),
     };
   }
-  const lost = wayDown(found.plane) ?? waterComesIn(body, openings, found.plane, capacity);
-  if (lost) return lost;
   const { plane } = found;
+  const lost = lostAt(plane, body, openings, capacity);
+  if (lost) return lost;
   if (Math.abs(plane.heel) <= MAX_HEEL_UPRIGHT) return { outcome: 'floats', plane };
   const upright = solveEquilibrium(body, load, from, true);
-  const before = upright.outcome === 'not found' ? undefined : upright.plane;
   return (
-    (before && (wayDown(before) ?? waterComesIn(body, openings, before, capacity))) ?? {
+    (upright.outcome !== 'not found' && lostAt(upright.plane, body, openings, capacity)) || {
       outcome: 'capsizes',
       to: plane.heel > 0 ? 'starboard' : 'port',
       plane,
@@ -81,21 +68,18 @@ export function findEquilibrium(
   );
 }
 
-/** Down by an end, when it is trimmed too far for anything else. */
-function wayDown(plane: WaterPlane): Equilibrium | undefined {
-  if (Math.abs(plane.trim) <= MAX_TRIM_UPRIGHT) return undefined;
-  return { outcome: 'goes down', by: plane.trim > 0 ? 'stern' : 'bow', plane };
-}
-
-/** Swamped, when an opening is under water before it leans too far for openings to matter. */
-function waterComesIn(
+/** Down by an end or swamped at a plane; undefined where it is neither, or leans too far for openings to matter. */
+function lostAt(
+  plane: WaterPlane,
   { hull }: FloatingBody,
   openings: readonly Opening[],
-  plane: WaterPlane,
   capacity: Kilograms,
 ): Equilibrium | undefined {
+  if (Math.abs(plane.trim) > MAX_TRIM_UPRIGHT) {
+    return { outcome: 'goes down', by: plane.trim > 0 ? 'stern' : 'bow', plane };
+  }
   if (Math.abs(plane.heel) > MAX_HEEL_UPRIGHT) return undefined;
-  const opening = lowestOpening(plane, [...openings, ...sheerOf(hull)]);
+  const opening = lowestOf(hull, openings, plane);
   if (!opening || opening.freeboard >= 0) return undefined;
   return { outcome: 'swamps', plane, opening, capacity };
 }

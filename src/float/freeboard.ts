@@ -54,6 +54,17 @@ export function lowestOpening(
 }
 
 /**
+ * Of the openings and the sheer of a hull, the place that stands lowest above the water; undefined when it has none.
+ *
+ * @source derived: height square to the surface
+ */
+export const lowestOf = (
+  hull: HullForm,
+  openings: readonly Opening[],
+  plane: WaterPlane,
+): Freeboard | undefined => lowestOpening(plane, [...openings, ...sheerOf(hull)]);
+
+/**
  * Heights above the water of bow, side, transom and the lowest opening, m.
  *
  * @source derived: height square to the surface

@@ -9,7 +9,7 @@ import {
   searchFailed,
 } from '../units/index.ts';
 import { findEquilibrium } from './equilibrium.ts';
-import { lowestOpening, sheerOf } from './freeboard.ts';
+import { lowestOf } from './freeboard.ts';
 import type { FloatingBody, Load, Opening, WaterPlane } from './types.ts';
 import { withMasses } from './with-masses.ts';
 
@@ -76,7 +76,7 @@ export function growthUntil(input: GrowthInput, limit: GrowthLimit): GrowthMargi
 function slackOf(limit: GrowthLimit, plane: WaterPlane, { body, openings }: GrowthInput): number {
   switch (limit.kind) {
     case 'freeboard': {
-      const lowest = lowestOpening(plane, [...openings, ...sheerOf(body.hull)]);
+      const lowest = lowestOf(body.hull, openings, plane);
       return (lowest?.freeboard ?? 0) - limit.least;
     }
     case 'trim':

@@ -1,6 +1,6 @@
 import { kilograms, type Kilograms, metres, type Metres } from '../units/index.ts';
 import { findEquilibrium } from './equilibrium.ts';
-import { lowestOpening, sheerOf } from './freeboard.ts';
+import { lowestOf } from './freeboard.ts';
 import { buildHull } from './hull/build-hull.ts';
 import { immerse } from './immerse.ts';
 import type { FloatingBody, HullLines, Load, Opening, WaterPlane } from './types.ts';
@@ -42,8 +42,8 @@ export function linesSpread(
   const [here, there] = [body, second].map((one) => immerse(one, plane).volume * body.water);
   if (here === undefined || there === undefined || !(here > 0)) return undefined;
   const result = findEquilibrium(second, load, openings, plane);
-  const lowest = (hull: FloatingBody, at: WaterPlane): number =>
-    lowestOpening(at, [...openings, ...sheerOf(hull.hull)])?.freeboard ?? 0;
+  const lowest = ({ hull }: FloatingBody, at: WaterPlane): number =>
+    lowestOf(hull, openings, at)?.freeboard ?? 0;
   return {
     other,
     displacement: kilograms(there - here),

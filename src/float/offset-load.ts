@@ -1,6 +1,6 @@
 import { metres, type Metres, type Radians } from '../units/index.ts';
 import { type Equilibrium, findEquilibrium } from './equilibrium.ts';
-import { type Freeboard, lowestOpening, sheerOf } from './freeboard.ts';
+import { type Freeboard, lowestOf } from './freeboard.ts';
 import type { FloatingBody, Load, Opening } from './types.ts';
 
 export interface OffsetLoadInput {
@@ -48,7 +48,7 @@ export function offsetLoad(input: OffsetLoadInput): OffsetLoad {
     };
   }
   const { plane } = result;
-  const lowest = lowestOpening(plane, [...openings, ...sheerOf(body.hull)]);
+  const lowest = lowestOf(body.hull, openings, plane);
   return {
     result,
     basis,

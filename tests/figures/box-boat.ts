@@ -1,5 +1,5 @@
 import { computeFigures, type Figures } from '../../src/figures/index.ts';
-import { HULL, OPTIONS, ORDER, YARD } from '../read/samples.ts';
+import { OPTIONS, ORDER, YARD, withSections } from '../read/samples.ts';
 import { resolveSample } from '../resolve/invented.ts';
 
 export const DEGREE = Math.PI / 180;
@@ -19,14 +19,10 @@ export interface Changes {
 }
 
 /** A hull of the demonstration's kind in the sample workspace: a box of 4 m by 1.6 m by 0.6 m. */
-const BOX = HULL.replace(
-  /lines:\n(?: {2}- .*\n)+/,
-  `lines:
-  - { x: 0, points: [[0, 0], [0.8, 0], [0.8, 0.6]] }
+const BOX = withSections(`  - { x: 0, points: [[0, 0], [0.8, 0], [0.8, 0.6]] }
   - { x: 2, points: [[0, 0], [0.8, 0], [0.8, 0.6]] }
   - { x: 4, points: [[0, 0], [0.8, 0], [0.8, 0.6]] }
-`,
-)
+`)
   .replace('beam: 1.7 m', 'beam: 1.6 m')
   .replace('depth: 650 mm', 'depth: 600 mm');
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkFloat } from '../../src/figures/float/check.ts';
 import { computeFigures, conditionOf, figuresData } from '../../src/figures/index.ts';
-import { figured } from '../demonstration/workspace.ts';
+import { byNumber } from '../demonstration/workspace.ts';
 import { codes, DEGREE, figuresOf, lines, present, weighted } from './box-boat.ts';
 
 const ofCode = (found: ReturnType<typeof figuresOf>, code: string) =>
@@ -66,9 +66,7 @@ describe('the lines between the cross-sections', () => {
     expect(present(figuresOf({}).float?.afloat).spread?.share).toBeCloseTo(0, 9);
   });
 
-  it.each(
-    figured.flatMap((one) => (one.float?.afloat ? [[one.build.order.number, one] as const] : [])),
-  )(
+  it.each(byNumber)(
     'run straight, they leave %s afloat as it was, to 2 cm and a quarter of a degree',
     (_, figures) => {
       const { build, float } = figures;
@@ -95,10 +93,7 @@ describe('what moves in a tank', () => {
     const at = (surface: string) => {
       const change = ['shaft: long\nclass: hull', `${surface}shaft: long\nclass: hull`] as const;
       const { afloat } = present(
-        figuresOf({
-          order: leaning,
-          hull: surface ? [change] : [],
-        }).float,
+        figuresOf({ order: leaning, hull: surface ? [change] : [] }).float,
       );
       return present(conditionOf(present(afloat), 'fully loaded'));
     };

@@ -1,13 +1,10 @@
 import fc from 'fast-check';
-import { buildHull, type FloatingBody, type HullForm, type Load } from '../../src/float/index.ts';
-import type { HullLines } from '../../src/float/index.ts';
+import { buildHull, type FloatingBody, type HullLines, type Load } from '../../src/float/index.ts';
 import { kilograms, metres, SEA_WATER_DENSITY } from '../../src/units/index.ts';
 
 /** A boat as it could be drawn, and how it is loaded. */
 export interface Generated {
-  readonly lines: HullLines;
   readonly body: FloatingBody;
-  readonly hull: HullForm;
   readonly load: Load;
   /** Sheer at its lowest, m. */
   readonly depth: number;
@@ -41,8 +38,7 @@ type Shape = typeof SHAPE extends fc.Arbitrary<infer Of> ? Of : never;
 export const GENERATED: fc.Arbitrary<Generated> = fc
   .record({ shape: SHAPE, loading: LOADING })
   .map(({ shape, loading }) => {
-    const lines = linesOf(shape);
-    const { form } = buildHull(lines);
+    const { form } = buildHull(linesOf(shape));
     if (!form) throw new Error('the generated lines are unsound');
     const { length, slender } = shape;
     const beam = length * slender;
@@ -54,7 +50,7 @@ export const GENERATED: fc.Arbitrary<Generated> = fc
       y: metres(loading.aside * beam),
       z: metres(loading.up * depth),
     };
-    return { lines, body, hull: form, load: { mass, centre }, depth, length, beam };
+    return { body, load: { mass, centre }, depth, length, beam };
   });
 
 function linesOf(shape: Shape): HullLines {

@@ -66,6 +66,10 @@ ${each('{ does: Work. }')}suppliers:
   acme-parts: { name: Acme, leadDays: 7 }
 `;
 
+/** The sample hull with other cross-sections: a line for each. */
+export const withSections = (sections: string): string =>
+  HULL.replace(/lines:\n(?: {2}- .*\n)+/, `lines:\n${sections}`);
+
 export const HULL = `id: tern-400
 name: Tern 400
 sentence: A light boat.

@@ -2,6 +2,7 @@ import {
   type Afloat,
   conditionOf,
   type Figures,
+  movedFar,
   outcomeText,
   placeWords,
   remedyText,
@@ -139,10 +140,10 @@ function leftText(
 function centimetreSentence({ perCentimetre }: Afloat, format: Formatter): string | undefined {
   if (!perCentimetre) return undefined;
   const { sinks, trims } = perCentimetre;
-  const { in: inch, cm, ft: foot } = UNIT_KINDS.length;
-  const [step, arm, by, far] =
-    format.system === 'us' ? [inch / cm, foot, '1 in', '1 ft'] : [1, 1, '1 cm', '1 m'];
-  return `Fully loaded, ${format.mass(kilograms(sinks * step))} more lowers the boat by ${by}, and ${format.mass(kilograms((trims * step) / arm))} moved ${far} forward or aft trims it by ${by} over the length in the water.`;
+  const { in: inch, cm } = UNIT_KINDS.length;
+  const [step, by] = format.system === 'us' ? [inch / cm, '1 in'] : [1, '1 cm'];
+  const { mass, far } = movedFar(trims * step, format);
+  return `Fully loaded, ${format.mass(kilograms(sinks * step))} more lowers the boat by ${by}, and ${mass} moved ${far} forward or aft trims it by ${by} over the length in the water.`;
 }
 
 /** Draught, trim and heel in one table, freeboards and GM in the next: together they would not fit a page. */

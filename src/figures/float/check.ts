@@ -152,21 +152,15 @@ function checkCrowd({ build }: Computed, afloat: Afloat, format: Formatter): rea
   const place = build.place(['boat', 'people']);
   const findings: Finding[] = [];
   const aft = conditionOf(afloat, 'people aft');
-  const unknown = [
-    ...(isNotComputed(result) ? [`${people} people to one side: ${whyNot(result)}`] : []),
-    ...(aft && isNotComputed(aft.equilibrium)
-      ? [`${people} people aft: ${whyNot(aft.equilibrium)}`]
-      : []),
-  ];
+  const unknown = (['people to one side', 'people aft'] as const).flatMap((name) => {
+    const equilibrium = conditionOf(afloat, name)?.equilibrium;
+    return isNotComputed(equilibrium) ? [`${people} ${name}: ${whyNot(equilibrium)}`] : [];
+  });
   if (unknown.length > 0) {
     findings.push(finding('FLOAT_NOT_COMPUTED', place, { received: unknown.join('; ') }));
   }
-  const isKnown = !isNotComputed(result);
-  if (
-    (isKnown && result.outcome !== 'floats') ||
-    heelWithin === false ||
-    freeboardWithin === false
-  ) {
+  const isLost = result.outcome !== 'floats' && !isNotComputed(result);
+  if (isLost || heelWithin === false || freeboardWithin === false) {
     const left =
       heel === undefined || !lowest
         ? `it ${outcomeText(result)}`

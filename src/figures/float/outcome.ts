@@ -27,14 +27,18 @@ export function outcomeText(equilibrium: Equilibrium): string {
   }
 }
 
+/** A moment, kg.m, as the weight that has it when moved by one metre, or by a foot where a shop counts in feet. */
+export function movedFar(moment: number, format: Formatter) {
+  const [arm, far] = format.system === 'us' ? [UNIT_KINDS.length.ft, '1 ft'] : [1, '1 m'];
+  return { mass: format.mass(kilograms(moment / arm)), far };
+}
+
 /** What would just let it float, as one reads it beside "Fix:"; undefined where nothing simple does. */
 export function remedyText(remedy: FloatRemedy | undefined, format: Formatter): string | undefined {
   if (!remedy) return undefined;
   if (remedy.what === 'take out') return `Take out at least ${format.mass(remedy.mass)}`;
   const { way, moment } = remedy;
-  const [arm, far] = format.system === 'us' ? [UNIT_KINDS.length.ft, '1 ft'] : [1, '1 m'];
-  const mass = format.mass(kilograms(moment / arm));
-  return way === 'lower'
-    ? `Bring weight lower: at least ${mass} by ${far}, or as much weight times distance`
-    : `Move weight ${way}: at least ${mass} by ${far}, or as much weight times distance`;
+  const { mass: moved, far } = movedFar(moment, format);
+  const what = way === 'lower' ? 'Bring weight lower' : `Move weight ${way}`;
+  return `${what}: at least ${moved} by ${far}, or as much weight times distance`;
 }

@@ -57,14 +57,9 @@ function sectionsBetween(
   const xs = given.map(({ x }) => x);
   const line = (index: number, axis: 0 | 1): Lengthwise => {
     const values = given.map((station) => station.points[index]?.[axis] ?? 0);
-    return between === 'curved'
-      ? curveThrough(xs, values)
-      : (x) =>
-          interpolate(
-            xs.map((place, at) => [place, values[at] ?? 0] as const),
-            x,
-            'held',
-          );
+    if (between === 'curved') return curveThrough(xs, values);
+    const ends = xs.map((x, at) => [x, values[at] ?? 0] as const);
+    return (x) => interpolate(ends, x, 'held');
   };
   const points = given[0]?.points.length ?? 0;
   const lines = Array.from({ length: points }, (_, index) => [line(index, 0), line(index, 1)]);
