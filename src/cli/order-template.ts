@@ -28,6 +28,7 @@ customer:
 boat:
   use: "??? what the boat is for, in one sentence that the quote prints"
   # people: how many it is to carry; ask
+  # water: fresh, sea or both; ask
 hull: ${hull.id}
 options: []
 # options:

@@ -52,7 +52,7 @@ export function computeFigures(resolved: Build, findings: readonly Finding[]): F
     mass,
     ...(load && { trailerLoad: load }),
     float,
-    drive: driveFigures(build, mass, electrics),
+    drive: driveFigures(build, mass, float, electrics),
     limits: limitsFigures(build, mass, float),
     tow: towFigures(build, mass),
     laminate,

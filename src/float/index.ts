@@ -25,6 +25,7 @@ export { type Hydrostatics, hydrostatics, momentToTrim } from './hydrostatics.ts
 export { capacityOf, type Immersed, immerse } from './immerse.ts';
 export { type LinesSpread, linesSpread } from './lines-spread.ts';
 export { type MetacentricHeight, metacentricHeight } from './metacentric-height.ts';
+export { lowestOf } from './freeboard.ts';
 export { type OffsetLoad, offsetLoad, type OffsetLoadInput } from './offset-load.ts';
 export { armAt, type RightingArm, type RightingCurve, rightingCurve } from './righting-curve.ts';
 export type { FloatRemedy } from './remedy.ts';

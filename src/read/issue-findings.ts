@@ -81,13 +81,20 @@ function tellBranch(issue: z.core.$ZodIssueInvalidUnion, spot: Spot): readonly T
 const astray = (issues: readonly Issue[]): number =>
   issues.reduce((sum, one) => sum + (one.code === 'unrecognized_keys' ? one.keys.length : 1), 0);
 
+/** What became of fields that files once had, by their names with those they stood in. */
+const MOVED: ReadonlyMap<string, string> = new Map([
+  ['drive.water', 'Write it once, beside "drive:" and not in it: "water: fresh", "sea" or "both"'],
+]);
+
 function unknownKey({ source, path, schema }: Spot, key: string): Told {
   const known = knownKeys(schema);
   const nearest = nearestName(key, known);
+  const moved = MOVED.get([...path, key].join('.'));
+  const instead = moved ?? (nearest === undefined ? undefined : `Did you mean "${nearest}:"?`);
   const details = {
     received: `"${key}:"`,
     expected: `one of ${listed(known)}`,
-    ...(nearest !== undefined && { remedy: `Did you mean "${nearest}:"?` }),
+    ...(instead !== undefined && { remedy: instead }),
   };
   const place = source.placeOfKey([...path, key]);
   const told = { finding: finding('UNKNOWN_KEY', place, details) };

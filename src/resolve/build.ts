@@ -10,6 +10,7 @@ import type {
   Shaft,
   Stage,
   Trailer,
+  WaterUse,
   Yard,
 } from '../schema/index.ts';
 import type { FloatFacts } from './float-facts.ts';
@@ -114,8 +115,8 @@ export type BuildPackage = {
 
 /** The resolved order: the one list that everything is computed from. */
 export interface Build {
-  /** People are filled in: where the order does not say, all that the hull is rated for. */
-  readonly order: Order & { readonly boat: { readonly people: number } };
+  /** People and water are filled in, where the order does not say: all that the hull is rated for; as hull or yard says. */
+  readonly order: Order & { readonly boat: { readonly people: number; readonly water: WaterUse } };
   readonly yard: Yard;
   readonly currency: Currency;
   readonly hull: Hull;

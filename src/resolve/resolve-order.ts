@@ -141,7 +141,14 @@ function assemble(
     trailer: entries.trailer !== undefined,
   };
   return {
-    order: { ...value, boat: { ...value.boat, people: peopleOf(value, hull) } },
+    order: {
+      ...value,
+      boat: {
+        ...value.boat,
+        people: peopleOf(value, hull),
+        water: value.boat.water ?? hull.water ?? catalogue.yard.value.water,
+      },
+    },
     yard: catalogue.yard.value,
     currency,
     hull,

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { count, id, percent, quantity, text } from './fields.ts';
-import { position } from './shared.ts';
+import { position, water } from './shared.ts';
 
 const length = (description: string, min: number, max: number) =>
   quantity('length', 'm', description, { min, max });
@@ -23,6 +23,9 @@ const namedPlace = z
 
 /** How a hull floats: what beside its lines the figures afloat need. */
 export const hullFloat = {
+  water: water.optional().meta({
+    description: 'Water that the hull is built for. Left out: as the yard file says.',
+  }),
   linesBetween: z.enum(['curved', 'straight']).default('curved').meta({
     description: 'How the lines run from one cross-section to the next.',
   }),
@@ -162,7 +165,10 @@ export const optionFloat = {
 
 /** The water and the screens of a yard. */
 export const yardFloat = {
-  water: density('Density of the water that the boats float in.').prefault('1025 kg/m3'),
+  water: water.default('both').meta({
+    description:
+      'Water that the boats are used in, where neither order nor hull says: fresh, sea, or both, the worse of the two for each figure. Left out: both.',
+  }),
   gearDensity: density(
     'Of loose gear, for when the boat is swamped. Left out: such that it weighs a quarter under water, as the US Coast Guard Boatbuilder’s Handbook counts it.',
   ).prefault('1333 kg/m3'),

@@ -13,4 +13,12 @@ export { type BatteryFacts, type CircuitFacts, circuitSchema } from './option-el
 export * from './order.ts';
 export * from './part.ts';
 export * from './yard.ts';
-export { DRIVERS, type Driver, type Position, type Share, type Stage, STAGES } from './shared.ts';
+export {
+  DRIVERS,
+  type Driver,
+  type Position,
+  type Share,
+  type Stage,
+  STAGES,
+  type WaterUse,
+} from './shared.ts';

@@ -6,7 +6,7 @@ import { alternative, extra, optionLine, orderedOutboard, variation } from './or
 import { orderMoney } from './order-money.ts';
 import { orderPerformance } from './performance.ts';
 import { orderPlan } from './order-plan.ts';
-import { stage } from './shared.ts';
+import { stage, water } from './shared.ts';
 
 /** An order's number: it names files and folders, so nothing that leads elsewhere. */
 export const ORDER_NUMBER = /^[A-Za-z0-9]+(?:-[A-Za-z0-9]+)*$/;
@@ -113,6 +113,10 @@ export const orderSchema = z
           'What the customer wants the boat for, in their words; the quote prints it as theirs.',
         ),
         people: count('How many people the boat is to carry.', { min: 1, max: 40 }).optional(),
+        water: water.optional().meta({
+          description:
+            'Where the customer uses it: fresh, sea, or both, the worse of the two for each figure. Left out: as hull or yard says.',
+        }),
       })
       .meta({ description: 'The boat in the customer’s words.' }),
     hull: id('A hull of the catalogue.', 'hulls'),

@@ -18,9 +18,6 @@ const efficiency = (description: string, usual: string) =>
 export const yardPerformance = {
   drive: z
     .strictObject({
-      water: z.enum(['sea', 'fresh']).default('sea').meta({
-        description: 'Water that speeds are estimated in.',
-      }),
       efficiency: z
         .strictObject({
           low: efficiency('The least.', '45%'),

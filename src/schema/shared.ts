@@ -29,6 +29,10 @@ export const driver = z.enum(DRIVERS).meta({
     'What the number is per: count (each one ordered; the default), once (however many), or a {metre} of the hull’s length or beam, or a square {metre} of its deck-area.',
 });
 
+/** Waters that a boat is used in. */
+export const water = z.enum(['fresh', 'sea', 'both']);
+export type WaterUse = z.output<typeof water>;
+
 export const position = z
   .strictObject({
     x: coordinate('length', 'Forward of the transom; behind it is negative.'),

@@ -3,10 +3,16 @@
  * up. Beside each stands its ratio to a peer of the same run: the equilibrium, which all the others are made of.
  */
 import { loadWorkspace } from '../../src/cli/load.ts';
-import { ballastTank, floatingHull, openingsOf } from '../../src/figures/float/input.ts';
-import { floatConditions, findEquilibrium, rightingCurve } from '../../src/float/index.ts';
+import { ballastTank, hullLines, openingsOf } from '../../src/figures/float/input.ts';
+import {
+  buildHull,
+  floatConditions,
+  findEquilibrium,
+  rightingCurve,
+} from '../../src/float/index.ts';
 import { weighBoat } from '../../src/mass/index.ts';
 import { massInput } from '../../src/figures/mass/input.ts';
+import { SEA_WATER_DENSITY } from '../../src/units/index.ts';
 
 /** Milliseconds that each may take, as the design wants it. */
 const WANTED = { equilibrium: 2, 'righting curve': 40, 'all conditions': 150 } as const;
@@ -26,7 +32,8 @@ const { orders } = loadWorkspace(new URL('../../', import.meta.url).pathname);
 const seen = new Set<string>();
 for (const { figures } of orders) {
   const build = figures?.build;
-  const { body } = build ? floatingHull(build) : {};
+  const { form } = build ? buildHull(hullLines(build)) : {};
+  const body = form && { hull: form, flooded: [], water: SEA_WATER_DENSITY };
   if (!build || !body || seen.has(build.hull.id)) continue;
   seen.add(build.hull.id);
   const mass = weighBoat(massInput(build));

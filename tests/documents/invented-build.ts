@@ -56,7 +56,7 @@ export function inventedFigures(wanted: Invented = {}): Figures {
 
 function orderOf({ order }: Invented): Build['order'] {
   const parsed = orderSchema.parse(orderText(order));
-  return { ...parsed, boat: { ...parsed.boat, people: parsed.boat.people ?? 1 } };
+  return { ...parsed, boat: { ...parsed.boat, water: 'both', people: parsed.boat.people ?? 1 } };
 }
 
 function inventedBuild(wanted: Invented): Build {

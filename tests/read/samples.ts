@@ -48,6 +48,7 @@ marginFloor: 20%
 wastage:
   fabric: 10%
 massContingency: 5%
+water: sea
 personMass: 80 kg
 gearPerPerson: 10 kg
 fuelDensity: 740 kg/m3

@@ -42,7 +42,7 @@ import {
   smallPrint,
   type Table,
 } from '../blocks/block.ts';
-import { present } from '../sections/words.ts';
+import { present, waterSentence } from '../sections/words.ts';
 
 type Condition = Afloat['conditions'][number];
 type State = NonNullable<Condition['state']>;
@@ -97,6 +97,7 @@ export function floatSection(figures: Figures, fontCss: string): Part {
       ...rightingPicture(figures, afloat, fontCss),
     ].map(picture),
     ...smallPrint([
+      waterSentence(figures.build, afloat),
       ...methodLines('hydrostatics', 'offsetLoad'),
       `People to one side are held against: ${afloat.offset.basis}.`,
       ...methodLines('growth'),

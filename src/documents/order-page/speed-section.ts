@@ -12,6 +12,7 @@ import { type CaptionedPicture, pictureOf } from '../sections/picture.ts';
 import { type Part, picture, section, sentences, smallPrint } from '../blocks/block.ts';
 import { speedTables } from './speed-tables.ts';
 import { methodLines } from '../sections/method-notes.ts';
+import { waterSentence } from '../sections/words.ts';
 
 /** Speed by every outboard that it may carry, fuel, range, propeller and bow motor. */
 export function speedSection(figures: Figures, fontCss: string): Part {
@@ -69,7 +70,7 @@ function powerLine(
 
 /** What speed, fuel, propeller and bow motor were computed with in this order, and by which methods. */
 function speedNotes({ build, drive }: Figures, format: Formatter): readonly string[] {
-  const { efficiency, water } = build.yard.drive;
+  const { efficiency } = build.yard.drive;
   const share = (value: typeof efficiency.low): string => format.percent(decimalToNumber(value), 0);
   const { crouch, outboardDrag } = build.hull.performance;
   const drags = drive.drags.map(({ name, area, coefficient }) => {
@@ -78,7 +79,7 @@ function speedNotes({ build, drive }: Figures, format: Formatter): readonly stri
   });
   const leg = outboardDrag ? '' : ' The drag of the outboard’s leg is within that share.';
   return [
-    `Light: ready to launch with one person. Loaded: with everybody ordered for and their gear. ${water === 'sea' ? 'Sea' : 'Fresh'} water.`,
+    `Light: ready to launch with one person. Loaded: with everybody ordered for and their gear. ${waterSentence(build, drive)}`,
     ...methodLines('planing'),
     `Beside the hull, the drag of ${drags.join(', ')}; ${share(efficiency.low)} to ${share(efficiency.high)} of the power moves the boat, ${share(efficiency.likely)} likely (common practice, no source).${leg}`,
     '* and what the table names: outside the method’s range, or on dry chines, where it is computed on the beam that is still wetted; a rough guess only. Hump: the greatest trim of any planing speed; a climb: the drag there is greater than at some higher speed.',

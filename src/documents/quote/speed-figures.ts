@@ -1,6 +1,7 @@
 import { type CustomerFigures, type Fact, isNotComputed, reserveOf } from '../../figures/index.ts';
 import { type Formatter, formatterOf } from '../../units/index.ts';
 import { found, type FoundFigure } from '../sections/method-notes.ts';
+import { waterName } from '../sections/words.ts';
 import { figureOf, sayFact } from '../sections/fact-words.ts';
 
 type Loading = CustomerFigures['drive']['loadings'][number];
@@ -21,7 +22,7 @@ export function speedFigure({ build, drive, facts }: CustomerFigures): readonly 
   const isAlone = light && light.loading.people < loaded.loading.people;
   const { speed } = loaded;
   const note = [
-    `With ${people}, fuel and gear, in calm water with a clean bottom, ${format.system === 'us' ? 'in miles an hour (mph)' : 'in knots (kn)'}.`,
+    `With ${people}, fuel and gear, in calm ${waterName(drive)} with a clean bottom, ${format.system === 'us' ? 'in miles an hour (mph)' : 'in knots (kn)'}.`,
     ...('notComputed' in speed
       ? ['Will not plane with this load; the speed below planing is not computed.']
       : [...secondEstimate(facts, format), ...outsideWords(speed)]),

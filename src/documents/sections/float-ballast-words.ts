@@ -1,19 +1,20 @@
 import type { Afloat, CustomerFigures } from '../../figures/index.ts';
 import { formatterOf, kilograms, metres } from '../../units/index.ts';
-import { list } from './words.ts';
+import { list, waterName } from './words.ts';
 
 /** What the ballast tank does, whichever way it goes; nothing when it has none. */
 export function ballastSentences(
   { build }: Pick<CustomerFigures, 'build'>,
-  { ballast }: Afloat,
+  afloat: Afloat,
 ): readonly string[] {
+  const { ballast } = afloat;
   const effect = ballast?.effect;
   if (!ballast || !effect) return [];
   const format = formatterOf(build.yard);
   const { dry, flooded, water, capacity } = effect;
   const { seconds } = format;
   const lines = [
-    `The ballast tank holds ${format.volume(capacity)}; at rest ${format.mass(water?.mass ?? kilograms(0))} of sea water stands in it.`,
+    `The ballast tank holds ${format.volume(capacity)}; at rest ${format.mass(water?.mass ?? kilograms(0))} of ${waterName(afloat)} stands in it.`,
   ];
   const [freeboard, height, period] = [
     [dry.lowestFreeboard, flooded.lowestFreeboard],

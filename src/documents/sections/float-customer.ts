@@ -3,6 +3,7 @@ import { type Formatter, formatterOf } from '../../units/index.ts';
 import { ballastSentences } from './float-ballast-words.ts';
 import { conditionSentence, offsetSentence } from './float-words.ts';
 import { figureOf } from './fact-words.ts';
+import { waterSentence } from './words.ts';
 import { found, type FoundFigure } from './method-notes.ts';
 
 /** Draught, freeboard and how it sits, for the quote; nothing when it was not computed afloat. */
@@ -24,7 +25,7 @@ export function floatKeyFigures(
     figureOf(
       freeboard,
       format,
-      `Height above the water of the lowest place where water could come in: ${placeWords(lowest.name)}.`,
+      `Height above the water of the lowest place where water could come in: ${placeWords(lowest.name)}. ${waterSentence(figures.build, afloat)}`,
     ),
     found(
       'Trim, fully loaded',

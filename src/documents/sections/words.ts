@@ -1,5 +1,5 @@
 import { formatMoney, isNegative, type Money } from '../../money/index.ts';
-import type { CustomerBuild, SpeedBand } from '../../figures/index.ts';
+import type { Afloat, CustomerBuild, SpeedBand } from '../../figures/index.ts';
 import { type Formatter, kilograms, metres, NO_BREAK, UNIT_KINDS } from '../../units/index.ts';
 
 /** How grave a finding is. */
@@ -53,6 +53,16 @@ export const signedSize = (change: number, size: string): string =>
 
 /** With a capital letter. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** "fresh water", "sea water". */
+export const waterName = ({ water }: Pick<Afloat, 'water'>): string => `${water} water`;
+
+/** In which water figures are, and of which two it is the worse. */
+export const waterSentence = (
+  { order }: Pick<CustomerBuild, 'order'>,
+  figured: Pick<Afloat, 'water'>,
+): string =>
+  `In ${waterName(figured)}${order.boat.water === 'both' ? ', the worse of fresh and sea' : ''}.`;
 
 /** "22 to 26 kn". */
 export const bandText = ({ low, high }: SpeedBand, format: Formatter): string =>

@@ -46,7 +46,11 @@ export function customerFigures(figures: Figures): CustomerFigures {
     mass: only(mass, MASS),
     ...(trailerLoad && { trailerLoad }),
     float,
-    drive: { fuel: drive.fuel, loadings: drive.loadings.map((one) => only(one, LOADING)) },
+    drive: {
+      water: drive.water,
+      fuel: drive.fuel,
+      loadings: drive.loadings.map((one) => only(one, LOADING)),
+    },
     limits: only(limits, LIMITS),
     tow: towOf(figures),
     electrics: 'notComputed' in electrics ? electrics : electricsOf(electrics),

@@ -78,7 +78,7 @@ export interface CustomerFigures {
   readonly mass: Of<Figures['mass'], typeof fields.MASS>;
   readonly trailerLoad?: Some<Figures['trailerLoad']>;
   readonly float: Figures['float'];
-  readonly drive: Pick<DriveFigures, 'fuel'> & {
+  readonly drive: Pick<DriveFigures, 'fuel' | 'water'> & {
     readonly loadings: readonly Of<DriveLoading, typeof fields.LOADING>[];
   };
   readonly limits: Of<Figures['limits'], typeof fields.LIMITS>;

@@ -8,6 +8,7 @@ import type { Afloat, Ballast, GrowthFigures, Swamped } from './types.ts';
 
 const float = factsOf('float');
 const OUTCOME = float('customer', 'text', 'outcome', 'Floating', 'hydrostatics');
+const WATER = float('customer', 'text', 'water', 'Water that it floats in', 'ordered');
 const at = {
   mass: float('customer', 'mass', '*.mass', 'Mass afloat', 'masses'),
   people: float('customer', 'people', '*.people', 'People aboard', 'ordered'),
@@ -108,6 +109,7 @@ export function floatFacts({ float: { afloat } }: Pick<Figures, 'float'>): Float
     ...(afloat.deepest !== undefined && { draught: FULL.deepest(afloat.deepest) }),
     ...(state && { freeboard: FULL.freeboard(state.freeboards.lowest.freeboard) }),
     others: [
+      WATER(afloat.water),
       ...afloat.conditions.flatMap(conditionFacts),
       ...(perCentimetre ? [FULL.sinks(perCentimetre.sinks), FULL.trims(perCentimetre.trims)] : []),
       ...spreadFacts(afloat),

@@ -1,14 +1,17 @@
 import {
+  buildHull,
   capacityOf,
   compareDeclared,
   type Condition,
   type ConditionName,
+  findEquilibrium,
   type FloatingBody,
   floatConditions,
   heightAbove,
   type Hydrostatics,
   hydrostatics,
   linesSpread,
+  lowestOf,
   momentToTrim,
   offsetLoad,
   type Opening,
@@ -22,23 +25,44 @@ import { metres } from '../../units/index.ts';
 import { ballastFigures } from './ballast.ts';
 import { conditionOf } from './conditions.ts';
 import { growthFigures } from './growth.ts';
-import { ballastTank, floatingHull, hullLines, openingsOf } from './input.ts';
+import { ballastTank, hullLines, openingsOf } from './input.ts';
 import { swampedFigures } from './swamped.ts';
 import { effectsOnTrim, trimAdvice } from './trim.ts';
 import type { Afloat, FloatFigures } from './types.ts';
+import { inWorseWater, type NamedWater } from '../water.ts';
 
 /** How the boat of an order floats: its conditions, how far it leans, and what is left of it when swamped. */
 export function floatFigures(build: DerivedBuild, mass: MassResult): FloatFigures {
-  const { problems, body } = floatingHull(build);
+  const { problems, form } = buildHull(hullLines(build));
+  const worse = form && worseWater(build, mass, form);
   const { dimensions, enclosedVolume: volume } = build.hull;
   const { length, beam, depth } = dimensions;
   const declared = { length, beam, depth, ...(volume !== undefined && { volume }) };
-  const differ = compareDeclared(hullLines(build), declared, body && capacityOf(body));
+  const differ = compareDeclared(hullLines(build), declared, worse && capacityOf(worse.body));
   const all = [...problems, ...differ];
-  return { problems: all, ...(body && { afloat: afloat(build, mass, body) }) };
+  return { problems: all, ...(worse && { afloat: afloat(build, mass, worse) }) };
 }
 
-function afloat(build: DerivedBuild, mass: MassResult, body: FloatingBody): Afloat {
+interface InWater {
+  readonly water: NamedWater;
+  readonly body: FloatingBody;
+}
+
+/** Of the waters that it is used in, the one that leaves less freeboard fully loaded. */
+function worseWater(build: Build, { loadings }: MassResult, hull: FloatingBody['hull']): InWater {
+  const openings = openingsOf(build);
+  return inWorseWater(
+    build,
+    (water): InWater => ({ water, body: { hull, flooded: [], water: water.density } }),
+    ({ body }) => {
+      const lies = findEquilibrium(body, loadings['fully loaded'], openings);
+      if (lies.outcome !== 'floats') return Infinity;
+      return 0 - (lowestOf(hull, openings, lies.plane)?.freeboard ?? 0);
+    },
+  );
+}
+
+function afloat(build: DerivedBuild, mass: MassResult, { water, body }: InWater): Afloat {
   const tank = ballastTank(build, body);
   const { loadings } = mass;
   const openings = openingsOf(build);
@@ -60,8 +84,10 @@ function afloat(build: DerivedBuild, mass: MassResult, body: FloatingBody): Aflo
     full.state &&
     linesSpread(hullLines(build), body, { load: full.load, plane: full.state.plane, openings });
   const deepest = full.state && hydrostatics(body, full.state.plane);
-  const swamped = swampedFigures(build, mass);
+  const swamped = swampedFigures(build, mass, water);
   return {
+    water: water.name,
+    body,
     conditions,
     ...(deepest && full.state && whatMoves(deepest, full.state.plane, full.load)),
     ...(curve && { curve: { ...curve, side } }),

@@ -1,11 +1,4 @@
-import {
-  type BuiltHull,
-  buildHull,
-  type FloatingBody,
-  type HullLines,
-  type Opening,
-  tankForm,
-} from '../../float/index.ts';
+import { type FloatingBody, type HullLines, type Opening, tankForm } from '../../float/index.ts';
 import type { FloodedSpace } from '../../float/index.ts';
 import { type Build, type BuildItem, placeInHull } from '../../resolve/index.ts';
 import { decimalToNumber, metres } from '../../units/index.ts';
@@ -18,15 +11,6 @@ export function hullLines({ hull }: Build): HullLines {
     length: hull.dimensions.length,
     ...(hull.bow && { bow: hull.bow }),
   };
-}
-
-/** The hull afloat and what is wrong with its lines. */
-export function floatingHull(build: Build): {
-  readonly problems: BuiltHull['problems'];
-  readonly body?: FloatingBody;
-} {
-  const { form, problems } = buildHull(hullLines(build));
-  return { problems, ...(form && { body: { hull: form, flooded: [], water: build.yard.water } }) };
 }
 
 /** Where water comes aboard. */

@@ -1,5 +1,11 @@
 import type { Equilibrium, FloatRemedy } from '../../float/index.ts';
-import { type Formatter, kilograms, UNIT_KINDS, whyNot } from '../../units/index.ts';
+import {
+  type Formatter,
+  kilograms,
+  type NotComputed,
+  UNIT_KINDS,
+  whyNot,
+} from '../../units/index.ts';
 
 const PLAIN_PLACES: ReadonlyMap<string, string> = new Map([
   ['sheer', 'the top edge of the side'],
@@ -25,6 +31,12 @@ export function outcomeText(equilibrium: Equilibrium): string {
     case 'not computed':
       return whyNot(equilibrium);
   }
+}
+
+/** Why a figure of a boat that must float for it is not computed; what no search found is said to be that. */
+export function whyLost(equilibrium: Equilibrium, when = ''): NotComputed {
+  if (equilibrium.outcome === 'not computed') return equilibrium;
+  return { notComputed: `${when}the boat ${outcomeText(equilibrium)}` };
 }
 
 /** A moment, kg.m, as the weight that has it when moved by one metre, or by a foot where a shop counts in feet. */

@@ -16,6 +16,7 @@ import {
   metres,
 } from '../../units/index.ts';
 import type { Swamped } from './types.ts';
+import type { NamedWater } from '../water.ts';
 import { panelsOf } from '../laminate/input.ts';
 
 /** Of glassfibre laminate, and of whatever nobody gave a density: common practice, no source. */
@@ -32,8 +33,12 @@ const LOW_TRANSOM = metres(20 * INCH);
  * tank, and the loose gear. The rule counts neither core nor fuel, on the safe side, and gear in its own way; the engine's
  * battery counts in its table and again where an option brings it.
  */
-export function swampedFigures(build: Build, mass: MassResult): Swamped | undefined {
-  const { hull, yard } = build;
+export function swampedFigures(
+  build: Build,
+  mass: MassResult,
+  { density: water }: Pick<NamedWater, 'density'>,
+): Swamped | undefined {
+  const { hull } = build;
   const { foam } = hull;
   if (!foam) return undefined;
   const fitted = { density: foam.density, fitted: foam.volume };
@@ -45,8 +50,8 @@ export function swampedFigures(build: Build, mass: MassResult): Swamped | undefi
   return {
     foam: foam.volume,
     rule: ruleFor(build, boatParts(build, mass), fitted),
-    balance: swampedBalance(aboard, fitted, yard.water),
-    counted: counted.map((part) => ({ name: part.name, weight: weightSwamped(part, yard.water) })),
+    balance: swampedBalance(aboard, fitted, water),
+    counted: counted.map((part) => ({ name: part.name, weight: weightSwamped(part, water) })),
     uncounted: hull.laminate ? [] : ['a core in the shell, which no lay-up of the hull tells of'],
   };
 }

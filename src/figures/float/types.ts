@@ -1,6 +1,7 @@
 import type {
   BallastEffect,
   Condition,
+  FloatingBody,
   FlowTime,
   GrowthMargin,
   LinesProblem,
@@ -13,6 +14,7 @@ import type {
 } from '../../float/index.ts';
 import type { Computed, Flotation } from '../../limits/index.ts';
 import type { CubicMetres, Kilograms, Metres, Radians } from '../../units/index.ts';
+import type { NamedWater } from '../water.ts';
 
 /** How the boat of one order floats. */
 export interface FloatFigures {
@@ -23,6 +25,9 @@ export interface FloatFigures {
 }
 
 export interface Afloat {
+  /** Of the waters that the boat is used in, the one that leaves less freeboard fully loaded: all here is in it. */
+  readonly water: NamedWater['name'];
+  readonly body: FloatingBody;
   readonly conditions: readonly Condition[];
   /** Depth of the hull’s deepest point under the water, fully loaded; missing when it does not float so. */
   readonly deepest?: Metres;

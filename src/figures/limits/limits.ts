@@ -35,7 +35,8 @@ import {
   radians,
 } from '../../units/index.ts';
 import { conditionOf } from '../float/conditions.ts';
-import { floatingHull, openingsOf } from '../float/input.ts';
+import { openingsOf } from '../float/input.ts';
+import { whyLost } from '../float/outcome.ts';
 import type { Afloat, FloatFigures } from '../float/types.ts';
 import { fixedVolume, type LoadAsOrdered, loadAsOrdered } from './load-as-ordered.ts';
 import { methodsOf } from './jurisdiction.ts';
@@ -68,6 +69,8 @@ export interface LimitsFigures {
   };
 }
 
+/** As engine fit is judged. */
+const READY = 'ready to launch with nobody aboard ';
 const NO_HULL = { notComputed: 'the lines make no hull' };
 
 /** Ratings by each method, categories screened, and the fit of the outboard. */
@@ -76,7 +79,7 @@ export function limitsFigures(
   mass: MassResult,
   { afloat }: FloatFigures,
 ): LimitsFigures {
-  const { body } = floatingHull(build);
+  const body = afloat?.body;
   const engine = engineFigures(build, mass, body);
   const ratings = body ? rateBoat(ratedBoat(build, mass, body), methodsOf(build.yard)) : NO_HULL;
   const asOrdered = loadAsOrdered(build, ratings, mass);
@@ -145,15 +148,14 @@ function downfloodingHeight(build: Build): Metres {
 function screened({ hull, yard }: Build, afloat: Afloat): Computed<readonly Screening[]> {
   const wanted: readonly string[] = yard.limits.categories;
   if (wanted.length === 0) return [];
-  const upright = conditionOf(afloat, 'fully loaded')?.state;
-  if (!upright) return { notComputed: 'fully loaded the boat does not float upright' };
-  const { heel, lowest } = afloat.offset;
-  if (heel === undefined || !lowest) {
-    return { notComputed: 'with everyone at one side the boat does not float upright' };
-  }
+  const full = conditionOf(afloat, 'fully loaded');
+  if (!full) return NO_HULL;
+  if (!full.state) return whyLost(full.equilibrium, 'fully loaded ');
+  const { heel, lowest, result } = afloat.offset;
+  if (heel === undefined || !lowest) return whyLost(result, 'with everyone at one side ');
   const screenings = screenCategories({
     length: hull.dimensions.length,
-    downflooding: upright.freeboards.lowest.freeboard,
+    downflooding: full.state.freeboards.lowest.freeboard,
     offsetHeel: radians(Math.abs(heel)),
     offsetFreeboard: lowest.freeboard,
   });
@@ -193,11 +195,9 @@ function engineTrim(
 ): Computed<Radians> {
   const lies = findEquilibrium(body, ready);
   const at = items.find(({ kind }) => kind === 'outboard')?.at;
-  if (lies.outcome !== 'floats' || !outboard || !at) {
-    return { notComputed: 'the boat does not float upright' };
-  }
+  if (lies.outcome !== 'floats') return whyLost(lies, READY);
   const afloat = hydrostatics(body, lies.plane);
-  if (!afloat) return { notComputed: 'the boat does not float upright' };
+  if (!afloat || !outboard || !at) return { notComputed: 'no outboard is in this order' };
   return trimByEngine(
     outboard.mass,
     metres(afloat.centreOfFlotation.x - at.x),
@@ -210,7 +210,7 @@ function engineTrim(
 function sternOf(build: Build, ready: WeightedCentre, body: FloatingBody): Computed<Margin> {
   const openings = openingsOf(build);
   const lies = findEquilibrium(body, ready, openings);
-  if (lies.outcome !== 'floats') return { notComputed: 'the boat does not float upright' };
+  if (lies.outcome !== 'floats') return whyLost(lies, READY);
   const aft = openings.filter(({ at }) => at.x < build.hull.dimensions.length / 2);
   if (aft.length === 0) return { notComputed: 'the boat has no opening in its after half' };
   const heights = aft.map(({ at }) => heightAbove(lies.plane, at));

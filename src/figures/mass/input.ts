@@ -1,8 +1,14 @@
 import type { Aboard, MassInput, PlacedMass } from '../../mass/index.ts';
 import { type Build, placeInHull } from '../../resolve/index.ts';
 import type { Position } from '../../schema/index.ts';
-import { decimalToNumber, kilograms, type Point3 } from '../../units/index.ts';
+import {
+  decimalToNumber,
+  kilograms,
+  kilogramsPerCubicMetre,
+  type Point3,
+} from '../../units/index.ts';
 import type { FloatFigures } from '../float/types.ts';
+import { watersOf } from '../water.ts';
 
 /** What the mass room needs of a Build. */
 export function massInput(build: Build): MassInput {
@@ -58,6 +64,10 @@ function aboard(build: Build): Aboard {
 /** The fuel that is ordered, in the tanks of the Build, and the water of live-wells. */
 function fluidsOf({ order, yard, tank, hull, items }: Build): readonly PlacedMass[] {
   const { fuel = 0 } = order;
+  // The heavier moves more.
+  const water = kilogramsPerCubicMetre(
+    Math.max(...watersOf({ order }).map(({ density }) => density)),
+  );
   const mass = kilograms(fuel * yard.fuelDensity);
   const surface = hull.tankSurface && { ...hull.tankSurface, density: yard.fuelDensity };
   const inTank = {
@@ -70,7 +80,7 @@ function fluidsOf({ order, yard, tank, hull, items }: Build): readonly PlacedMas
   const wells = items.flatMap(({ name, float, at }): readonly PlacedMass[] => {
     const well = float?.liveWell;
     if (!well) return [];
-    const moves = well.surface && { ...well.surface, density: yard.water };
+    const moves = well.surface && { ...well.surface, density: water };
     return [{ name, kind: 'live-well', mass: well.mass, at, ...(moves && { surface: moves }) }];
   });
   return fuel > 0 ? [inTank, ...wells] : wells;

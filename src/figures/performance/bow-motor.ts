@@ -1,15 +1,13 @@
 import { areaUnder } from '../../maths/index.ts';
 import {
   type Computed,
-  FRESH_WATER,
   type HoldingForce,
   holdingForce,
   type HoldingTime,
   holdingTime,
-  SEA_WATER,
   windageFrom,
 } from '../../performance/index.ts';
-import { findEquilibrium, hydrostatics } from '../../float/index.ts';
+import { findEquilibrium, type FloatingBody, hydrostatics } from '../../float/index.ts';
 import type { Loading } from '../../mass/index.ts';
 import type { Build, BuildItem } from '../../resolve/index.ts';
 import {
@@ -21,7 +19,9 @@ import {
   squareMetres,
 } from '../../units/index.ts';
 import type { ElectricsFigures } from '../electrics/electrics.ts';
-import { floatingHull } from '../float/input.ts';
+import { whyLost } from '../float/outcome.ts';
+import type { FloatFigures } from '../float/types.ts';
+import { inWorseWater, type NamedWater } from '../water.ts';
 
 /** What the wind meets of one person, m²; common practice, no source. */
 const PERSON = { front: 0.35, side: 0.45 };
@@ -42,13 +42,21 @@ export interface BowMotorFigures {
 export function bowMotorFigures(
   build: Build,
   loaded: Loading,
+  float: FloatFigures,
   electrics: ElectricsFigures | NotComputed,
 ): BowMotorFigures | undefined {
   const item = build.items.find(({ performance }) => performance?.bowMotor);
   const motor = item?.performance?.bowMotor;
   if (!item || !motor) return undefined;
   const thrust = newtons(motor.thrust);
-  const needed = neededFor(build, loaded);
+  const body = float.afloat?.body;
+  const needed: BowMotorFigures['needed'] = body
+    ? inWorseWater(
+        build,
+        (water) => neededFor(build, loaded, body, water),
+        (force) => ('notComputed' in force ? Infinity : force.needed),
+      )
+    : { notComputed: 'the lines make no hull' };
   const charge = chargeAt(build, electrics, motor.voltage);
   const time = holdingFor(needed, { thrust, current: item.current }, charge);
   return { name: item.name, place: item.place, thrust, needed, time };
@@ -91,14 +99,17 @@ function chargeAt(
     : { notComputed: 'no batteries in series make its voltage' };
 }
 
-function neededFor(build: Build, { mass, centre, people }: Loading): Computed<HoldingForce> {
-  const { hull, yard } = build;
-  const { body } = floatingHull(build);
-  if (!body) return { notComputed: 'the lines make no hull' };
+function neededFor(
+  { hull, yard }: Build,
+  { mass, centre, people }: Loading,
+  floats: FloatingBody,
+  water: NamedWater,
+): Computed<HoldingForce> {
+  const body = { ...floats, water: water.density };
   // A crowd is taken amidships: what matters here is how deep it lies.
   const level = { mass, centre: { ...centre, y: metres(0) } };
   const lies = findEquilibrium(body, level);
-  if (lies.outcome !== 'floats') return { notComputed: 'the boat does not float upright' };
+  if (lies.outcome !== 'floats') return whyLost(lies);
   const afloat = hydrostatics(body, lies.plane);
   if (!afloat) return { notComputed: 'the boat is not in the water' };
   const bare = windageFrom(hull.lines, lies.plane.level);
@@ -112,7 +123,7 @@ function neededFor(build: Build, { mass, centre, people }: Loading): Computed<Ho
       transom: squareMetres(transomUnder(hull.lines, lies.plane.level)),
     },
     length: afloat.immersedLength,
-    water: yard.drive.water === 'sea' ? SEA_WATER : FRESH_WATER,
+    water,
     wind: yard.drive.holding.wind,
     current: yard.drive.holding.current,
   });

@@ -4,6 +4,7 @@ import type { Figures } from '../types.ts';
 import { reserveOf } from './fuel-use.ts';
 
 const drive = factsOf('drive');
+const WATER = drive('customer', 'text', 'water', 'Water that it is driven in', 'ordered');
 const MASS = drive('customer', 'mass', '*.mass', 'Mass, running', 'masses');
 const SPEED = drive('customer', 'speed', '*.speed', 'Speed, estimated', 'planing');
 const CROUCH = drive('customer', 'speed', '*.speed-crouch', 'Speed, second estimate', 'crouch');
@@ -35,6 +36,7 @@ type By<Name extends string, Facts> = Readonly<Partial<Record<Name, Facts>>>;
 
 /** Speed, fuel, propeller and bow motor. */
 export interface PerformanceFacts {
+  readonly water: Fact<'customer'>;
   readonly loadings: By<Figures['drive']['loadings'][number]['name'], SpeedFacts>;
   readonly uses: By<Figures['drive']['fuel'][number]['name'], UseFacts>;
   readonly reserve?: Fact<'customer'>;
@@ -53,6 +55,7 @@ export function performanceFacts({
   const { propeller, bowMotor, fuel: uses } = all;
   const reserve = RESERVE(reserveOf(build));
   return {
+    water: WATER(all.water),
     loadings: by(all.loadings, speedFacts),
     uses: by(uses, ({ name, speed, flow, range }): UseFacts => {
       const of = dashed(name);

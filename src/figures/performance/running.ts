@@ -2,10 +2,9 @@ import {
   type AddedDrag,
   bottomFrom,
   type Computed,
-  FRESH_WATER,
   OUTBOARD_THRUST,
   type Running,
-  SEA_WATER,
+  type Water,
 } from '../../performance/index.ts';
 import type { WeightedCentre } from '../../mass/index.ts';
 import type { Build } from '../../resolve/index.ts';
@@ -14,8 +13,12 @@ import { decimalToNumber, squareMetres } from '../../units/index.ts';
 type Drag = NonNullable<Build['hull']['performance']['outboardDrag']>;
 
 /** The boat as the planing method sees it. */
-export function runningOf(build: Build, { mass, centre }: WeightedCentre): Computed<Running> {
-  const { hull, yard } = build;
+export function runningOf(
+  build: Build,
+  { mass, centre }: WeightedCentre,
+  water: Water,
+): Computed<Running> {
+  const { hull } = build;
   const { chine, hulls } = hull.performance;
   if (chine === 'round' || hulls === 'more')
     return { notComputed: 'the method is for one hull with hard chines' };
@@ -23,7 +26,7 @@ export function runningOf(build: Build, { mass, centre }: WeightedCentre): Compu
   if ('notComputed' in bottom) return bottom;
   return {
     hull: { ...bottom, mass, centre: { x: centre.x, z: centre.z }, thrust: OUTBOARD_THRUST },
-    water: yard.drive.water === 'sea' ? SEA_WATER : FRESH_WATER,
+    water,
     added: dragsOf(build),
   };
 }

@@ -32,6 +32,8 @@ import {
   type Radians,
 } from '../../units/index.ts';
 import type { ElectricsFigures } from '../electrics/electrics.ts';
+import type { FloatFigures } from '../float/types.ts';
+import { inWorseWater, type NamedWater, watersOf } from '../water.ts';
 import { type BowMotorFigures, bowMotorFigures } from './bow-motor.ts';
 import { type FuelUse, fuelUse } from './fuel-use.ts';
 import { dragsOf, runningOf } from './running.ts';
@@ -80,6 +82,8 @@ export interface EngineRow {
 
 /** Speed, fuel and propeller, estimated. */
 export interface DriveFigures {
+  /** Of the waters that the boat is used in, the one in which it is slower: speed and fuel are in it. */
+  readonly water: NamedWater['name'];
   readonly loadings: readonly DriveLoading[];
   /** What is reckoned to drag beside the bottom. */
   readonly drags: readonly AddedDrag[];
@@ -99,30 +103,57 @@ const NO_OUTBOARD = { notComputed: 'no outboard is in this order' };
 export function driveFigures(
   build: Build,
   { loadings }: MassResult,
+  float: FloatFigures,
   electrics: ElectricsFigures | NotComputed,
 ): DriveFigures {
   const { outboard } = build;
+  const water = slowerWater(build, loadings['as ordered']);
   const driven = DRIVEN.flatMap(([name, aboard]) => {
     const loading = loadings[aboard];
-    return loading ? [driveLoading(build, name, loading)] : [];
+    return loading ? [driveLoading(build, water, name, loading)] : [];
   });
   const loaded = driven.find(({ name }) => name === 'loaded');
-  const bowMotor = bowMotorFigures(build, loadings['as ordered'], electrics);
+  const bowMotor = bowMotorFigures(build, loadings['as ordered'], float, electrics);
   return {
+    water: water.name,
     loadings: driven,
     drags: dragsOf(build),
     crouchConstant: CROUCH_CONSTANTS[build.hull.performance.crouch],
     engines: enginesFor(build).map(({ model, mass: hung }) =>
-      engineRow(build, { model, mass: hung }, driven),
+      engineRow(build, water, { model, mass: hung }, driven),
     ),
-    fuel: outboard && loaded ? fuelUse(build, runningOf(build, loaded.loading), loaded.speed) : [],
+    fuel:
+      outboard && loaded
+        ? fuelUse(build, runningOf(build, loaded.loading, water), loaded.speed)
+        : [],
     ...(outboard && loaded && { propeller: propellerFor(build, outboard.model, loaded.speed) }),
     ...(bowMotor && { bowMotor }),
   };
 }
 
-function driveLoading(build: Build, name: DriveName, loading: Loading): DriveLoading {
-  const running = runningOf(build, loading);
+/** Of the waters that it is used in, the one in which it is slower as ordered, or does not plane. */
+function slowerWater(build: Build, loading: Loading): NamedWater {
+  const { outboard } = build;
+  if (!outboard) return watersOf(build)[0];
+  const slower = inWorseWater(
+    build,
+    (water) => {
+      const running = runningOf(build, loading, water);
+      const isOutside = 'notComputed' in running;
+      return { water, speed: isOutside ? running : speedOf(build, running, outboard.model) };
+    },
+    ({ speed }) => ('notComputed' in speed ? Infinity : 0 - speed.speed.likely),
+  );
+  return slower.water;
+}
+
+function driveLoading(
+  build: Build,
+  water: NamedWater,
+  name: DriveName,
+  loading: Loading,
+): DriveLoading {
+  const running = runningOf(build, loading, water);
   if ('notComputed' in running) {
     return {
       name,
@@ -161,13 +192,14 @@ function enginesFor({ hull, outboards }: Build) {
 
 function engineRow(
   build: Build,
+  water: NamedWater,
   { model, mass }: { readonly model: Outboard; readonly mass: Kilograms },
   driven: readonly DriveLoading[],
 ): EngineRow {
   const ordered = build.outboard?.model.id === model.id;
   const speeds = driven.map(({ name, loading, speed }) => {
     if (ordered && build.outboard?.mass === mass) return { name, speed };
-    const running = runningOf(build, withOutboard(loading, build, mass));
+    const running = runningOf(build, withOutboard(loading, build, mass), water);
     return { name, speed: 'notComputed' in running ? running : speedOf(build, running, model) };
   });
   return { model, mass, ordered, speeds };

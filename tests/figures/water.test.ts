@@ -1,0 +1,108 @@
+import { describe, expect, it } from 'vitest';
+import { computeFigures, conditionOf, type Figures } from '../../src/figures/index.ts';
+import { ORDER, withSections, YARD } from '../read/samples.ts';
+import { readYaml, validate } from '../../src/read/index.ts';
+import { yardSchema } from '../../src/schema/index.ts';
+import { resolveSample } from '../resolve/invented.ts';
+
+const CHINED = withSections(`  - { x: 0, points: [[0, 0], [0.75, 0.16], [0.8, 0.6]] }
+  - { x: 2, points: [[0, 0], [0.8, 0.19], [0.85, 0.66]] }
+  - { x: 4, points: [[0, 0.4], [0.05, 0.46], [0.1, 0.72]] }
+`);
+const BOW_MOTOR = `group: Gear
+order: 1
+options:
+  - { id: bow-motor, name: Bow motor, class: fit-out, free: For a test., current: 50 A, bowMotor: { thrust: 250 N, voltage: 12 V }, mass: 20 kg, at: { x: 3.4 m, z: 0.5 m } }
+`;
+
+interface Said {
+  readonly yard?: string;
+  readonly hull?: string;
+  readonly order?: string;
+}
+
+/** A boat of the samples with the water that each file says, or none. */
+function figuresIn({ yard, hull, order }: Said): Figures {
+  const line = (water: string | undefined): string => (water ? `water: ${water}\n` : '');
+  const { build, findings } = resolveSample({
+    'orders/t-1.yaml': `${ORDER.replace('  people: 3\n', `  people: 3\n${order ? `  ${line(order)}` : ''}`).replace(/options:[\s\S]*?fuel/, 'options: [bow-motor]\nfuel')}outboard: { model: outboard-20, shaft: long }\n`,
+    'catalogue/hulls/tern-400.yaml': `${CHINED}${line(hull)}`,
+    'catalogue/options/seats.yaml': BOW_MOTOR,
+    'catalogue/yard.yaml': YARD.replace('water: sea\n', line(yard)),
+  });
+  if (!build) throw new Error(findings.map(({ code, received }) => `${code} ${received}`).join());
+  return computeFigures(build, []);
+}
+
+const figures = {
+  fresh: figuresIn({ order: 'fresh' }),
+  sea: figuresIn({ order: 'sea' }),
+  both: figuresIn({ order: 'both' }),
+};
+
+const freeboardOf = ({ float: { afloat } }: Figures): number =>
+  (afloat && conditionOf(afloat, 'fully loaded')?.state?.freeboards.lowest.freeboard) ?? Number.NaN;
+
+function speedOf({ drive }: Figures): number {
+  const speed = drive.loadings.find(({ name }) => name === 'loaded')?.speed;
+  return speed && 'speed' in speed ? speed.speed.likely : Number.NaN;
+}
+
+function forceOf({ drive: { bowMotor } }: Figures): number {
+  const needed = bowMotor?.needed;
+  return needed && 'needed' in needed ? needed.needed : Number.NaN;
+}
+
+describe('the water that a boat is used in', () => {
+  it('is what the order says, else the hull, else the yard; both where nobody says', () => {
+    const water = (said: Said): string => figuresIn(said).build.order.boat.water;
+    expect(water({ order: 'fresh', hull: 'sea', yard: 'sea' })).toBe('fresh');
+    expect(water({ hull: 'fresh', yard: 'sea' })).toBe('fresh');
+    expect(water({ yard: 'fresh' })).toBe('fresh');
+    expect(water({})).toBe('both');
+  });
+
+  it('moves every draught by the 2.5 % of its density, near the waterline of a wall-sided boat', () => {
+    const sinks = freeboardOf(figures.sea) - freeboardOf(figures.fresh);
+    const { afloat } = figures.sea.float;
+    const load = afloat && conditionOf(afloat, 'fully loaded')?.load.mass;
+    const perMetre = (afloat?.perCentimetre?.sinks ?? Number.NaN) * 100;
+    // What fresh water carries less at the same waterline, over the waterplane; trim moves the ends a little.
+    const wanted = ((load ?? Number.NaN) * 0.025) / perMetre;
+    expect(sinks).toBeGreaterThan(0);
+    expect(Math.abs(sinks - wanted)).toBeLessThan(0.1 * wanted + 0.0005);
+  });
+
+  it('is the worse of the two for each figure where it is both', () => {
+    for (const [of, worse] of [
+      [freeboardOf, Math.min],
+      [speedOf, Math.min],
+      [forceOf, Math.max],
+    ] as const) {
+      expect(of(figures.fresh)).not.toBe(of(figures.sea));
+      expect(of(figures.both)).toBe(worse(of(figures.fresh), of(figures.sea)));
+    }
+  });
+
+  it('is one water for all that floats, and one for all that is driven, each by its name', () => {
+    expect(figures.both.float.afloat?.water).toBe('fresh');
+    expect(figures.both.float.afloat).toEqual(figures.fresh.float.afloat);
+    const slower = speedOf(figures.fresh) < speedOf(figures.sea) ? 'fresh' : 'sea';
+    expect(figures.both.drive.water).toBe(slower);
+    expect(figures.both.drive.loadings).toEqual(figures[slower].drive.loadings);
+  });
+
+  it('is one field: of the two that there were, each is told what stands for it', () => {
+    const told = (from: string, to: string): readonly string[] => {
+      const text = YARD.replace(from, to);
+      const { findings } = validate(yardSchema, readYaml(text, 'yard.yaml'));
+      return findings.map(({ code, received, remedy }) => `${code} ${received}: ${remedy}`);
+    };
+    expect(told('water: sea\n', 'water: 1025 kg/m3\n')).toEqual([
+      'WRONG_VALUE "1025 kg/m3": Choose one of those named',
+    ]);
+    expect(told('water: sea\n', 'drive: { water: sea }\n')).toEqual([
+      'UNKNOWN_KEY "water:": Write it once, beside "drive:" and not in it: "water: fresh", "sea" or "both"',
+    ]);
+  });
+});
