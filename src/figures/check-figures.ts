@@ -1,6 +1,7 @@
 import { type Finding, finding, type Place } from '../findings/index.ts';
 import { formatMoney, isNegative, isZero, type Money, subtractMoney } from '../money/index.ts';
-import { formatterOf, decimalToNumber } from '../units/index.ts';
+import { massOf } from '../mass/index.ts';
+import { formatterOf, decimalToNumber, kilograms } from '../units/index.ts';
 import { checkElectrics } from './electrics/check.ts';
 import { checkDrive } from './performance/check.ts';
 import { checkLaminate } from './laminate/check.ts';
@@ -17,10 +18,12 @@ export function checkFigures(figures: Omit<Figures, 'findings'>): readonly Findi
   const { yard, hull, trailer } = build;
   const format = formatterOf(yard);
   const findings: Finding[] = [];
-  if (mass.load > hull.ratings.load) {
+  const { rated, 'as ordered': ordered } = mass.loadings;
+  const brimful = kilograms(mass.load - massOf(ordered, 'fuel') + massOf(rated, 'fuel'));
+  if (brimful > hull.ratings.load) {
     findings.push(
       finding('LOAD_OVER_RATING', build.place(['boat', 'people']), {
-        received: format.mass(mass.load),
+        received: `${format.mass(brimful)}, tanks full`,
         expected: `at most ${format.mass(hull.ratings.load)} on the ${hull.name}`,
       }),
     );

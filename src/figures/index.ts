@@ -9,6 +9,8 @@ export type { Method } from './facts/method.ts';
 export { type MethodId, METHODS, METHODS_BY_SUBJECT, type MethodSubject } from './facts/methods.ts';
 export { type FigureDatum, toData } from './facts/to-data.ts';
 export { conditionOf } from './float/conditions.ts';
+export { defaultsUsed } from './hull-defaults.ts';
+export type { CrewFigures, PeopleToSide } from './float/crew.ts';
 export { movedFar, outcomeText, placeWords, remedyText } from './float/outcome.ts';
 export { FULL_TANK } from '../mass/index.ts';
 export type { Figures } from './types.ts';
@@ -28,7 +30,6 @@ export type {
 export { priceInput, priceRules, termsOf } from './price/input.ts';
 export { type Priced, priceOn } from './price/price-on.ts';
 export { priceOrder } from '../price/index.ts';
-export { peopleByLoad } from './limits/people-by-load.ts';
 export type { DriveFigures, DriveLoading, EngineRow, SpeedBand } from './performance/speed.ts';
 export { type FuelUse, reserveOf } from './performance/fuel-use.ts';
 export type { LimitsFigures } from './limits/limits.ts';

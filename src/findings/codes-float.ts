@@ -103,27 +103,56 @@ export const FLOAT_CODES = {
     means: 'At rest, fully loaded, the boat leans to one side',
     remedy: 'Move weight to the other side',
   },
-  OFFSET_LOAD_OVER: {
-    about: ['float.offset.heel', 'float.offset.freeboard'],
+  RATING_NOT_AFLOAT: {
+    about: ['float.rated.outcome'],
+    severity: 'error',
+    audience: 'customer',
+    safety: true,
+    toCustomer:
+      'With the people and load that the shop rates it for, seated and in calm water, the boat is estimated to take in water or turn over',
+    figures: '{received}',
+    means: 'At the shop’s own rating, everyone seated, the boat does not float',
+    remedy: 'Lower the rating of the hull: people, load, or both',
+  },
+  EDGE_BEARS_LITTLE: {
+    about: ['float.edge.*'],
+    severity: 'error',
+    audience: 'customer',
+    safety: true,
+    toCustomer:
+      'People who lean over one side together are estimated to let water in before the shop’s limit',
+    figures: WITH_LIMIT,
+    means: 'The edge of the cockpit bears less than 0.6 of the rated people before water comes in',
+    remedy: 'Lower the number of people that the hull is rated for',
+  },
+  ONE_AT_EDGE: {
+    severity: 'error',
+    audience: 'customer',
+    safety: true,
+    toCustomer: 'One person at the edge is estimated to bring water aboard',
+    means: 'One person alone aboard, at the edge of the cockpit, brings water aboard',
+    remedy: 'Take weight out of the boat, or choose a larger hull',
+  },
+  FEW_TO_ONE_SIDE: {
+    about: ['float.side.*'],
     severity: 'warning',
     audience: 'customer',
     safety: true,
     toCustomer:
-      'With everyone on one side the boat is estimated to take in water, turn over or lean further than the limit: keep people seated and spread out',
-    figures: WITH_LIMIT,
-    means:
-      'With everyone on one side, the boat leans more, or has less freeboard left, than is allowed',
+      'Only few of the people aboard may be on one side at once: keep people seated and spread out',
+    figures: 'At most {received}',
+    means: 'Fewer than half of the people may go to one side within the shop’s limits',
     remedy:
       'Lower the number of people, or seat them lower and nearer to the {centreline}; confirm by test',
   },
-  CROWD_AFT_SWAMPS: {
-    about: ['float.people-aft.outcome'],
+  CROWD_AT_END: {
+    about: ['float.*-aft.outcome', 'float.*-forward.outcome'],
     severity: 'warning',
     audience: 'customer',
     safety: true,
-    toCustomer: 'With everyone at the stern the boat is estimated to take in water or turn over',
+    toCustomer: 'With everyone at one end the boat is estimated to take in water or go down',
     figures: '{received}',
-    means: 'With everyone aft water comes aboard',
+    means: 'With everyone aft, or everyone forward, the boat does not float',
     remedy: 'Lower the number of people, or choose a lighter outboard; confirm by test',
   },
   TANK_OUTSIDE_HULL: {

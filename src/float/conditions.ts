@@ -1,6 +1,6 @@
 import { type Equilibrium, findEquilibrium } from './equilibrium.ts';
 import { type FloatingState, stateOf } from './floating-state.ts';
-import { type FreeSurface, freeSurfaceMoment, raisedByFreeSurface } from './free-surface.ts';
+import { felt, type FreeSurface, freeSurfaceMoment } from './free-surface.ts';
 import { type FloatRemedy, floatRemedy } from './remedy.ts';
 import type { FloatingBody, FloodedSpace, Load, Opening } from './types.ts';
 
@@ -12,6 +12,12 @@ export const CONDITIONS = [
   'grown',
   'people to one side',
   'people aft',
+  'people forward',
+  'rated',
+  'rated half tanks',
+  'rated to one side',
+  'rated aft',
+  'rated forward',
   'ballast flooded at rest',
   'ballast drained',
   'custom',
@@ -63,15 +69,22 @@ export function floatConditions(input: ConditionsInput): readonly Condition[] {
     const load = { mass, centre };
     const open = flooded && ballast ? { ...body, flooded: [...body.flooded, ballast] } : body;
     const surfaces = freeSurfaceMoment(masses.flatMap(({ surface }) => surface ?? []));
-    const felt = raisedByFreeSurface(load, surfaces);
-    const equilibrium = findEquilibrium(open, felt, openings);
+    const raised = felt(loading);
+    const equilibrium = findEquilibrium(open, raised, openings);
     const state =
       equilibrium.outcome === 'floats' &&
       stateOf(open, load, equilibrium.plane, openings, surfaces);
     const isFailure = equilibrium.outcome !== 'floats' && equilibrium.outcome !== 'not computed';
-    const remedy = isFailure && floatRemedy(open, felt, openings);
+    const remedy = isFailure && floatRemedy(open, raised, openings);
     return [
-      { name, load: felt, people, equilibrium, ...(state && { state }), ...(remedy && { remedy }) },
+      {
+        name,
+        load: raised,
+        people,
+        equilibrium,
+        ...(state && { state }),
+        ...(remedy && { remedy }),
+      },
     ];
   });
 }

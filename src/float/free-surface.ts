@@ -35,3 +35,18 @@ export function raisedByFreeSurface({ mass, centre }: Load, moment: number): Loa
   if (!(mass > 0)) return { mass, centre };
   return { mass, centre: { ...centre, z: metres(centre.z + moment / mass) } };
 }
+
+/**
+ * What is aboard as the boat feels it: with the free surfaces of its tanks.
+ *
+ * @source derived: a sum
+ */
+export const felt = ({
+  mass,
+  centre,
+  masses,
+}: Load & { readonly masses: readonly { readonly surface?: FreeSurface }[] }): Load =>
+  raisedByFreeSurface(
+    { mass, centre },
+    freeSurfaceMoment(masses.flatMap(({ surface }) => surface ?? [])),
+  );

@@ -18,15 +18,13 @@ export {
 } from './drain.ts';
 export { type Equilibrium, findEquilibrium } from './equilibrium.ts';
 export { type FloatingState, stateOf } from './floating-state.ts';
-export { type FreeSurface, freeSurfaceMoment } from './free-surface.ts';
-export { type Freeboard, type Freeboards, freeboards } from './freeboard.ts';
+export { felt, type FreeSurface, freeSurfaceMoment } from './free-surface.ts';
+export { type Freeboard, type Freeboards, freeboards, lowestOf } from './freeboard.ts';
 export { type GrowthInput, type GrowthLimit, type GrowthMargin, growthUntil } from './growth.ts';
 export { type Hydrostatics, hydrostatics, momentToTrim } from './hydrostatics.ts';
 export { capacityOf, type Immersed, immerse } from './immerse.ts';
 export { type LinesSpread, linesSpread } from './lines-spread.ts';
 export { type MetacentricHeight, metacentricHeight } from './metacentric-height.ts';
-export { lowestOf } from './freeboard.ts';
-export { type OffsetLoad, offsetLoad, type OffsetLoadInput } from './offset-load.ts';
 export { armAt, type RightingArm, type RightingCurve, rightingCurve } from './righting-curve.ts';
 export type { FloatRemedy } from './remedy.ts';
 export { rollPeriod, type RollInput } from './roll-period.ts';

@@ -12,12 +12,10 @@ export interface Governing {
 /**
  * The reason that keeps the number of people where it is.
  *
- * @param limits - at least one; the order of equals is kept
- * @returns undefined for no limits at all
+ * @param limits - the order of equals is kept
  * @source derived: the least of all limits
  */
-export function governingLimit(limits: readonly PeopleLimit[]): Governing | undefined {
-  if (limits.length === 0) return undefined;
+export function governingLimit(limits: readonly [PeopleLimit, ...PeopleLimit[]]): Governing {
   const people = Math.min(...limits.map((one) => one.people));
   const by = limits.filter((one) => one.people === people).map(({ name }) => name);
   const not = limits

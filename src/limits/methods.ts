@@ -43,7 +43,7 @@ interface Method {
   readonly loadMeans: string;
   readonly load: (boat: RatedBoat) => Computed<Kilograms>;
   readonly power: (boat: RatedBoat) => Computed<Watts>;
-  readonly people: (boat: RatedBoat) => Computed<readonly PeopleLimit[]>;
+  readonly people: (boat: RatedBoat) => Computed<readonly [PeopleLimit, ...PeopleLimit[]]>;
   readonly peopleLoad?: (boat: RatedBoat) => Computed<Kilograms>;
   readonly besides?: (boat: RatedBoat) => readonly string[];
 }

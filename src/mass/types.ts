@@ -29,7 +29,16 @@ export interface GrowthAllowance {
 }
 
 export type MassKind =
-  'boat' | 'outboard' | 'fuel' | 'live-well' | 'person' | 'gear' | 'ballast' | 'growth' | 'other';
+  | 'boat'
+  | 'outboard'
+  | 'fuel'
+  | 'live-well'
+  | 'person'
+  | 'gear'
+  | 'stores'
+  | 'ballast'
+  | 'growth'
+  | 'other';
 
 /** One mass of a loading, and where it is. */
 export interface PlacedMass extends PointMass {
@@ -39,10 +48,25 @@ export interface PlacedMass extends PointMass {
   readonly surface?: FluidSurface;
 }
 
+/** A fluid in its tank: its mass is what is ordered. */
+export interface Fluid extends PlacedMass {
+  /** Of the tank, brimful. */
+  readonly capacity: Kilograms;
+  /** True where the tank is so wide that the boat may be worst with it half full. */
+  readonly isWide?: boolean;
+}
+
+/** Where people may be: from end to end, to either side, and how high the middle of who sits there is. */
+export interface Cockpit {
+  readonly from: Metres;
+  readonly to: Metres;
+  readonly halfBreadth: Metres;
+  readonly height: Metres;
+}
+
 /** Who and what an order takes aboard its boat, and where. */
 export interface Aboard {
-  /** Fuel and the water of live-wells, as when brimful. */
-  readonly fluids: readonly PlacedMass[];
+  readonly fluids: readonly Fluid[];
   readonly people: {
     readonly count: number;
     /** Of each. */
@@ -54,8 +78,9 @@ export interface Aboard {
   };
   /** Loose gear: of each person, and where it is stowed. */
   readonly gear: PointMass;
-  /** Where the middle of a crowd is when all go to one side, and when all go aft. */
-  readonly crowd: { readonly side: Point3; readonly aft: Point3 };
+  readonly cockpit: Cockpit;
+  /** What the shop rates the hull for: people, and load without the outboard. */
+  readonly rating: { readonly people: number; readonly load: Kilograms };
   readonly trial: { readonly people: number; readonly fluidShare: number };
   readonly growth: GrowthAllowance;
   /** A tank that is open to the sea at rest; what water it then holds, once that is known. */
@@ -103,6 +128,14 @@ export type Loadings = {
   /** Fully loaded, everyone in one place. */
   readonly 'people to one side': Loading;
   readonly 'people aft': Loading;
+  readonly 'people forward': Loading;
+  /** At the shop’s rating: its people seated, tanks brimful, stores up to its load. */
+  readonly rated: Loading;
+  /** The same with tanks half full, where one is wide. */
+  readonly 'rated half tanks'?: Loading;
+  readonly 'rated to one side': Loading;
+  readonly 'rated aft': Loading;
+  readonly 'rated forward': Loading;
   /** Fully loaded, with what the boat puts on over its life, where that is allowed for. */
   readonly grown?: Loading;
   /** As for the performance test, of a boat with a ballast tank. */
@@ -141,6 +174,8 @@ export interface MassResult {
   readonly contingency: Kilograms;
   /** People, gear, fuel, options and extras: what the hull's load rating is about. */
   readonly load: Kilograms;
+  /** People that what is fitted, with full tanks, leaves room for in the rated load; at most the rated number. */
+  readonly ratedPeople: number;
   /** What is allowed for what the boat puts on over its life. */
   readonly growth: PointMass;
   readonly groups: readonly MassGroup[];

@@ -1,8 +1,17 @@
+import { clamp } from '../maths/index.ts';
 import { kilograms, type Kilograms } from '../units/index.ts';
 import { centreOf, sumMass } from './centre.ts';
 import { growthOf } from './growth.ts';
 import { loadingsOf, massOf } from './loadings.ts';
-import type { MassGroup, MassInput, MassItem, MassResult, PlacedMass, PointMass } from './types.ts';
+import type {
+  Aboard,
+  MassGroup,
+  MassInput,
+  MassItem,
+  MassResult,
+  PlacedMass,
+  PointMass,
+} from './types.ts';
 
 /**
  * Mass and centre of mass of the boat in the conditions that documents speak of, and all its loadings.
@@ -24,9 +33,10 @@ export function weighBoat({ items, contingency, aboard }: MassInput): MassResult
     mass,
     at,
   }));
-  const loadings = loadingsOf({ completed, growth }, outboards, aboard);
-  const { ready } = loadings;
   const added = sumMass(of('option', 'extra'));
+  const ratedPeople = peopleWithin(aboard, added);
+  const loadings = loadingsOf({ completed, growth, ratedPeople }, added, outboards, aboard);
+  const { ready } = loadings;
   return {
     bareHull: centreOf(of('shell')),
     completed,
@@ -34,6 +44,7 @@ export function weighBoat({ items, contingency, aboard }: MassInput): MassResult
     onTrailer: kilograms(loadings['stowed for the road'].mass + sumMass(of('trailer'))),
     contingency: allowance,
     load: kilograms(massOf(loadings['as ordered'], 'person', 'gear', 'fuel') + added),
+    ratedPeople,
     growth,
     groups: groupsOf(
       [
@@ -47,6 +58,15 @@ export function weighBoat({ items, contingency, aboard }: MassInput): MassResult
     ),
     loadings,
   };
+}
+
+/** People with their gear that the rated load leaves room for beside what is fitted and full tanks. */
+function peopleWithin({ rating, people, gear, fluids }: Aboard, fitted: Kilograms): number {
+  const fuel = fluids
+    .filter(({ kind }) => kind === 'fuel')
+    .reduce((sum, { capacity }) => sum + capacity, 0);
+  const left = rating.load - fitted - fuel;
+  return clamp(Math.floor(left / (people.mass + gear.mass)), 0, rating.people);
 }
 
 function groupsOf(

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { count, id, percent, quantity, text } from './fields.ts';
+import { coordinate, count, date, id, percent, quantity, text } from './fields.ts';
 import { position, water } from './shared.ts';
 
 const length = (description: string, min: number, max: number) =>
@@ -20,6 +20,18 @@ const surface = z
 const namedPlace = z
   .strictObject({ name: text('What the place is called: “under the console”.'), at: position })
   .meta({ description: 'A place with a name.' });
+
+/** A test on the water, of what its result says. */
+const test = <Result extends z.ZodType>(result: Result) =>
+  z
+    .strictObject({
+      result,
+      how: text('What was done: “level trim, calm water, six people of 82 kg”.'),
+      by: text('Who did it.'),
+      date: date('When.'),
+    })
+    .optional()
+    .meta({ description: 'A test on the water.' });
 
 /** How a hull floats: what beside its lines the figures afloat need. */
 export const hullFloat = {
@@ -54,17 +66,33 @@ export const hullFloat = {
   tillerSeat: position.prefault({ x: '14 % length', y: '14 % beam', z: '90 % depth' }).meta({
     description: 'Where whoever steers by tiller sits, instead of the first of the seats.',
   }),
-  crowd: z
+  cockpit: z
     .strictObject({
-      side: position.prefault({ x: '40 % length', y: '30 % beam', z: '100 % depth' }).meta({
-        description: 'The middle of the crowd when all go to one side.',
-      }),
-      aft: position.prefault({ x: '15 % length', z: '100 % depth' }).meta({
-        description: 'The middle of the crowd when all go aft.',
-      }),
+      from: coordinate('length', 'Its aft end, forward of the transom.'),
+      to: coordinate('length', 'Its forward end.'),
+      halfBreadth: coordinate('beam', 'From the {centreline} to the edge that people can get to.'),
+      seatHeight: coordinate('depth', 'The middle of who sits there, up from the baseline.'),
+    })
+    .optional()
+    .meta({
+      description:
+        'Where people may be. Left out: all the room that the sheer leaves, from the transom to where it has narrowed by a quarter.',
+    }),
+  tested: z
+    .strictObject({
+      people: test(count('People that it carried, seated.', { min: 1, max: 40 })),
+      load: test(
+        quantity('mass', 'kg', 'Load that it carried, in the sense of the ratings.', {
+          min: 0,
+          max: 5000,
+        }),
+      ),
+      side: test(count('People at one side, the others seated.', { min: 0, max: 40 })),
     })
     .prefault({})
-    .meta({ description: 'Where people are when they all go to one place.' }),
+    .meta({
+      description: 'What was tried on the water: it stands instead of what would be computed.',
+    }),
   gearAt: position.prefault({ x: '45 % length', z: '40 % depth' }).meta({
     description: 'The middle of the loose gear.',
   }),

@@ -113,10 +113,10 @@ export const hullPerformance = {
         .default([])
         .meta({ description: 'What else of the hull drags through the water.' }),
       leastFreeboard: length(
-        'Height that the lowest opening must keep above the water when the boat is loaded.',
+        'Height that the lowest opening must keep above the water when the boat is loaded. Left out: 0.25 m.',
         0.05,
         1.5,
-      ).prefault('0.25 m'),
+      ).optional(),
       seats: count(
         'Places that people sit or stand at. Left out: the people the hull is rated for.',
         {

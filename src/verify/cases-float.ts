@@ -8,7 +8,6 @@ import {
   type Load,
   metacentricHeight,
   momentToTrim,
-  offsetLoad,
   tankForm,
   type WaterPlane,
   withMasses,
@@ -228,14 +227,12 @@ const BARGE_CASES: readonly PublishedCase[] = [
     'deg',
     () =>
       degrees(
-        offsetLoad({
-          body: BARGE,
-          load: withMasses(loadAt(2700, 2.5, 0, 0.6), [
+        lying(
+          BARGE,
+          withMasses(loadAt(2700, 2.5, 0, 0.6), [
             { mass: kilograms(5 * 75), at: loadAt(0, 2.5, 0.8, 0.6).centre },
           ]),
-          openings: [],
-          limits: { basis: 'none' },
-        }).heel,
+        )?.heel,
       ),
     { within: 1e-4 },
   ),

@@ -27,7 +27,9 @@ const weighed = (contingency: number, people: number, fuel: number) =>
     ],
     contingency,
     aboard: {
-      fluids: [{ name: 'Fuel', kind: 'fuel', ...point(fuel, 1, 0, 0.2) }],
+      fluids: [
+        { name: 'Fuel', kind: 'fuel', capacity: kilograms(fuel), ...point(fuel, 1, 0, 0.2) },
+      ],
       people: {
         count: people,
         mass: kilograms(75),
@@ -35,7 +37,8 @@ const weighed = (contingency: number, people: number, fuel: number) =>
         beyond: { length: metres(4), height: metres(0.6) },
       },
       gear: point(12, 1.8, 0, 0.2),
-      crowd: { side: at(1.6, 0.5, 0.6), aft: at(0.6, 0, 0.6) },
+      cockpit: { from: metres(0), to: metres(3), halfBreadth: metres(0.7), height: metres(0.6) },
+      rating: { people, load: kilograms(500) },
       trial: { people: 2, fluidShare: 0.5 },
       growth: { share: 0, rise: metres(0) },
     },

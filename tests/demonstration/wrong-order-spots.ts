@@ -62,11 +62,10 @@ export const SPOTS: Readonly<Record<string, readonly string[]>> = {
     '22:1 WRONG_TYPE',
   ],
   'orders/wrong-figures.yaml': [
-    '6:40 CROWD_AFT_SWAMPS',
+    '6:40 CROWD_AT_END',
     '6:40 LOAD_OVER_METHOD',
     '6:40 PEOPLE_OVER_METHOD',
     '6:40 LOAD_OVER_RATING',
-    '6:40 OFFSET_LOAD_OVER',
     '12:11 LINE_BELOW_COST',
     '11:10 TRAILER_LENGTH',
     '11:10 TRAILER_OVERLOADED',

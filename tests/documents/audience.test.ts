@@ -82,7 +82,7 @@ function customersDocuments(one: Finding) {
 describe('a finding of safety', () => {
   it('is one of those that a person could be hurt by', () => {
     const few: readonly FindingCode[] = [
-      ...(['OFFSET_LOAD_OVER', 'FLOAT_SWAMPED', 'FLOAT_NOT_UPRIGHT', 'CROWD_AFT_SWAMPS'] as const),
+      ...(['FEW_TO_ONE_SIDE', 'FLOAT_SWAMPED', 'FLOAT_NOT_UPRIGHT', 'CROWD_AT_END'] as const),
       ...(['FOAM_SHORT', 'FLOAT_LOLLS', 'LIST_AT_REST', 'STERN_FREEBOARD_LOW'] as const),
       ...(['PEOPLE_OVER_RATING', 'LOAD_OVER_METHOD', 'POWER_OVER_METHOD'] as const),
       ...(['BRAKES_MISSING', 'VEHICLE_OVERLOADED', 'WIRE_REFUSED', 'FUSE_ABOVE_DEVICE'] as const),

@@ -118,7 +118,7 @@ describe('masses and limits', () => {
     expect(carries.map(([label, value]) => `${label}: ${value}`)).toEqual([
       'Most people: 4',
       'Most load: 600 kg',
-      'Greatest outboard power: 22 kW (30 hp)',
+      'Greatest outboard power: 19 kW (26 hp)',
       'Greatest outboard mass: 110 kg',
       'Trailer with its load: 900 kg',
     ]);

@@ -201,6 +201,7 @@ function inventedHull(): Build['hull'] {
       load: '600',
       basis: 'Load trial of the first boat',
     },
+    cockpit: { from: '0.4 m', to: '2.4 m', halfBreadth: '0.4 m', seatHeight: '0.5 m' },
     shaft: 'long',
     class: 'secret-margin-class',
     shell: {

@@ -114,7 +114,7 @@ const KEY_FIGURES: readonly (readonly [
     'people rated',
     (_, { build }) => build.hull.ratings.people,
     ({ quote, carries, fact, cell }) => [
-      ['quote', quote('People')?.detail, /hull for up to (\d+)/],
+      ['quote', quote('People')?.detail, /At most (\d+)/],
       ['handover', carries('Most people')?.value],
       ['build sheet', fact('Capacity plate'), /^(\d+) people/],
       ['page', cell('limits', /side by side/, /^The shop’s rating/, 1)],
@@ -124,7 +124,7 @@ const KEY_FIGURES: readonly (readonly [
     'load rated',
     (_, { build }) => build.hull.ratings.load,
     ({ quote, carries, fact, cell }) => [
-      ['quote', quote('Load as ordered')?.detail, /hull for up to ([\d,]+)/],
+      ['quote', quote('Load as ordered')?.detail, /At most ([\d,]+)/],
       ['handover', carries('Most load')?.value],
       ['build sheet', fact('Capacity plate'), /people, ([\d,]+)/],
       ['page', cell('limits', /side by side/, /^The shop’s rating/, 2)],

@@ -31,11 +31,13 @@ alternatives:
 }
 
 describe('an alternative of a demonstration order with its weight too high', () => {
-  it('that turns over with everyone on one side says so to the customer', () => {
-    const { cautions, effects, codes } = topHeavy('battery-lifepo4-100', 4, '800 % depth');
-    expect(codes).toContain('OFFSET_LOAD_OVER');
+  it('that lets few of its people to one side says so to the customer', () => {
+    const { cautions, effects, codes } = topHeavy('battery-lifepo4-100', 4, '300 % depth');
+    expect(codes).toContain('FEW_TO_ONE_SIDE');
     expect(effects).not.toEqual([]);
-    expect(cautions).toMatch(/everyone on one side .*turn over/);
+    expect(cautions).toMatch(
+      /Only few of the people aboard may be on one side at once.* At most 1 of 4 people/,
+    );
   });
 
   it('that does not stay upright says that it cannot be built so, and why', () => {

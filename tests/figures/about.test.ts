@@ -22,7 +22,7 @@ describe('what a finding is about', () => {
   it('is said of every finding that compares a figure with a limit', () => {
     const compared = codes.filter((code) => /OVER|LOW|HIGH|WEAK|SHORT|LONG|WIDE/.test(code));
     expect(compared.length).toBeGreaterThan(15);
-    expect(factsAbout('OFFSET_LOAD_OVER')).toEqual(['float.offset.heel', 'float.offset.freeboard']);
+    expect(factsAbout('LOAD_OVER_RATING')).toEqual(['mass.load']);
     expect(factsAbout('YAML_SYNTAX')).toEqual([]);
   });
 });

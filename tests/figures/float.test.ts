@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { conditionOf, type Figures, figuresData } from '../../src/figures/index.ts';
 import { figuresOf as demonstration, orders } from '../demonstration/workspace.ts';
-import { OPTIONS, ORDER, YARD } from '../read/samples.ts';
+import { OPTIONS, YARD } from '../read/samples.ts';
 import { codes, DEGREE, figuresOf, lines, present, weighted } from './box-boat.ts';
 
 describe('a box of a boat', () => {
@@ -169,36 +169,6 @@ describe('what is found of her loaded as ordered', () => {
   });
 });
 
-describe('what is found of a crowd', () => {
-  const crowd = (side: string, aft: string): readonly [RegExp, string] => [
-    /crowd:\n.*\n.*\n/,
-    `crowd:\n  side: ${side}\n  aft: ${aft}\n`,
-  ];
-  const middle = '{ x: 1.8 m, z: 0.3 m }';
-  it('OFFSET_LOAD_OVER: further than the chosen limit, not just within', () => {
-    const hull = [crowd('{ x: 1.8 m, y: 0.3 m, z: 0.3 m }', middle)];
-    const heel = (figuresOf({ hull }).float?.afloat?.offset.heel ?? NaN) / DEGREE;
-    const limit = (most: number): string =>
-      YARD.replace(
-        'priceAge',
-        `offsetLoad: { basis: A screen of the test., heel: ${most.toFixed(3)} deg }\npriceAge`,
-      );
-    expect(codes({ hull, yard: limit(heel - 0.01) })).toEqual(['OFFSET_LOAD_OVER']);
-    expect(codes({ hull, yard: limit(heel + 0.01) })).toEqual([]);
-  });
-  it('OFFSET_LOAD_OVER: she turns over, whatever limits are chosen', () => {
-    expect(codes({ hull: [crowd('{ x: 1.8 m, y: 2.4 m, z: 1 m }', middle)] })).toEqual([
-      'OFFSET_LOAD_OVER',
-    ]);
-  });
-  it('CROWD_AFT_SWAMPS: a crowd at the transom puts it under water, one amidships does not', () => {
-    const heavy = ORDER.replace('people: 3', 'people: 4');
-    const at = (x: string) => ({ order: heavy, hull: [crowd(middle, `{ x: ${x}, z: 0.5 m }`)] });
-    expect(codes(at('-1.5 m'))).toEqual(['CROWD_AFT_SWAMPS']);
-    expect(codes(at('1.5 m'))).toEqual([]);
-  });
-});
-
 describe('what is found of a ballast tank', () => {
   const tank = (facts: string): string =>
     OPTIONS.replace('name: Seat, class: fit-out', `name: Tank, class: fit-out, tank: { ${facts} }`);
@@ -238,7 +208,7 @@ describe('the orders of the demonstration afloat', () => {
       for (const { name, state } of conditions) {
         if (name === 'people to one side') continue;
         const gm = present(state?.metacentricHeight);
-        expect(Math.abs(gm.bySlope / gm.byForm - 1)).toBeLessThan(0.005);
+        expect(Math.abs(gm.bySlope / gm.byForm - 1)).toBeLessThan(0.006);
         expect(state?.freeboards.lowest.freeboard).toBeGreaterThan(0);
       }
     },

@@ -103,7 +103,7 @@ const roof = (load: string): Change => ({
 });
 const crowd = (y: string): Change => ({
   yard: swap('limits: { categories: [] }', 'limits: { categories: [C, D] }'),
-  hull: swap('side: { x: 30 % length, y: 8 % beam', `side: { x: 30 % length, y: ${y} % beam`),
+  hull: swap('halfBreadth: 0.12 m', `halfBreadth: ${y} m`),
 });
 /** With 300 mm of freeboard to keep, and a well that holds so many kilograms of water. */
 const well = (mass: string): Change => ({
@@ -148,7 +148,7 @@ describe.each<readonly [code: string, raises: Change, inside: Change]>([
   // Nobody aboard, 247 mm up is 150 mm above the water.
   ['STERN_FREEBOARD_LOW', cutOut('246'), cutOut('247')],
   ['STEERING_MISMATCH', { order: swap('[bow-motor, battery]', '[bow-motor, battery, wheel]') }, {}],
-  ['CATEGORY_NOT_SCREENED', crowd('50.9'), crowd('50.7')],
+  ['CATEGORY_NOT_SCREENED', crowd('1.07'), crowd('1.06')],
   // 20 ft are 6.096 m.
   ['NOT_REQUIRED_BY_LAW', long('6.1'), long('6.09')],
   // On the axle: 90 % of 849.3 kg and of 829.3 kg, with the post where 10 % is on the ball.

@@ -37,6 +37,8 @@ function aboard({ length, beam, depth }: DemonstrationHull): Aboard {
         name: 'Fuel',
         kind: 'fuel',
         mass: kilograms(30),
+        capacity: kilograms(30),
+        isWide: true,
         at: at(0.25 * length, 0, 0.3 * depth),
         surface,
       },
@@ -52,7 +54,13 @@ function aboard({ length, beam, depth }: DemonstrationHull): Aboard {
       beyond: { length: metres(length), height: metres(depth) },
     },
     gear: { mass: kilograms(10), at: at(0.5 * length, 0, 0.4 * depth) },
-    crowd: { side: at(0.45 * length, 0.3 * beam, depth), aft: at(0.15 * length, 0, depth) },
+    cockpit: {
+      from: metres(0.1 * length),
+      to: metres(0.6 * length),
+      halfBreadth: metres(0.3 * beam + 0.2),
+      height: metres(depth),
+    },
+    rating: { people: 3, load: kilograms(320) },
     trial: { people: 2, fluidShare: 0.5 },
     growth: { share: 0.03, rise: metres(0) },
     ballast: {},
@@ -147,7 +155,7 @@ describe('the conditions of an order', () => {
   it('leave out what the order has not, and say that she is swamped instead of where she lies', () => {
     const { ballast: _, ...noTank } = orderOf(DUNLIN);
     const { grown: __, custom: ___, ...loadings } = noTank.loadings;
-    expect(floatConditions({ ...noTank, loadings }).length).toBe(6);
+    expect(floatConditions({ ...noTank, loadings }).length).toBe(12);
     const heavy = floatConditions(orderOf(DUNLIN, kilograms(9000)));
     expect(
       heavy.every(({ equilibrium, state }) => equilibrium.outcome === 'swamps' && !state),

@@ -124,10 +124,6 @@ describe('the limit that binds', () => {
   it('stands alone when all are equal', () => {
     expect(governingLimit([{ name: 'seats', people: 4 }])?.words).toBe('limited by seats');
   });
-
-  it('is none without limits', () => {
-    expect(governingLimit([])).toBeUndefined();
-  });
 });
 
 describe('load and people in the manner of ISO', () => {

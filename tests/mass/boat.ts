@@ -25,7 +25,15 @@ export const BOAT = [
 
 /** Two people, one of them on the boat's one seat, and 18 kg of fuel. */
 export const ABOARD: Aboard = {
-  fluids: [{ name: 'Fuel', kind: 'fuel', mass: kilograms(18), at: at(0.8, 0, 0.2) }],
+  fluids: [
+    {
+      name: 'Fuel',
+      kind: 'fuel',
+      mass: kilograms(18),
+      capacity: kilograms(18),
+      at: at(0.8, 0, 0.2),
+    },
+  ],
   people: {
     count: 2,
     mass: kilograms(80),
@@ -33,7 +41,8 @@ export const ABOARD: Aboard = {
     beyond: { length: metres(4), height: metres(0.6) },
   },
   gear: { mass: kilograms(10), at: at(1.8, 0, 0.2) },
-  crowd: { side: at(1.6, 0.5, 0.6), aft: at(0.6, 0, 0.6) },
+  cockpit: { from: metres(0.5), to: metres(2.5), halfBreadth: metres(0.7), height: metres(0.6) },
+  rating: { people: 3, load: kilograms(400) },
   trial: { people: 1, fluidShare: 0.5 },
   growth: { share: 0, rise: metres(0) },
 };

@@ -7,6 +7,7 @@ import {
   type LoadingName,
   type Loadings,
   massOf,
+  toSide,
   weighBoat,
 } from '../../src/mass/index.ts';
 import { kilograms, kilogramsPerCubicMetre, metres } from '../../src/units/index.ts';
@@ -23,8 +24,23 @@ const surface = {
 const LADEN: Aboard = {
   ...ABOARD,
   fluids: [
-    { name: 'Fuel', kind: 'fuel', mass: kilograms(18), at: at(0.8, 0, 0.2), surface },
-    { name: 'Bait tank', kind: 'live-well', mass: kilograms(40), at: at(0.5, 0, 0.3), surface },
+    {
+      name: 'Fuel',
+      kind: 'fuel',
+      mass: kilograms(18),
+      capacity: kilograms(30),
+      at: at(0.8, 0, 0.2),
+      surface,
+      isWide: true,
+    },
+    {
+      name: 'Bait tank',
+      kind: 'live-well',
+      mass: kilograms(40),
+      capacity: kilograms(40),
+      at: at(0.5, 0, 0.3),
+      surface,
+    },
   ],
   growth: { share: 0.05, rise: metres(0.02) },
   ballast: {
@@ -53,14 +69,21 @@ const TABLE = [
   ['as ordered with ballast', 225 + 180 + 90],
   ['tanks full', 225 + 180 + 40 + 90],
   ['stowed for the road', 225 + 20],
-  ['performance test', 207 + 0.5 * 58 + 80],
-  ['ballast flooded at rest', 207 + 0.5 * 58 + 80],
-  ['ballast drained', 207 + 0.5 * 58 + 80],
-  ['fully loaded', 207 + 0.95 * 58 + 180],
-  ['people to one side', 207 + 0.95 * 58 + 180],
-  ['people aft', 207 + 0.95 * 58 + 180],
-  ['grown', 207 + 0.95 * 58 + 180 + 0.05 * 147],
-  ['custom', 207 + 58 + 120],
+  ['performance test', 207 + 0.5 * 70 + 80],
+  ['ballast flooded at rest', 207 + 0.5 * 70 + 80],
+  ['ballast drained', 207 + 0.5 * 70 + 80],
+  ['fully loaded', 207 + 0.95 * 70 + 180],
+  ['people to one side', 207 + 0.95 * 70 + 180],
+  ['people aft', 207 + 0.95 * 70 + 180],
+  ['grown', 207 + 0.95 * 70 + 180 + 0.05 * 147],
+  ['custom', 207 + 70 + 120],
+  ['people forward', 207 + 0.95 * 70 + 180],
+  // 400 kg of load: 20 of options, 30 of fuel, three people with 10 kg each, 80 of stores. The bait tank is no load.
+  ['rated', 207 + 400 - 20 + 40],
+  ['rated half tanks', 207 + 400 - 20 + 20],
+  ['rated to one side', 207 + 400 - 20 + 40],
+  ['rated aft', 207 + 400 - 20 + 40],
+  ['rated forward', 207 + 400 - 20 + 40],
 ] as const;
 
 describe('the loadings of a boat', () => {
@@ -76,8 +99,8 @@ describe('the loadings of a boat', () => {
 
   it('leave out what the order has not', () => {
     const names = Object.keys(loadingsOf(ABOARD));
-    expect(names.filter((name) => /ballast|grown|custom/.test(name))).toEqual([]);
-    expect(names.length).toBe(11);
+    expect(names.filter((name) => /ballast|grown|custom|half/.test(name))).toEqual([]);
+    expect(names.length).toBe(16);
   });
 
   it('seat one alone at the helm, and those beyond the seats along the centreline', () => {
@@ -95,7 +118,10 @@ describe('the loadings of a boat', () => {
       return masses.filter((one) => one.surface).map(({ kind }) => kind);
     };
     expect(surfaces('fully loaded')).toEqual(['fuel', 'live-well']);
-    expect(surfaces('tanks full')).toEqual([]);
+    // Ordered, the fuel does not fill its tank.
+    expect(surfaces('tanks full')).toEqual(['fuel']);
+    expect(surfaces('rated')).toEqual([]);
+    expect(surfaces('rated half tanks')).toEqual(['fuel', 'live-well']);
     expect(surfaces('custom')).toEqual([]);
     expect(surfaces('performance test', { ...LADEN, trial: { people: 1, fluidShare: 0 } })).toEqual(
       [],
@@ -124,14 +150,14 @@ describe('any loading', () => {
       each: mass,
       fuel: mass,
       gear: mass,
-      side: place,
+      reach: fc.double({ min: 0.3, max: 1.2, noNaN: true }),
     })
-    .map(({ count, seats, each, fuel, gear, side }): Aboard => ({
+    .map(({ count, seats, each, fuel, gear, reach }): Aboard => ({
       ...LADEN,
-      fluids: [{ name: 'Fuel', kind: 'fuel', mass: fuel, at: at(0.8, 0, 0.2) }],
+      fluids: [{ name: 'Fuel', kind: 'fuel', mass: fuel, capacity: fuel, at: at(0.8, 0, 0.2) }],
       people: { ...LADEN.people, count, seats, mass: each },
       gear: { mass: gear, at: at(1.8, 0, 0.2) },
-      crowd: { side, aft: LADEN.crowd.aft },
+      cockpit: { ...LADEN.cockpit, halfBreadth: metres(reach) },
     }));
 
   it('weighs what its placed masses add up to, at the centre of them', () => {
@@ -160,15 +186,39 @@ describe('any loading', () => {
     );
   });
 
-  it('has its crowd on the side that the boat leans to, mirrored with the boat', () => {
-    const leaning = (y: number) => [...BOAT, item('extra', 30, at(2, y, 0.3))];
+  it('has its crowd on the side that the boat leans to, at the edge or further out, mirrored with the boat', () => {
+    const leaning = (y: number) => [...BOAT, item('extra', 5000, at(2, y, 0.3))];
+    const mirrored = (one: Aboard): Aboard => ({
+      ...one,
+      people: {
+        ...one.people,
+        seats: one.people.seats.map((seat) => ({ ...seat, y: metres(0 - seat.y) })),
+      },
+    });
     fc.assert(
-      fc.property(aboard, fc.double({ min: 0.3, max: 1, noNaN: true }), (one, y) => {
-        const [port, starboard] = [-y, y].map((side) =>
-          peopleIn(loadingsOf(one, leaning(side))['people to one side']).map((each) => each.at.y),
+      fc.property(aboard, (one) => {
+        const sides = (with_: Aboard, y: number) =>
+          peopleIn(loadingsOf(with_, leaning(y))['people to one side']).map((each) => each.at.y);
+        const starboard = sides(one, 2);
+        for (const y of starboard) expect(y).toBeGreaterThanOrEqual(one.cockpit.halfBreadth - 0.2);
+        expect(sides(mirrored(one), -2)).toEqual(starboard.map((y) => 0 - y));
+      }),
+    );
+  });
+
+  it('sends those first who lean it most, so that it leans further with each', () => {
+    fc.assert(
+      fc.property(aboard, (one) => {
+        const seated = loadingsOf(one, [...BOAT, item('extra', 5000, at(2, 2, 0.3))]).rated;
+        const centres = Array.from(
+          { length: seated.people + 1 },
+          (_, count) => toSide(seated, one.cockpit, count).centre.y,
         );
-        expect(new Set(starboard)).toEqual(new Set([one.crowd.side.y]));
-        expect(port).toEqual(starboard?.map((side) => 0 - side));
+        expect(centres.toSorted((a, b) => a - b)).toEqual(centres);
+        const steps = centres.slice(1).map((y, index) => y - (centres[index] ?? 0));
+        for (const [index, step] of steps.slice(1).entries()) {
+          expect(step).toBeLessThanOrEqual((steps[index] ?? 0) + 1e-9);
+        }
       }),
     );
   });

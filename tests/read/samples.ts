@@ -99,9 +99,7 @@ ratings:
   load: 450 kg
   basis: Trial.
 tillerSeat: { x: 20 % length, z: 40 % depth }
-crowd:
-  side: { x: 30 % length, y: 8 % beam, z: 40 % depth }
-  aft: { x: 25 % length, z: 40 % depth }
+cockpit: { from: 10 % length, to: 50 % length, halfBreadth: 0.12 m, seatHeight: 40 % depth }
 trimBand: { least: -8 deg, most: 8 deg }
 performance: { leastFreeboard: 0.05 m }
 shaft: long

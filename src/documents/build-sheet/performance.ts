@@ -81,13 +81,13 @@ function bowFact({ build }: Figures, { holding }: PerformanceFacts): Facts {
   ];
 }
 
-function plateFact({ build }: Figures): Facts {
+function plateFact({ build, limits: { carries } }: Figures): Facts {
   const format = formatterOf(build.yard);
-  const { ratings } = build.hull;
+  const { people, load, power } = carries;
   return [
     {
       label: 'Capacity plate',
-      value: `${ratings.people} people, ${format.mass(ratings.load)}, ${format.power(ratings.power)}: the shop’s ratings, estimated; the builder confirms and signs`,
+      value: `${people.people} people, ${format.mass(load.mass)}, ${format.power(power.power)}: the least of all limits, estimated; the builder confirms and signs`,
     },
   ];
 }

@@ -21,7 +21,7 @@ import { handoverCautions } from './cautions.ts';
 import { handoverEnergy } from './energy.ts';
 import { fittedItems } from './fitted.ts';
 import { carryFigures, handoverMasses, trialRuns } from './masses.ts';
-import { plateDrawing } from './plate-drawing.ts';
+import { plateBases, plateDrawing } from './plate-drawing.ts';
 
 /** The customer’s handover pack: what the boat is, carries and weighs, what was tried, and how to look after it. */
 export function handoverView(
@@ -56,7 +56,12 @@ export function handoverView(
         ),
       ),
       ...shouldKnow(figures.findings),
-      ...part('plate', 'Capacity plate', ...plateDrawing(figures, fontCss).map(picture)),
+      ...part(
+        'plate',
+        'Capacity plate',
+        ...plateDrawing(figures, fontCss).map(picture),
+        ...plateBases(figures),
+      ),
       ...part(
         'floats',
         'Stability and freeboard',

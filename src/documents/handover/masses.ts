@@ -2,6 +2,8 @@ import type { CustomerBuild, CustomerFigures, Fact } from '../../figures/index.t
 import type { Stage } from '../../schema/index.ts';
 import { formatterOf, formatDate, type Formatter } from '../../units/index.ts';
 import { blank, type Block, column, heads, row, type Row, table, words } from '../blocks/block.ts';
+import { sideLimitOf } from '../sections/float-words.ts';
+import { capital } from '../sections/words.ts';
 import { sayFact } from '../sections/fact-words.ts';
 import { found, type FoundFigure } from '../sections/method-notes.ts';
 
@@ -59,28 +61,36 @@ const MASS_COLUMNS = [
 ];
 
 /** The boat’s limits, by the shop’s rating. */
-export function carryFigures({ build, facts: { mass } }: CustomerFigures): readonly FoundFigure[] {
+export function carryFigures(figures: CustomerFigures): readonly FoundFigure[] {
+  const {
+    build,
+    facts: { mass },
+    limits: { carries },
+    float: { afloat },
+  } = figures;
+  const side = afloat && sideLimitOf(afloat.crew.rated);
   const { ratings } = build.hull;
   const { yard, trailer, outboard, order } = build;
   const format = formatterOf(build.yard);
   return [
     found(
       'Most people',
-      format.number(ratings.people, 0),
-      `Ordered for ${format.number(order.boat.people, 0)}.`,
+      format.number(carries.people.people, 0),
+      `${capital(carries.people.words)}.${side === undefined ? '' : ` ${side}.`} Ordered for ${format.number(order.boat.people, 0)}.`,
+      'carries',
       'rating',
     ),
     found(
       'Most load',
-      format.mass(ratings.load),
-      `People, gear, fuel and fitted options together, without the outboard. As ordered, with people at ${format.mass(yard.personMass)} and ${format.mass(yard.gearPerPerson)} of gear each: ${sayFact(mass.load, format)}.`,
-      'rating',
+      format.mass(carries.load.mass),
+      `Limited by ${carries.load.by}: people, gear, fuel and fitted options together, without the outboard. As ordered, with people at ${format.mass(yard.personMass)} and ${format.mass(yard.gearPerPerson)} of gear each: ${sayFact(mass.load, format)}.`,
+      'carries',
       'masses',
     ),
     found(
       'Greatest outboard power',
-      format.power(ratings.power),
-      outboard ? `Fitted: ${format.power(outboard.model.power)}.` : '',
+      format.power(carries.power.power),
+      `Limited by ${carries.power.by}.${outboard ? ` Fitted: ${format.power(outboard.model.power)}.` : ''}`,
       'rating',
     ),
     found(

@@ -1,6 +1,7 @@
 import {
   type Afloat,
   conditionOf,
+  defaultsUsed,
   type Figures,
   movedFar,
   outcomeText,
@@ -16,6 +17,7 @@ import {
   type Metres,
   metres,
   UNIT_KINDS,
+  whyNot,
 } from '../../units/index.ts';
 import { ballastSentences } from '../sections/float-ballast-words.ts';
 import { growthSentences, growthTable } from './float-growth.ts';
@@ -26,7 +28,8 @@ import {
   conditionName,
   conditionSentence,
   trimByEnd,
-  offsetSentence,
+  everyoneSentence,
+  sideSentence,
   takenSentence,
   toldConditions,
 } from '../sections/float-words.ts';
@@ -72,14 +75,15 @@ export function floatSection(figures: Figures, fontCss: string): Part {
         takenSentence(afloat),
         // The tables have those that float.
         ...toldConditions(figures, afloat).flatMap((condition) =>
-          // That of people to one side has a sentence of its own.
-          condition.state || condition.name === 'people to one side'
+          condition.state || condition.name.endsWith('to one side')
             ? []
             : `${conditionSentence(condition, figures)}${remedyOf(condition, format)}`,
         ),
         centimetreSentence(afloat, format),
         spreadSentence(afloat, format),
-        offsetSentence(figures, afloat),
+        sideSentence(afloat.crew.ordered, format, 'as ordered'),
+        sideSentence(afloat.crew.rated, format, 'at the shop’s rating'),
+        edgeSentence(afloat, format),
         ...ballastSentences(figures, afloat),
         ...growthSentences(figures, afloat),
         ...(swamped
@@ -97,9 +101,7 @@ export function floatSection(figures: Figures, fontCss: string): Part {
       ...rightingPicture(figures, afloat, fontCss),
     ].map(picture),
     ...smallPrint([
-      waterSentence(figures.build, afloat),
-      ...methodLines('hydrostatics', 'offsetLoad'),
-      `People to one side are held against: ${afloat.offset.basis}.`,
+      ...crewNotes(figures, afloat, format),
       ...methodLines('growth'),
       'A place for a thing that moves counts as free where nothing of known size stands; look before you move it.',
       ...(afloat.ballast ? methodLines('ballast') : []),
@@ -110,10 +112,32 @@ export function floatSection(figures: Figures, fontCss: string): Part {
   );
 }
 
+/** In which water, by which screens, and on which guesses. */
+const crewNotes = ({ build }: Figures, afloat: Afloat, format: Formatter): readonly string[] => [
+  waterSentence(build, afloat),
+  ...methodLines('hydrostatics', 'crew'),
+  `People to one side are held against: ${build.yard.offsetLoad?.basis ?? 'water coming in, as the yard file gives no limits'}.`,
+  everyoneSentence(afloat, format),
+  ...defaultsUsed(build).map((one) => `Assumed, as the hull file does not say: ${one}.`),
+];
+
 /** What would let a boat float in a condition in which it does not. */
 function remedyOf({ remedy }: Condition, format: Formatter): string {
   const told = remedyText(remedy, format);
   return told === undefined ? '' : ` ${told}.`;
+}
+
+/** What the edge of the cockpit bears with nobody aboard, against what the shop wants of it. */
+function edgeSentence({ crew: { edge } }: Afloat, format: Formatter): string {
+  const { bears, wanted } = edge;
+  const want = `${format.mass(wanted)} is wanted there, 0.6 of the rated people`;
+  if ('notComputed' in bears) return `What the edge of the cockpit bears is ${whyNot(bears)}.`;
+  const borne = {
+    met: () => format.mass(bears.outcome === 'met' ? bears.growth : wanted),
+    'not met': () => `more than ${format.mass(kilograms(2 * wanted))}`,
+    'already past': () => 'nothing',
+  }[bears.outcome]();
+  return `With nobody aboard and tanks full the edge of the cockpit bears ${borne} until water comes in; ${want}.`;
 }
 
 /** How much of displacement and freeboard rests on the way that the lines run between the cross-sections. */

@@ -1,6 +1,6 @@
 import type { Figures, LimitsFigures } from '../../figures/index.ts';
 import { limitsTables } from './limits-tables.ts';
-import { formatterOf, whyNot } from '../../units/index.ts';
+import { type Formatter, formatterOf, whyNot } from '../../units/index.ts';
 import { type Part, section, sentences, smallPrint } from '../blocks/block.ts';
 import { capital, sentence } from '../sections/words.ts';
 
@@ -16,6 +16,8 @@ export function limitsSection(figures: Figures): Part {
     ...sentences([
       'Estimates beside the shop’s own ratings; none of them is a certificate.',
       ...('notComputed' in limits.ratings ? [`Ratings: ${whyNot(limits.ratings)}.`] : []),
+      carriesWords(limits, formatterOf(build.yard)),
+      ...limits.carries.standing.map((line) => `${line}.`),
       ...(build.yard.limits.categories.length > 0 ? [categoryWords(limits)] : []),
     ]),
     ...limitsTables(figures, formatterOf(build.yard)),
@@ -43,6 +45,12 @@ function ratingNote({
     ...besides.map((one) => sentence(capital(one))),
     `${capital(caution)}.`,
   ].join(' ');
+}
+
+/** What documents say that the boat may carry. */
+function carriesWords({ carries }: LimitsFigures, format: Formatter): string {
+  const { people, load, power } = carries;
+  return `This boat may carry ${format.number(people.people, 0)} people, ${people.words}; ${format.mass(load.mass)} of load, limited by ${load.by}; and an outboard of ${format.power(power.power)}, limited by ${power.by}.`;
 }
 
 /** What a screening comes to: never a category. */

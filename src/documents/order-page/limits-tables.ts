@@ -1,5 +1,5 @@
 import type { Figures, LimitsFigures } from '../../figures/index.ts';
-import { type Formatter, known } from '../../units/index.ts';
+import { type Formatter, known, whyNot } from '../../units/index.ts';
 import { captioned, column, heads, row, type Table } from '../blocks/block.ts';
 import { capital, marginText } from '../sections/words.ts';
 
@@ -47,6 +47,7 @@ function ratingTable({ build, limits, mass }: Figures, format: Formatter): Table
         format.power(ratings.power),
         ratings.basis,
       ),
+      ...asLoadedRows(limits.asLoaded, format),
       ...methods.map(({ name, people, load, power, governing }) => {
         const isOver = typeof people === 'number' && ordered > people;
         return row(
@@ -60,6 +61,22 @@ function ratingTable({ build, limits, mass }: Figures, format: Formatter): Table
       }),
     ],
   );
+}
+
+/** The boat as it floats loaded, beside the methods' level one. */
+function asLoadedRows(loaded: LimitsFigures['asLoaded'], format: Formatter): Table['rows'] {
+  if ('notComputed' in loaded) return [row('plain', 'As loaded', whyNot(loaded), '', '', '')];
+  const { people, load } = loaded;
+  return [
+    row(
+      'plain',
+      'As loaded: seated, tanks full, trimmed as the boat then lies',
+      known(people, (count) => format.number(count, 0)),
+      known(load, format.mass),
+      '',
+      'Least freeboard, heel and the lowest opening',
+    ),
+  ];
 }
 
 /** The order's load once more, as the ISO-style method counts it. */

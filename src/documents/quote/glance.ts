@@ -1,7 +1,14 @@
 import type { CustomerBuild, CustomerFigures } from '../../figures/index.ts';
 import type { PlannedOrder, ShopPlan } from '../../plan/index.ts';
-import { formatDate, formatterOf, type IsoDate, type NotComputed } from '../../units/index.ts';
+import {
+  formatDate,
+  type Formatter,
+  formatterOf,
+  type IsoDate,
+  type NotComputed,
+} from '../../units/index.ts';
 import { sayFact } from '../sections/fact-words.ts';
+import { sideLimitOf } from '../sections/float-words.ts';
 import { list } from '../sections/words.ts';
 import type { Field } from '../blocks/block.ts';
 
@@ -32,28 +39,29 @@ const CAUSES = {
 
 /** What a customer asks first: when, for how many, how much it carries, which outboard, what there is to tow. */
 export function glanceFacts(
-  { build, facts: { mass } }: CustomerFigures,
+  figures: CustomerFigures,
   delivery: DeliveryOffer | undefined,
 ): readonly Field[] {
-  const { hull, outboard, order, yard } = build;
-  const { ratings } = hull;
+  const { build, facts } = figures;
+  const { mass } = facts;
+  const { outboard, order, yard } = build;
   const format = formatterOf(yard);
   return [
     deliveryFact(build, delivery),
     {
       label: 'People',
       value: format.number(order.boat.people, 0),
-      detail: `rated for up to ${format.number(ratings.people, 0)}`,
+      detail: peopleDetail(figures, format),
     },
     {
       label: 'Load',
       value: sayFact(mass.load, format),
-      detail: `as ordered; rated for up to ${format.mass(ratings.load)}`,
+      detail: `as ordered; at most ${format.mass(figures.limits.carries.load.mass)}`,
     },
     {
       label: 'Outboard',
       value: outboard ? format.power(outboard.model.power) : 'not included',
-      detail: `rated for up to ${format.power(ratings.power)}`,
+      detail: `at most ${format.power(figures.limits.carries.power.power)}`,
     },
     {
       label: 'Boat, ready to launch',
@@ -85,4 +93,11 @@ function deliveryFact({ order, yard }: CustomerBuild, delivery: DeliveryOffer | 
     value: day(delivery.day),
     detail: `if you order now, by our plan of ${day(delivery.asOf)}${depends}`,
   };
+}
+
+/** How many the boat may carry, and how many of those on one side where that is fewer. */
+function peopleDetail({ float, limits }: CustomerFigures, format: Formatter): string {
+  const most = `at most ${format.number(limits.carries.people.people, 0)}`;
+  const side = float.afloat && sideLimitOf(float.afloat.crew.ordered);
+  return side === undefined ? most : `${most}. ${side}`;
 }

@@ -66,9 +66,10 @@ function towedMass(
   ];
 }
 
-function outboardPower({ build }: CustomerFigures, format: Formatter): FoundFigure {
+function outboardPower({ build, limits }: CustomerFigures, format: Formatter): FoundFigure {
   const { ratings } = build.hull;
-  const most = `The shop rates this hull for up to ${format.power(ratings.power)} and an outboard of up to ${format.mass(ratings.engineMass)}`;
+  const { power, by } = limits.carries.power;
+  const most = `At most ${format.power(power)}, limited by ${by}, and an outboard of ${format.mass(ratings.engineMass)}`;
   return build.outboard
     ? found(
         'Outboard',
@@ -92,22 +93,26 @@ function estimates({ limits }: CustomerFigures): string {
 }
 
 function people(figures: CustomerFigures, format: Formatter): FoundFigure {
-  const { build } = figures;
+  const {
+    build,
+    limits: { carries },
+  } = figures;
   return found(
     'People',
     format.number(build.order.boat.people, 0),
-    `As ordered. The shop rates this hull for up to ${format.number(build.hull.ratings.people, 0)}.${estimates(figures)}`,
+    `As ordered. At most ${format.number(carries.people.people, 0)}, ${carries.people.words}.${estimates(figures)}`,
+    'carries',
     'rating',
   );
 }
 
-function load({ build, facts }: CustomerFigures, format: Formatter): FoundFigure {
-  const { ratings } = build.hull;
+function load({ build, facts, limits }: CustomerFigures, format: Formatter): FoundFigure {
+  const { mass: most, by } = limits.carries.load;
   const { personMass, gearPerPerson } = build.yard;
   return figureOf(
     facts.mass.load,
     format,
-    `People at ${format.mass(personMass)} and ${format.mass(gearPerPerson)} of gear each, fuel and fitted items. The shop rates this hull for up to ${format.mass(ratings.load)}.`,
-    'rating',
+    `People at ${format.mass(personMass)} and ${format.mass(gearPerPerson)} of gear each, fuel and fitted items. At most ${format.mass(most)}, limited by ${by}.`,
+    'carries',
   );
 }

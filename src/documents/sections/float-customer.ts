@@ -1,7 +1,7 @@
 import { conditionOf, type CustomerFigures, placeWords } from '../../figures/index.ts';
 import { type Formatter, formatterOf } from '../../units/index.ts';
 import { ballastSentences } from './float-ballast-words.ts';
-import { conditionSentence, offsetSentence } from './float-words.ts';
+import { conditionSentence, sideSentence } from './float-words.ts';
 import { figureOf } from './fact-words.ts';
 import { waterSentence } from './words.ts';
 import { found, type FoundFigure } from './method-notes.ts';
@@ -32,9 +32,9 @@ export function floatKeyFigures(
       state.trims === 'level'
         ? 'level'
         : `${state.trim > 0 ? 'stern' : 'bow'} down ${format.angle(Math.abs(state.trim))}`,
-      `At rest, everyone seated. ${offsetSentence(figures, afloat)}`,
+      `At rest, everyone seated. ${sideSentence(afloat.crew.ordered, format)}`,
       'hydrostatics',
-      'offsetLoad',
+      'crew',
     ),
   ];
 }
@@ -45,6 +45,9 @@ interface OwnersFloat {
   readonly lines: readonly string[];
 }
 
+/** What an owner is told of: as ordered, as used, and at the rating. */
+const OWNERS: ReadonlySet<string> = new Set(['fully loaded', 'custom', 'rated', 'rated aft']);
+
 /** How it floats, for its owner; nothing when it was not computed afloat. */
 export function handoverFloat(figures: CustomerFigures): OwnersFloat | undefined {
   const afloat = figures.float?.afloat;
@@ -52,17 +55,15 @@ export function handoverFloat(figures: CustomerFigures): OwnersFloat | undefined
   const format = formatterOf(build.yard);
   const rows = floatKeyFigures(figures, format);
   if (!afloat || rows.length === 0) return undefined;
-  const aft = conditionOf(afloat, 'people aft');
   return {
     figures: rows
       .slice(0, 2)
       .map((row) => (afloat.ballast ? { ...row, methods: [...row.methods, 'ballast'] } : row)),
     lines: [
       ...afloat.conditions
-        .filter(({ name }) => name === 'fully loaded' || name === 'custom')
+        .filter(({ name }) => OWNERS.has(name))
         .map((condition) => conditionSentence(condition, figures)),
-      ...(aft ? [conditionSentence(aft, figures)] : []),
-      offsetSentence(figures, afloat),
+      sideSentence(afloat.crew.rated, format),
       ...ballastSentences(figures, afloat),
     ],
   };

@@ -60,7 +60,8 @@ export function rightingPicture(
   afloat: Afloat,
   fontCss: string,
 ): readonly CaptionedPicture[] {
-  const { curve, offset } = afloat;
+  const { curve } = afloat;
+  const side = conditionOf(afloat, 'people to one side')?.state;
   const { build } = figures;
   if (!curve) return [];
   const format = formatterOf(build.yard);
@@ -70,7 +71,7 @@ export function rightingPicture(
       : [{ name: `${name}: ${format.degrees(heel)}`, heel: Math.abs(heel) / DEGREE }];
   const { greatest, vanishing, downflooding } = curve;
   const marks = [
-    ...mark('Everyone to one side', offset.heel),
+    ...mark('Everyone to one side', side?.heel),
     ...mark(`Water comes in at the ${downflooding?.opening ?? 'sheer'}`, downflooding?.heel),
     ...mark(`Greatest arm, ${format.dimension(greatest.arm)}`, greatest.heel),
     ...mark('Righting arm zero, if the boat stays dry', vanishing),

@@ -5,6 +5,7 @@ import {
   FULL_TANK,
   isNotComputed,
   outcomeText,
+  type PeopleToSide,
   placeWords,
 } from '../../figures/index.ts';
 import { type Formatter, formatterOf, kilograms, type Metres, whyNot } from '../../units/index.ts';
@@ -39,6 +40,12 @@ const CONDITION_NAMES: Readonly<Record<Condition['name'], string>> = {
   grown: 'Fully loaded, grown',
   'people to one side': 'Everyone to one side',
   'people aft': 'Everyone aft',
+  'people forward': 'Everyone forward',
+  rated: 'At the shop’s rating',
+  'rated half tanks': 'The same, tanks half full',
+  'rated to one side': 'Rating, everyone to one side',
+  'rated aft': 'Rating, everyone aft',
+  'rated forward': 'Rating, everyone forward',
   'ballast flooded at rest': 'Trial, ballast flooded',
   'ballast drained': 'Trial, ballast drained',
   custom: 'Own condition',
@@ -111,21 +118,39 @@ export function takenSentence({ trim: { taken } }: Afloat): string | undefined {
   return `Not tried, because something stands there: ${told.join('; ')}.`;
 }
 
-/** Everyone to one side, in a sentence with its caution. */
-export function offsetSentence({ build }: Floating, { offset }: Afloat): string {
-  const format = formatterOf(build.yard);
-  const { people, heel, lowest, result } = offset;
-  const who = crowdText(people, format);
-  if (isNotComputed(result)) return `With ${who} on one side: ${whyNot(result)}.`;
-  if (heel === undefined || !lowest) {
-    return `With ${who} on one side the boat ${outcomeText(result)}: keep people spread and seated.`;
-  }
-  return `With ${who} on one side the boat leans ${format.degrees(heel)} and ${format.dimension(lowest.freeboard)} of freeboard is left.`;
+/** How many may be on one side while the others sit, in a sentence. */
+export function sideSentence(
+  { people, most, leans }: PeopleToSide,
+  format: Formatter,
+  when = '',
+): string {
+  const aboard = when === '' ? '' : `, ${when}`;
+  if (isNotComputed(most)) return `How many people may be on one side${aboard} is ${whyNot(most)}.`;
+  const then = leans
+    ? `: the boat then leans ${format.degrees(leans.heel)} and ${format.dimension(leans.lowest.freeboard)} of freeboard is left`
+    : '';
+  if (most < people) return `${sideLimit(people, most)}${aboard}${then}.`;
+  const all =
+    people === 1
+      ? 'The one person aboard'
+      : people === 2
+        ? 'Both people'
+        : `All ${peopleText(people, format)}`;
+  return `${all} may be on one side${aboard}${then}.`;
 }
 
-function crowdText(people: number, format: Formatter): string {
-  if (people === 1) return 'the one person aboard';
-  return people === 2 ? 'both people' : `all ${peopleText(people, format)}`;
+/** "No more than 2 of 5 people on one side", as a plate has it. */
+const sideLimit = (people: number, most: number): string =>
+  `No more than ${most} of ${people} people on one side`;
+
+/** The same where it limits them; undefined where all may be there, or it is not computed. */
+export const sideLimitOf = ({ people, most }: PeopleToSide): string | undefined =>
+  typeof most === 'number' && most < people ? sideLimit(people, most) : undefined;
+
+/** What comes of everyone at the edge together: no limit, and never done on purpose. */
+export function everyoneSentence({ crew: { everyone, rated } }: Afloat, format: Formatter): string {
+  const all = peopleText(rated.people, format);
+  return `With all ${all} of the rating at the edge of one side the boat ${outcomeText(everyone)}: no way to use it.`;
 }
 
 /** Height of the water's surface above the baseline on the centreline, m. */
@@ -140,7 +165,8 @@ function situationOf(condition: Condition, { build, float }: Floating, format: F
   const { name, people } = condition;
   const crew = peopleText(people, format);
   const seats = people === 1 ? 'at the helm' : 'at their seats';
-  const side = (float?.afloat?.offset.heel ?? 0) < 0 ? 'port' : 'starboard';
+  const side = condition.load.centre.y < 0 ? 'port' : 'starboard';
+  const rated = `At the shop’s rating, ${crew}`;
   switch (name) {
     case 'light':
       return 'As built, without engine, fuel and people,';
@@ -149,13 +175,25 @@ function situationOf(condition: Condition, { build, float }: Floating, format: F
     case 'performance test':
       return `For the trial, with ${crew} ${seats},`;
     case 'fully loaded':
-      return `Fully loaded, with ${crew} ${seats} and their gear${build.order.fuel ? `, with ${format.percent(FULL_TANK, 0)} of the fuel ordered` : ''},`;
+      return `Fully loaded, with ${crew} ${seats} and their gear${build.order.fuel ? `, tanks ${format.percent(FULL_TANK, 0)} full` : ''},`;
     case 'grown':
       return `Fully loaded, with the ${format.mass(float?.afloat?.growth.allowed ?? kilograms(0))} of growth that the shop allows for,`;
     case 'people to one side':
       return `With ${crew} gone to ${side},`;
     case 'people aft':
       return `With ${crew} gone aft,`;
+    case 'people forward':
+      return `With ${crew} gone forward,`;
+    case 'rated':
+      return `${rated} ${seats} and tanks full,`;
+    case 'rated half tanks':
+      return `${rated} ${seats} and tanks half full,`;
+    case 'rated to one side':
+      return `${rated} gone to ${side},`;
+    case 'rated aft':
+      return `${rated} gone aft,`;
+    case 'rated forward':
+      return `${rated} gone forward,`;
     case 'ballast flooded at rest':
       return 'Loaded as for the trial and at rest, with the ballast tank open to the sea,';
     case 'ballast drained':

@@ -87,7 +87,7 @@ export const PAYMENT = ['name', 'when', 'amount'] as const;
 export const MASS = ['completed', 'ready', 'onTrailer', 'load'] as const;
 export const LOADING = ['name', 'loading', 'applies', 'speed'] as const;
 export const TOWED = ['place', 'ball', 'brakes', 'length', 'widest', 'vehicle'] as const;
-export const LIMITS = ['ratings', 'plate'] as const;
+export const LIMITS = ['ratings', 'asLoaded', 'carries', 'plate'] as const;
 export const CIRCUIT = ['name', 'current', 'hoursADay'] as const;
 export const BANK = ['rated', 'usable', 'daysOfAutonomy', 'hoursAtPeak'] as const;
 

@@ -70,10 +70,10 @@ export const METHODS_BY_SUBJECT = {
       validity: STILL_WATER,
       verify: 'Verify by weighing, by {draught} marks and by an inclining test.',
     }),
-    offsetLoad: method({
+    crew: method({
       title: 'People to one side',
-      how: 'Everyone moves to one side; heel and the freeboard left are found as for {draught} and trim.',
-      source: 'the limits that the yard file names',
+      how: 'So many people move abreast of their seats to the edge of the cockpit, the others stay seated; the most that leave the heel and freeboard of the shop’s screen. Beside it, the mass at that edge until water comes in, held against 0.6 of the rated people’s.',
+      source: `the limits that the yard file names; the idea of 33 CFR 183.41(a)(2); places of people: ${PRACTICE}`,
       validity: STILL_WATER,
       verify: 'Verify by an offset-load test.',
     }),
@@ -159,8 +159,14 @@ export const METHODS_BY_SUBJECT = {
     }),
     peopleByLoad: method({
       title: 'People within the rated load',
-      how: 'The rated load less all that is aboard but people and their gear, divided by a person with gear: whole people, at most as many as the hull is rated for.',
+      how: 'The rated load less what is fitted and full tanks, divided by a person with gear: whole people, at most as many as the hull is rated for.',
       source: 'the shop’s rating',
+      verify: BUILDER,
+    }),
+    carries: method({
+      title: 'What the boat may carry',
+      how: 'The least of the shop’s rating, what the rated load leaves beside what is fitted, each method, and the boat as loaded: seated, tanks full, afloat as it then lies, to the least freeboard, the heel of the shop’s screen and the lowest opening. A test on the water stands instead of that.',
+      source: 'arithmetic',
       verify: BUILDER,
     }),
     loadCounted: method({

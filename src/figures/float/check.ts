@@ -7,9 +7,8 @@ import {
   formatterOf,
   kilograms,
   metres,
-  whyNot,
 } from '../../units/index.ts';
-import { isNotComputed } from '../facts/fact.ts';
+import { checkCrew } from './check-crew.ts';
 import { conditionOf } from './conditions.ts';
 import { outcomeText, remedyText } from './outcome.ts';
 import type { Afloat, Ballast } from './types.ts';
@@ -46,7 +45,7 @@ export function checkFloat(figures: Computed): readonly Finding[] {
     ...checkSpread(figures, afloat, format),
     ...checkSeated(figures, afloat, format),
     ...checkAtRest(figures, afloat, format),
-    ...checkCrowd(figures, afloat, format),
+    ...checkCrew(figures, afloat),
     ...(afloat.ballast ? checkBallast(figures, afloat.ballast, format) : []),
     ...checkFoam(figures, afloat, format),
     ...checkGrowth(figures, afloat),
@@ -141,43 +140,6 @@ function checkAtRest(
         received: `${format.degrees(state.heel)} ${state.leans}`,
         expected: `within ${format.degrees(LIST)}`,
         remedy: `Move batteries, gear or people further to ${state.leans === 'to port' ? 'starboard' : 'port'}`,
-      }),
-    );
-  }
-  return findings;
-}
-
-function checkCrowd({ build }: Computed, afloat: Afloat, format: Formatter): readonly Finding[] {
-  const { heel, lowest, heelWithin, freeboardWithin, basis, people, result } = afloat.offset;
-  const place = build.place(['boat', 'people']);
-  const findings: Finding[] = [];
-  const aft = conditionOf(afloat, 'people aft');
-  const unknown = (['people to one side', 'people aft'] as const).flatMap((name) => {
-    const equilibrium = conditionOf(afloat, name)?.equilibrium;
-    return isNotComputed(equilibrium) ? [`${people} ${name}: ${whyNot(equilibrium)}`] : [];
-  });
-  if (unknown.length > 0) {
-    findings.push(finding('FLOAT_NOT_COMPUTED', place, { received: unknown.join('; ') }));
-  }
-  const isLost = result.outcome !== 'floats' && !isNotComputed(result);
-  if (isLost || heelWithin === false || freeboardWithin === false) {
-    const left =
-      heel === undefined || !lowest
-        ? `it ${outcomeText(result)}`
-        : `it leans ${format.degrees(heel)}, ${format.dimension(lowest.freeboard)} of freeboard left`;
-    findings.push(
-      finding('OFFSET_LOAD_OVER', place, {
-        received: `${people} people: ${left}`,
-        expected: basis,
-      }),
-    );
-  }
-  if (aft && !isNotComputed(aft.equilibrium) && aft.equilibrium.outcome !== 'floats') {
-    const remedy = remedyText(aft.remedy, format);
-    findings.push(
-      finding('CROWD_AFT_SWAMPS', place, {
-        received: `${people} people aft: it ${outcomeText(aft.equilibrium)}`,
-        ...(remedy && { remedy }),
       }),
     );
   }

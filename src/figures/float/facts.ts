@@ -54,17 +54,8 @@ const SPREAD = {
 const GZ = float('office', 'dimension', 'gz.*', 'Righting arm', 'hydrostatics');
 const GZ_ANGLE = float('office', 'angle', 'gz.*', 'Righting arm, angle', 'hydrostatics');
 const GZ_AREA = float('office', 'rightingArea', 'gz.area', 'Righting arm, area', 'hydrostatics');
-const OFFSET = {
-  people: float('customer', 'people', 'offset.people', 'People to one side', 'ordered'),
-  heel: float('customer', 'angle', 'offset.heel', 'Heel, people to one side', 'offsetLoad'),
-  freeboard: float(
-    'customer',
-    'dimension',
-    'offset.freeboard',
-    'Freeboard, people to one side',
-    'offsetLoad',
-  ),
-};
+const SIDE = float('customer', 'people', 'side.*', 'Most people to one side', 'crew');
+const EDGE = float('workshop', 'mass', 'edge.*', 'Mass at the edge of the cockpit', 'crew');
 const BALLAST = {
   volume: float('customer', 'volume', 'ballast.*', 'Ballast tank', 'ballast'),
   mass: float('customer', 'mass', 'ballast.*', 'Ballast water', 'ballast'),
@@ -114,7 +105,7 @@ export function floatFacts({ float: { afloat } }: Pick<Figures, 'float'>): Float
       ...(perCentimetre ? [FULL.sinks(perCentimetre.sinks), FULL.trims(perCentimetre.trims)] : []),
       ...spreadFacts(afloat),
       ...curveFacts(afloat),
-      ...offsetFacts(afloat),
+      ...crewFacts(afloat),
       ...(ballast ? ballastFacts(ballast) : []),
       ...(swamped ? swampedFacts(swamped) : []),
       ...(move ? [MOVE(`${move.item.name} to ${move.to.name}`), MOVED(move.to.plane.trim)] : []),
@@ -173,12 +164,13 @@ function curveFacts({ curve }: Afloat): readonly Fact[] {
   ];
 }
 
-function offsetFacts({ offset }: Afloat): readonly Fact[] {
-  const { people, heel, lowest, basis: source } = offset;
+function crewFacts({ crew: { ordered, rated, edge } }: Afloat): readonly Fact[] {
+  const { bears, wanted } = edge;
   return [
-    OFFSET.people(people),
-    ...(heel === undefined ? [] : [OFFSET.heel(heel, { source })]),
-    ...(lowest ? [OFFSET.freeboard(lowest.freeboard, { source })] : []),
+    SIDE(ordered.most, { of: 'ordered' }),
+    SIDE(rated.most, { of: 'rated' }),
+    EDGE(wanted, { of: 'wanted' }),
+    ...(bears.outcome === 'met' ? [EDGE(bears.growth, { of: 'bears' })] : []),
   ];
 }
 

@@ -13,8 +13,6 @@ import {
   linesSpread,
   lowestOf,
   momentToTrim,
-  offsetLoad,
-  type Opening,
   rightingCurve,
   type WaterPlane,
 } from '../../float/index.ts';
@@ -25,6 +23,7 @@ import { metres } from '../../units/index.ts';
 import { ballastFigures } from './ballast.ts';
 import { conditionOf } from './conditions.ts';
 import { growthFigures } from './growth.ts';
+import { crewFigures } from './crew.ts';
 import { ballastTank, hullLines, openingsOf } from './input.ts';
 import { swampedFigures } from './swamped.ts';
 import { effectsOnTrim, trimAdvice } from './trim.ts';
@@ -84,6 +83,7 @@ function afloat(build: DerivedBuild, mass: MassResult, { water, body }: InWater)
     full.state &&
     linesSpread(hullLines(build), body, { load: full.load, plane: full.state.plane, openings });
   const deepest = full.state && hydrostatics(body, full.state.plane);
+  const crew = crewFigures(build, mass, { body, openings });
   const swamped = swampedFigures(build, mass, water);
   return {
     water: water.name,
@@ -92,8 +92,8 @@ function afloat(build: DerivedBuild, mass: MassResult, { water, body }: InWater)
     ...(deepest && full.state && whatMoves(deepest, full.state.plane, full.load)),
     ...(curve && { curve: { ...curve, side } }),
     ...(spread && { spread }),
-    offset: offset(build, body, floated('people to one side'), openings),
-    growth: growthFigures(build, mass, { body, openings }, conditions),
+    crew,
+    growth: growthFigures(build, mass, { body, openings, crew }, conditions),
     ...(tank && {
       ballast: ballastFigures(build, body, tank, floated('performance test').load, openings),
     }),
@@ -116,16 +116,4 @@ function whatMoves(
     deepest: all.draught,
     perCentimetre: { sinks: all.perCentimetre, trims: momentToTrim(all, height) },
   };
-}
-
-/** Everyone aboard to one side, the boat otherwise fully loaded. */
-function offset(
-  { yard: { offsetLoad: screen } }: Build,
-  body: FloatingBody,
-  { load, people }: Condition,
-  openings: readonly Opening[],
-): Afloat['offset'] {
-  const limits = screen ?? { basis: 'no limits chosen' };
-  const result = offsetLoad({ body, load, openings, limits });
-  return { ...result, people, ...(screen?.heel !== undefined && { heelLimit: screen.heel }) };
 }

@@ -1,5 +1,6 @@
 import {
   type Condition,
+  felt,
   findEquilibrium,
   type FloatingState,
   type GrowthLimit,
@@ -9,11 +10,13 @@ import {
   stateOf,
   withMasses,
 } from '../../float/index.ts';
-import type { MassResult } from '../../mass/index.ts';
+import { type Loading, type MassResult, toSide } from '../../mass/index.ts';
 import type { Build } from '../../resolve/index.ts';
 import { kilograms, type Point3 } from '../../units/index.ts';
+import { leastFreeboardOf } from '../hull-defaults.ts';
 import { conditionOf } from './conditions.ts';
-import type { GrowthEffect, GrowthFigures, GrowthRow } from './types.ts';
+import { cockpitOf } from '../mass/cockpit.ts';
+import type { Afloat, GrowthEffect, GrowthFigures, GrowthRow } from './types.ts';
 
 type Floating = Pick<GrowthInput, 'body' | 'openings'>;
 
@@ -24,7 +27,7 @@ const STEP = kilograms(10);
 export function growthFigures(
   build: Build,
   mass: MassResult,
-  floating: Floating,
+  floating: Floating & Pick<Afloat, 'crew'>,
   conditions: readonly Condition[],
 ): GrowthFigures {
   const { growth: allowed } = mass;
@@ -32,13 +35,14 @@ export function growthFigures(
   const effect = full?.state && effectOf(floating, full, full.state, allowed.at);
   const limits = [
     ratedLoad(build, mass),
-    ...limitsOf(build).flatMap(({ name, of, limit }): readonly GrowthRow[] => {
-      const load = conditionOf({ conditions }, of)?.load;
-      if (!load) return [];
-      const most = mass.completed.mass;
-      const margin = growthUntil({ ...floating, load, at: allowed.at, most }, limit);
-      return [{ name, margin }];
-    }),
+    ...limitsOf(build, mass, floating.crew).flatMap(
+      ({ name, aboard, limit }): readonly GrowthRow[] => {
+        const load = felt(aboard);
+        const most = mass.completed.mass;
+        const margin = growthUntil({ ...floating, load, at: allowed.at, most }, limit);
+        return [{ name, margin }];
+      },
+    ),
   ];
   const first = limits
     .flatMap(({ name, margin }) =>
@@ -62,42 +66,50 @@ function ratedLoad({ hull }: Build, { load }: MassResult): GrowthRow {
   return { name: 'the load that the hull is rated for', margin };
 }
 
-function limitsOf({ hull, yard }: Build): readonly {
+interface LimitOfGrowth {
   readonly name: string;
-  readonly of: 'fully loaded' | 'people to one side';
+  readonly aboard: Loading;
   readonly limit: GrowthLimit;
-}[] {
-  const { heel, freeboard } = yard.offsetLoad ?? {};
-  const least = hull.performance.leastFreeboard;
+}
+
+function limitsOf(
+  build: Build,
+  { loadings: { 'fully loaded': aboard } }: MassResult,
+  { ordered: { most } }: Afloat['crew'],
+): readonly LimitOfGrowth[] {
+  const { heel, freeboard } = build.yard.offsetLoad ?? {};
+  const side = typeof most === 'number' && most > 0 ? most : undefined;
+  const leaning = side !== undefined && toSide(aboard, cockpitOf(build), side);
+  const there = `with ${side} to one side`;
   return [
     {
       name: 'the trim that the hull file allows, fully loaded',
-      of: 'fully loaded',
-      limit: { kind: 'trim', ...hull.trimBand },
+      aboard,
+      limit: { kind: 'trim', ...build.hull.trimBand },
     },
     {
-      name: 'the least freeboard in the hull file, fully loaded',
-      of: 'fully loaded',
-      limit: { kind: 'freeboard', least },
+      name: 'the least freeboard of the hull, fully loaded',
+      aboard,
+      limit: { kind: 'freeboard', least: leastFreeboardOf(build) },
     },
-    ...(freeboard === undefined
-      ? []
-      : [
+    ...(leaning && freeboard !== undefined
+      ? [
           {
-            name: 'the freeboard of the screen with people to one side',
-            of: 'people to one side' as const,
-            limit: { kind: 'freeboard' as const, least: freeboard },
+            name: `the freeboard of the screen ${there}`,
+            aboard: leaning,
+            limit: { kind: 'freeboard', least: freeboard } as const,
           },
-        ]),
-    ...(heel === undefined
-      ? []
-      : [
+        ]
+      : []),
+    ...(leaning && heel !== undefined
+      ? [
           {
-            name: 'the heel of the screen with people to one side',
-            of: 'people to one side' as const,
-            limit: { kind: 'heel' as const, most: heel },
+            name: `the heel of the screen ${there}`,
+            aboard: leaning,
+            limit: { kind: 'heel', most: heel } as const,
           },
-        ]),
+        ]
+      : []),
   ];
 }
 

@@ -6,7 +6,6 @@ import type {
   GrowthMargin,
   LinesProblem,
   LinesSpread,
-  OffsetLoad,
   PlaceTried,
   RightingCurve,
   SwampedBalance,
@@ -14,6 +13,7 @@ import type {
 } from '../../float/index.ts';
 import type { Computed, Flotation } from '../../limits/index.ts';
 import type { CubicMetres, Kilograms, Metres, Radians } from '../../units/index.ts';
+import type { CrewFigures } from './crew.ts';
 import type { NamedWater } from '../water.ts';
 
 /** How the boat of one order floats. */
@@ -37,7 +37,7 @@ export interface Afloat {
   readonly curve?: RightingCurve & { readonly side: 'starboard' | 'port' };
   /** The lines between the cross-sections taken the other way, fully loaded; missing when it does not float so. */
   readonly spread?: LinesSpread;
-  readonly offset: OffsetLoad & { readonly people: number; readonly heelLimit?: Radians };
+  readonly crew: CrewFigures;
   readonly growth: GrowthFigures;
   readonly ballast?: Ballast;
   /** Missing when the hull does not say what foam it has. */

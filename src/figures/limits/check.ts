@@ -2,6 +2,7 @@ import { type Finding, finding } from '../../findings/index.ts';
 import type { Rating } from '../../limits/index.ts';
 import { formatterOf, kilograms, metres, UNIT_KINDS } from '../../units/index.ts';
 import type { Figures } from '../types.ts';
+import { methodName } from './carries.ts';
 
 type Checked = Pick<Figures, 'build' | 'limits'>;
 
@@ -28,7 +29,7 @@ function againstMethod({ build }: Checked, rating: Rating): readonly Finding[] {
     findings.push(
       finding('PEOPLE_OVER_METHOD', build.place(['boat', 'people']), {
         received: `${order.boat.people}`,
-        expected: `at most ${people} ${lower(name)}: ${governing?.words ?? ''}`,
+        expected: `at most ${people} by ${methodName(name)}: ${governing?.words ?? ''}`,
       }),
     );
   }
@@ -36,7 +37,7 @@ function againstMethod({ build }: Checked, rating: Rating): readonly Finding[] {
     findings.push(
       finding('POWER_OVER_METHOD', build.place(['outboard', 'model']), {
         received: format.power(outboard.model.power),
-        expected: `at most ${format.power(power)} ${lower(name)}`,
+        expected: `at most ${format.power(power)} by ${methodName(name)}`,
       }),
     );
   }
@@ -75,10 +76,6 @@ function sternLow({ build, limits }: Checked): readonly Finding[] {
     }),
   ];
 }
-
-/** "In the manner of" goes on a sentence; a country's name stays as it is. */
-const lower = (name: string): string =>
-  name.startsWith('In ') ? `in ${name.slice(3)}` : `by the method of the ${name}`;
 
 function helmMismatch({ build, limits }: Checked): readonly Finding[] {
   const faults = limits.engine?.fit.faults ?? [];

@@ -2,7 +2,6 @@ import { DEGREE } from '../../units/index.ts';
 import { type Fact, factsOf, valueOf } from '../facts/fact.ts';
 import { dashedName } from '../facts/names.ts';
 import type { Figures } from '../types.ts';
-import { peopleByLoad } from './people-by-load.ts';
 
 const limits = factsOf('limits');
 const PEOPLE = limits('customer', 'people', '*.people', 'People by a method', 'rating');
@@ -47,6 +46,15 @@ const STERN = limits(
   'hydrostatics',
 );
 
+const CARRIES = {
+  people: limits('customer', 'people', 'people', 'Most people', 'carries'),
+  load: limits('customer', 'mass', 'load', 'Most load', 'carries'),
+};
+const AS_LOADED = {
+  people: limits('customer', 'people', 'as-loaded.people', 'People as loaded', 'carries'),
+  load: limits('customer', 'mass', 'as-loaded.load', 'Load as loaded', 'carries'),
+};
+
 /** One method's ratings. */
 interface RatingFacts {
   readonly people: Fact<'customer'>;
@@ -59,15 +67,19 @@ interface LimitsFacts {
   readonly ratings: readonly RatingFacts[];
   /** People that the rated load leaves room for. */
   readonly byLoad: Fact<'customer', number>;
+  /** The least of all limits. */
+  readonly carries: { readonly people: Fact<'customer'>; readonly load: Fact<'customer'> };
   readonly others: readonly Fact[];
 }
 
 /** What the boat may carry by each method, what is left of a category's limits, and the outboard on the hull. */
-export function limitsFacts({
-  limits: all,
-  ...figures
-}: Pick<Figures, 'limits' | 'build' | 'mass'>): LimitsFacts {
-  const { ratings, asOrdered, categories, engine } = all;
+export function limitsFacts({ limits: all, mass }: Pick<Figures, 'limits' | 'mass'>): LimitsFacts {
+  const { ratings, asOrdered, categories, engine, asLoaded, carries } = all;
+  const byLoad = BY_LOAD(mass.ratedPeople);
+  const afloat = {
+    people: AS_LOADED.people(valueOf(asLoaded, ({ people }) => people)),
+    load: AS_LOADED.load(valueOf(asLoaded, ({ load }) => load)),
+  };
   const counted = asOrdered && COUNTED(asOrdered.onPlate);
   return {
     ratings: ('notComputed' in ratings ? [] : ratings).map(
@@ -77,8 +89,14 @@ export function limitsFacts({
         power: POWER(power, { of, source }),
       }),
     ),
-    byLoad: BY_LOAD(peopleByLoad(figures)),
+    byLoad,
+    carries: {
+      people: CARRIES.people(carries.people.people, { from: [byLoad.key, afloat.people.key] }),
+      load: CARRIES.load(carries.load.mass, { from: [afloat.load.key] }),
+    },
     others: [
+      afloat.people,
+      afloat.load,
       ...(asOrdered && counted
         ? [
             counted,

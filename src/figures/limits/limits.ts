@@ -37,6 +37,8 @@ import {
 import { conditionOf } from '../float/conditions.ts';
 import { openingsOf } from '../float/input.ts';
 import { whyLost } from '../float/outcome.ts';
+import { leastFreeboardOf } from '../hull-defaults.ts';
+import { type AsLoaded, asLoaded, type Carries, carriesOf } from './carries.ts';
 import type { Afloat, FloatFigures } from '../float/types.ts';
 import { fixedVolume, type LoadAsOrdered, loadAsOrdered } from './load-as-ordered.ts';
 import { methodsOf } from './jurisdiction.ts';
@@ -50,6 +52,9 @@ const FRESH = kilogramsPerCubicMetre(1000);
 /** What the boat may carry, estimated by the yard's methods to stand beside its own ratings. */
 export interface LimitsFigures {
   readonly ratings: Computed<readonly Rating[]>;
+  /** The boat as it then floats, beside the methods’ level one. */
+  readonly asLoaded: Computed<AsLoaded>;
+  readonly carries: Carries;
   /** Where the yard goes by the ISO-style method. */
   readonly asOrdered?: LoadAsOrdered;
   readonly categories: Computed<readonly Screening[]>;
@@ -83,8 +88,11 @@ export function limitsFigures(
   const engine = engineFigures(build, mass, body);
   const ratings = body ? rateBoat(ratedBoat(build, mass, body), methodsOf(build.yard)) : NO_HULL;
   const asOrdered = loadAsOrdered(build, ratings, mass);
+  const loaded = body ? asLoaded(build, mass, body) : NO_HULL;
   return {
     ratings,
+    asLoaded: loaded,
+    carries: carriesOf(build, mass, ratings, loaded),
     ...(asOrdered && { asOrdered }),
     categories: afloat ? screened(build, afloat) : NO_HULL,
     plate: {
@@ -106,7 +114,7 @@ function ratedBoat(build: Build, { completed }: MassResult, body: FloatingBody):
     light: completed.mass,
     fixedFuel: kilograms(fixedVolume(build) * build.yard.fuelDensity),
     greatestDisplacement: displacedTo(body, flooding),
-    loadedDisplacement: displacedTo(body, metres(flooding - hull.performance.leastFreeboard)),
+    loadedDisplacement: displacedTo(body, metres(flooding - leastFreeboardOf(build))),
     seats: hull.performance.seats ?? hull.ratings.people,
     engine: { power: hull.ratings.power, mass: hull.ratings.engineMass },
   };
@@ -151,13 +159,14 @@ function screened({ hull, yard }: Build, afloat: Afloat): Computed<readonly Scre
   const full = conditionOf(afloat, 'fully loaded');
   if (!full) return NO_HULL;
   if (!full.state) return whyLost(full.equilibrium, 'fully loaded ');
-  const { heel, lowest, result } = afloat.offset;
-  if (heel === undefined || !lowest) return whyLost(result, 'with everyone at one side ');
+  const side = conditionOf(afloat, 'people to one side');
+  if (!side) return NO_HULL;
+  if (!side.state) return whyLost(side.equilibrium, 'with everyone at one side ');
   const screenings = screenCategories({
     length: hull.dimensions.length,
     downflooding: full.state.freeboards.lowest.freeboard,
-    offsetHeel: radians(Math.abs(heel)),
-    offsetFreeboard: lowest.freeboard,
+    offsetHeel: radians(Math.abs(side.state.heel)),
+    offsetFreeboard: side.state.freeboards.lowest.freeboard,
   });
   return screenings.filter(({ category }) => wanted.includes(category));
 }

@@ -1,4 +1,4 @@
-import type { Aboard, MassInput, PlacedMass } from '../../mass/index.ts';
+import type { Aboard, Fluid, MassInput, PlacedMass } from '../../mass/index.ts';
 import { type Build, placeInHull } from '../../resolve/index.ts';
 import type { Position } from '../../schema/index.ts';
 import {
@@ -7,8 +7,12 @@ import {
   kilogramsPerCubicMetre,
   type Point3,
 } from '../../units/index.ts';
+import { cockpitOf } from './cockpit.ts';
 import type { FloatFigures } from '../float/types.ts';
 import { watersOf } from '../water.ts';
+
+/** Tanks wider than this share of the beam count half full too. ISO 12217-3:2013 6.5, second hand. */
+const WIDE_TANK = 0.35;
 
 /** What the mass room needs of a Build. */
 export function massInput(build: Build): MassInput {
@@ -39,7 +43,8 @@ function aboard(build: Build): Aboard {
       beyond: { length: hull.dimensions.length, height: hull.dimensions.depth },
     },
     gear: { mass: yard.gearPerPerson, at: place(hull.gearAt) },
-    crowd: { side: place(hull.crowd.side), aft: place(hull.crowd.aft) },
+    cockpit: cockpitOf(build),
+    rating: hull.ratings,
     trial: {
       people: yard.performanceTest.people,
       fluidShare: decimalToNumber(yard.performanceTest.fluidShare),
@@ -61,29 +66,35 @@ function aboard(build: Build): Aboard {
   };
 }
 
-/** The fuel that is ordered, in the tanks of the Build, and the water of live-wells. */
-function fluidsOf({ order, yard, tank, hull, items }: Build): readonly PlacedMass[] {
+/** The fuel that is ordered and what its tanks hold, and the water of live-wells. */
+function fluidsOf({ order, yard, tank, hull, items }: Build): readonly Fluid[] {
   const { fuel = 0 } = order;
   // The heavier moves more.
   const water = kilogramsPerCubicMetre(
     Math.max(...watersOf({ order }).map(({ density }) => density)),
   );
-  const mass = kilograms(fuel * yard.fuelDensity);
+  const holds = items.reduce(
+    (sum, { float, quantity }) => sum + (float?.fuelTank ?? 0) * quantity,
+    0,
+  );
   const surface = hull.tankSurface && { ...hull.tankSurface, density: yard.fuelDensity };
+  const isWide = (breadth: number): boolean => breadth > WIDE_TANK * hull.dimensions.beam;
   const inTank = {
     name: 'Fuel',
     kind: 'fuel',
-    mass,
+    mass: kilograms(fuel * yard.fuelDensity),
+    capacity: kilograms(Math.max(fuel, holds) * yard.fuelDensity),
     at: tank,
-    ...(surface && { surface }),
+    ...(surface && { surface, isWide: isWide(surface.breadth) }),
   } as const;
-  const wells = items.flatMap(({ name, float, at }): readonly PlacedMass[] => {
+  const wells = items.flatMap(({ name, float, at }): readonly Fluid[] => {
     const well = float?.liveWell;
     if (!well) return [];
-    const moves = well.surface && { ...well.surface, density: water };
-    return [{ name, kind: 'live-well', mass: well.mass, at, ...(moves && { surface: moves }) }];
+    const { mass, surface: box } = well;
+    const moves = box && { surface: { ...box, density: water }, isWide: isWide(box.breadth) };
+    return [{ name, kind: 'live-well', mass, capacity: mass, at, ...moves }];
   });
-  return fuel > 0 ? [inTank, ...wells] : wells;
+  return inTank.capacity > 0 ? [inTank, ...wells] : wells;
 }
 
 /** The seats of the hull, that of whoever steers first. */
