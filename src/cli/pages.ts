@@ -1,11 +1,7 @@
 import {
-  buildSheetView,
   checksView,
-  deliveryOf,
   type DocumentHead,
-  drawBoat,
   fieldsView,
-  handoverView,
   type IndexLinks,
   type Link,
   type KeptQuote,
@@ -16,23 +12,16 @@ import {
   planPageView,
   purchasesCsv,
   purchasesView,
-  quoteView,
-  variationsView,
 } from '../documents/index.ts';
-import {
-  customerAlternative,
-  customerFigures,
-  customerVariation,
-  type FiguredOrder,
-  type Figures,
-} from '../figures/index.ts';
+import type { Figures } from '../figures/index.ts';
 import { checkAcceptance, standingQuote } from '../issued/index.ts';
 import type { LedgerLine } from '../read/index.ts';
-import type { Status, Yard } from '../schema/index.ts';
+import type { Yard } from '../schema/index.ts';
 import { drawingFontCss, type Page, type RenderedPage, renderPages } from '../site/index.ts';
 import type { IsoDate } from '../units/index.ts';
 import { orderChecks, runChecks } from '../verify/index.ts';
 import type { LoadedWorkspace } from './load.ts';
+import { type DocumentPage, type DocumentPlace, plannedDocuments } from './order-documents.ts';
 
 /** A rendered page that is printed too. */
 export interface RenderedDocument extends RenderedPage {
@@ -45,6 +34,7 @@ export interface RenderedDocument extends RenderedPage {
 
 /** A quote that was issued: its page and its PDF are those that were sealed, byte for byte. */
 export interface SealedDocument extends DocumentPlace {
+  readonly pdf: string;
   readonly line: LedgerLine;
 }
 
@@ -88,7 +78,9 @@ export async function renderSite(
     pages,
     documents: pages.flatMap(({ url, html }) => {
       const page = byUrl.get(url);
-      return page ? [{ url, html, pdf: page.pdf, head: page.view.document, date: page.date }] : [];
+      return page?.pdf === undefined
+        ? []
+        : [{ url, html, pdf: page.pdf, head: page.view.document, date: page.date }];
     }),
     sealed: copied,
     figures: loaded.orders.flatMap(({ order, figures }) =>
@@ -117,116 +109,6 @@ function acrossOrders({ plan, overview }: LoadedWorkspace, yard: Yard) {
   return { plan: plan ?? { notComputed: 'there is no catalogue' }, overview, yard };
 }
 
-/** Where a document of an order stands in the site, and what it is called. */
-interface DocumentPlace {
-  readonly number: string;
-  readonly name: string;
-  readonly url: string;
-  readonly pdf: string;
-}
-
-interface PlannedDocument extends DocumentPlace {
-  readonly template: Page['template'];
-  readonly date: IsoDate;
-  readonly view: () => DocumentPage['view'];
-}
-
-interface DocumentPage extends Page, DocumentPlace {
-  readonly view: { readonly document: DocumentHead };
-  readonly date: IsoDate;
-}
-
-/** Whose half the handover pack stands in: the customer's from the day that the boat is ready, a preview before. */
-const HANDOVER_HALF: ReadonlyMap<Status, 'yard' | 'customer'> = new Map([
-  ['quoted', 'yard'],
-  ['accepted', 'yard'],
-  ['building', 'yard'],
-  ['ready', 'customer'],
-  ['handed-over', 'customer'],
-]);
-
-/** The documents that an order has as it stands; none when it has no figures. */
-function plannedDocuments(
-  { figures, quoted, alternatives, variations }: FiguredOrder,
-  { issued, overview, plan }: LoadedWorkspace,
-): readonly PlannedDocument[] {
-  if (!figures || !quoted) return [];
-  const { number, status } = figures.build.order;
-  const state = overview.orders.find(({ entry }) => entry.figures === figures);
-  const { planned, account } = state ?? {};
-  const fontCss = drawingFontCss();
-  let picture: ReturnType<typeof drawBoat> | undefined;
-  const drawn = () => (picture ??= drawBoat(figures, fontCss));
-  const sold = customerFigures(quoted);
-  const built = quoted === figures ? sold : customerFigures(figures);
-  const document = documentOf(figures);
-  const half = HANDOVER_HALF.get(status);
-  const pack = half === 'yard' ? 'Preview of handover pack' : 'Handover pack';
-  return [
-    ...(issued.has(number)
-      ? []
-      : [
-          document('customer', 'quote', 'Draft quote', () =>
-            quoteView(sold, {
-              fontCss,
-              alternatives: alternatives.map(customerAlternative),
-              delivery: deliveryOf(plan, number),
-              ...(quoted === figures && { drawn: drawn() }),
-            }),
-          ),
-        ]),
-    document('yard', 'build-sheet', 'Build sheet', () =>
-      buildSheetView(figures, {
-        fontCss,
-        variations,
-        ...(planned && { planned: { asOf: overview.today, stages: planned.stages } }),
-      }),
-    ),
-    ...(half
-      ? [document(half, 'handover', pack, () => handoverView(built, { fontCss, drawn: drawn() }))]
-      : []),
-    ...(account && variations.length > 0
-      ? [
-          document('customer', 'variations', 'Variations', () =>
-            variationsView({
-              quoted: sold,
-              variations: variations.map(customerVariation),
-              account,
-            }),
-          ),
-        ]
-      : []),
-  ];
-}
-
-const DOCUMENT_TEMPLATES = {
-  quote: 'letter',
-  'build-sheet': 'build-sheet',
-  handover: 'letter',
-  variations: 'letter',
-} as const;
-
-/** A document of one order, in its half of the site. */
-const documentOf =
-  ({ build }: Figures) =>
-  (
-    half: 'yard' | 'customer',
-    file: keyof typeof DOCUMENT_TEMPLATES,
-    name: string,
-    view: PlannedDocument['view'],
-  ): PlannedDocument => {
-    const { number, dates } = build.order;
-    return {
-      number,
-      name,
-      url: `${half}/${number}/${file}.html`,
-      pdf: `${half}/${number}/${pdfName(file, number)}`,
-      template: DOCUMENT_TEMPLATES[file],
-      date: dates.quoted ?? dates.enquiry,
-      view,
-    };
-  };
-
 /** The quotes that count, each of an order of which nothing is in doubt. */
 function sealedDocuments({ read, issued, ledger }: LoadedWorkspace): readonly SealedDocument[] {
   return [...issued].flatMap(([number, quotes]): readonly SealedDocument[] => {
@@ -252,7 +134,7 @@ function linksOf(places: readonly DocumentPlace[], withPdf: boolean): IndexLinks
   for (const { number, name: text, url, pdf } of places) {
     const own = links.get(number) ?? [];
     own.push({ text, page: fromYard(url) });
-    if (withPdf)
+    if (withPdf && pdf !== undefined)
       own.push({ text: 'PDF', page: fromYard(pdf), label: `${text} of ${number} as PDF` });
     links.set(number, own);
   }

@@ -12,6 +12,7 @@ export { orderPageView } from './order-page/order-page.ts';
 export type { Picture } from './sections/picture.ts';
 export { planPageView } from './yard/plan-page.ts';
 export { purchasesCsv, purchasesView } from './yard/purchases.ts';
+export { notToBeSent } from './sections/not-to-be-sent.ts';
 export { type QuoteOptions, quoteView } from './quote/quote.ts';
 export { drawBoat } from './sections/boat-drawing.ts';
 export { deliveryOf } from './quote/glance.ts';

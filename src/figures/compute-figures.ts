@@ -1,5 +1,5 @@
 import { derive } from '../derive/index.ts';
-import type { Finding } from '../findings/index.ts';
+import { type Finding, withAcceptances } from '../findings/index.ts';
 import { weighBoat } from '../mass/index.ts';
 import { priceOrder, sensitivity } from '../price/index.ts';
 import type { Build } from '../resolve/index.ts';
@@ -66,7 +66,8 @@ export function computeFigures(resolved: Build, findings: readonly Finding[]): F
     gates: gateFigures(build, mass),
     stageHours: hoursByStage(build),
   };
-  return { ...figures, findings: [...findings, ...checkFigures(figures)] };
+  const found = [...findings, ...checkFigures(figures)];
+  return { ...figures, findings: withAcceptances(found, build.order.accepted) };
 }
 
 /** Hours to plan with: the catalogue's, times what the first boats of a hull take longer. */

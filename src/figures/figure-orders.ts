@@ -1,4 +1,4 @@
-import { type Finding, hasErrors } from '../findings/index.ts';
+import { type Finding, stopsFigures } from '../findings/index.ts';
 import { resolveOrder } from '../resolve/index.ts';
 import type { Catalogue, SourcedOrder } from '../schema/index.ts';
 import { isMisspelt } from './change-findings.ts';
@@ -44,12 +44,12 @@ function figureOrder(
   const { build, findings: resolved } = resolveOrder(order, catalogue, broken);
   if (!build) return { ...none, findings: resolved };
   const quoted = computeFigures(build, resolved);
-  if (hasErrors(quoted.findings)) return { ...none, findings: quoted.findings };
+  if (stopsFigures(quoted.findings)) return { ...none, findings: quoted.findings };
   const alternatives = figureAlternatives(order, quoted, catalogue, broken);
   const varied = figureVariations(order, quoted, catalogue, broken);
   const misspelt = alternatives.flatMap((one) => one.findings.filter(isMisspelt));
   const findings = unique([...varied.findings, ...misspelt]);
-  if (!varied.figures || hasErrors(findings)) return { ...none, findings };
+  if (!varied.figures || stopsFigures(findings)) return { ...none, findings };
   const { figures, variations } = varied;
   return { order, figures, quoted, alternatives, variations, findings };
 }

@@ -1,11 +1,23 @@
 import { distance } from 'fastest-levenshtein';
-import type { CodeFacts, Severity } from './code-facts.ts';
+import type { Severity } from './code-facts.ts';
 import { FINDING_CODES, type FindingCode } from './codes.ts';
 
 /** Where something is written: a file and, when it is known, the characters from start to before end. */
 export interface Place {
   readonly file: string;
   readonly range?: readonly [start: number, end: number];
+}
+
+/** What somebody with a name looked at and takes upon themselves, as the order has it. */
+export interface Acceptance {
+  readonly finding: FindingCode;
+  /** What was found then, as it was printed. */
+  readonly found: string;
+  /** What was wanted then, where it was printed. */
+  readonly limit?: string | undefined;
+  readonly by: string;
+  readonly date: string;
+  readonly reason: string;
 }
 
 /** One thing that a check wants a person to know: data; the words are made at the edge. */
@@ -19,6 +31,8 @@ export interface Finding {
   readonly expected?: string;
   /** How to fix it. */
   readonly remedy: string;
+  /** Who took it upon themselves. */
+  readonly accepted?: Acceptance;
 }
 
 interface FindingDetails {
@@ -36,22 +50,6 @@ export function finding(code: FindingCode, place: Place, details: FindingDetails
 /** True when a list holds a finding that stops a document from being made. */
 export function hasErrors(findings: readonly Finding[]): boolean {
   return findings.some((one) => one.severity === 'error');
-}
-
-/**
- * The findings that stop a quote from being issued, each as the error that it is then.
- *
- * @param allowed - codes that the order allows, where its kind may be allowed at all
- */
-export function stoppingIssue(
-  findings: readonly Finding[],
-  allowed: ReadonlySet<string>,
-): readonly Finding[] {
-  return findings.flatMap((one) => {
-    const { stopsIssue }: CodeFacts = FINDING_CODES[one.code];
-    const stops = stopsIssue === 'always' || (stopsIssue !== undefined && !allowed.has(one.code));
-    return stops || one.severity === 'error' ? [{ ...one, severity: 'error' } as const] : [];
-  });
 }
 
 /**

@@ -4,9 +4,17 @@ export { FINDING_CODES, type FindingCode } from './codes.ts';
 export {
   type Finding,
   finding,
+  type Acceptance,
   hasErrors,
   nearestName,
   type Place,
-  stoppingIssue,
 } from './finding.ts';
 export { describePlace, positionAt, renderFinding } from './render.ts';
+export {
+  ACCEPTABLE,
+  gateOf,
+  openFindings,
+  stoppingIssue,
+  stopsFigures,
+  withAcceptances,
+} from './gate.ts';

@@ -1,6 +1,7 @@
 import { codeFrameColumns } from '@babel/code-frame';
 import { FINDING_CODES } from './codes.ts';
 import type { Finding, Place } from './finding.ts';
+import { gateOf } from './gate.ts';
 
 /** A line longer than this is not shown with its finding: the caret would be lost in it. */
 const LONGEST_LINE_SHOWN = 400;
@@ -37,8 +38,26 @@ export function renderFinding(finding: Finding, sources: ReadonlyMap<string, str
   if (text !== undefined && finding.place.range) lines.push(...frame(text, finding.place.range));
   lines.push(`  Found: ${finding.received}`);
   if (finding.expected !== undefined) lines.push(`  Expected: ${finding.expected}`);
-  lines.push(`  Fix: ${finding.remedy}`);
+  lines.push(`  Fix: ${finding.remedy}`, ...gateLines(finding));
   return withoutControls(lines.join('\n'));
+}
+
+/** What stands between it and the papers of the boat. */
+function gateLines({ code, received, expected, accepted }: Finding): readonly string[] {
+  if (accepted) {
+    return [`  Accepted: by ${accepted.by} on ${accepted.date}: ${accepted.reason}`];
+  }
+  const gate = gateOf(code);
+  if (gate === undefined) return [];
+  if (gate === 'never') return ['  Until then: no offer, variation or handover pack is made'];
+  const paper = gate === 'by name' ? 'offer, variation or handover pack' : 'handover pack';
+  const was = [received, ...(expected === undefined ? [] : [expected])].map((text) =>
+    JSON.stringify(text),
+  );
+  const found = `found: ${was.join(', limit: ')}`;
+  return [
+    `  Until then: no ${paper} is made, unless the order has: accepted: [{ finding: ${code}, ${found}, by: NAME, date: DAY, reason: WHY }]`,
+  ];
 }
 
 /** A file may hold characters that would move the cursor or clear the screen of whoever reads the finding. */

@@ -1,4 +1,4 @@
-import { type Finding, finding, hasErrors } from '../findings/index.ts';
+import { type Finding, finding, stopsFigures } from '../findings/index.ts';
 import { currencyOf, moneyOf } from '../money/index.ts';
 import type { Catalogue, SourcedOrder, StockFile, Hull } from '../schema/index.ts';
 import { formatterOf, type IsoDate, metres, type Point3 } from '../units/index.ts';
@@ -84,7 +84,7 @@ export function resolveOrder(
     ...checkPriced(order, hull.value, entries, catalogue.yard.value),
     ...checkTogether(order, entries, items, shop),
   ];
-  if (hasErrors(all)) return { findings: all };
+  if (stopsFigures(all)) return { findings: all };
   return { build: assemble(order, entries, items, shop), findings: all };
 }
 

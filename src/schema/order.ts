@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { type CodeFacts, FINDING_CODES } from '../findings/index.ts';
+import { ACCEPTABLE, type CodeFacts, FINDING_CODES } from '../findings/index.ts';
 import { count, date, decimal, id, quantity, text } from './fields.ts';
 import { orderFloat } from './float.ts';
 import { alternative, extra, optionLine, orderedOutboard, variation } from './order-items.ts';
@@ -176,6 +176,24 @@ export const orderSchema = z
       )
       .default([])
       .meta({ description: 'Findings that the owner has looked at and lets pass.' }),
+    accepted: z
+      .array(
+        z.strictObject({
+          finding: z
+            .enum(ACCEPTABLE)
+            .meta({ description: 'A finding of safety that somebody takes upon themselves.' }),
+          found: text('What was found then, as it is printed after "Found:".'),
+          limit: text('What is printed after "Expected:", where it is.').optional(),
+          by: text('Who accepts it: a person’s name.'),
+          date: date('When.'),
+          reason: text('Why; printed for the customer.'),
+        }),
+      )
+      .default([])
+      .meta({
+        description:
+          'Findings of safety that were looked at and accepted. One that is then found worse is open again.',
+      }),
     note: text('For the shop only; never printed for the customer.').optional(),
     record: record.optional(),
   })

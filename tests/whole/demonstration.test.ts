@@ -21,15 +21,19 @@ const demonstration = builtOnce(() => PROJECT);
 const browser = sharedBrowser();
 const numbers = orders.map(({ order }) => order.value.number);
 
+/** An enquiry with an open finding of safety: its quote is a page that is not to be sent, without a PDF. */
+const UNSENT = 'DC-2608';
+const sent = numbers.filter((number) => number !== UNSENT);
+
 /** The PDFs of an order by what they are, each beside its page. */
 function pdfsOf(number: string): Readonly<Record<string, string>> {
   const { order, variations } = orders.find((one) => one.order.value.number === number) ?? {};
   const { status = 'closed', acceptance } = order?.value ?? {};
   const revision = acceptance?.revision ?? issued.get(number)?.at(-1)?.revision;
-  const sent = revision === undefined ? '' : `-r${revision}`;
+  const suffix = revision === undefined ? '' : `-r${revision}`;
   const half = ['ready', 'handed-over'].includes(status) ? 'customer' : 'yard';
   return {
-    quote: `customer/${number}/quote-${number}${sent}.pdf`,
+    quote: `customer/${number}/quote-${number}${suffix}.pdf`,
     sheet: `yard/${number}/build-sheet-${number}.pdf`,
     ...(!['enquiry', 'closed'].includes(status) && {
       handover: `${half}/${number}/handover-${number}.pdf`,
@@ -63,7 +67,7 @@ describe('the demonstration workspace', () => {
     const expected = numbers.flatMap((number) => {
       const pdfs = Object.values(pdfsOf(number));
       return [
-        ...pdfs,
+        ...pdfs.filter((file) => !file.startsWith(`customer/${UNSENT}`)),
         ...pdfs.map((file) => pageOf(number, file)),
         `yard/${number}/figures.json`,
         `yard/${number}/order.html`,
@@ -88,7 +92,16 @@ describe('the demonstration workspace', () => {
     }
   });
 
-  it.each(numbers)(
+  it('makes no PDF of a quote with an open finding of safety, and bands its page', () => {
+    const page = readFileSync(
+      path.join(demonstration.get().out, `customer/${UNSENT}/quote.html`),
+      'utf8',
+    );
+    expect(page).toContain('<strong>Draft: not to be sent.</strong>');
+    expect(page.indexOf('What stands in the way')).toBeLessThan(page.indexOf('Drive-away price'));
+  });
+
+  it.each(sent)(
     '%s: its PDFs are tagged, titled, with bookmarks and their own fonts',
     async (number) => {
       for (const file of Object.values(pdfsOf(number))) {
@@ -107,7 +120,7 @@ describe('the demonstration workspace', () => {
     },
   );
 
-  it.each(numbers)('%s: the same price and mass stand wherever they stand', async (number) => {
+  it.each(sent)('%s: the same price and mass stand wherever they stand', async (number) => {
     const state = overview.orders.find(({ entry }) => entry.order.value.number === number);
     const { figures, quoted } = state?.entry ?? {};
     if (!state || !figures || !quoted) throw new Error(`${number} has no figures`);

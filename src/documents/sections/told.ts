@@ -1,11 +1,13 @@
 import type { CustomerAlternative, CustomerFinding } from '../../figures/index.ts';
-import { safetyFindings, toldToCustomer } from '../../findings/index.ts';
+import { type Acceptance, safetyFindings, toldToCustomer } from '../../findings/index.ts';
 import { type Part, part, words } from '../blocks/block.ts';
 import { capital, sentence } from './words.ts';
 
-/** What a customer must know of a boat: every finding of safety, one paragraph a kind. */
+/** What a customer must know of a boat: every finding of safety and all that was accepted, one paragraph a kind. */
 export function shouldKnow(findings: readonly CustomerFinding[]): readonly Part[] {
-  const known = words('known', ...toldFindings(safetyFindings(findings)));
+  const safety = new Set(safetyFindings(findings));
+  const told = findings.filter((one) => safety.has(one) || one.accepted);
+  const known = words('known', ...toldFindings(told));
   return part('should-know', 'What you should know', ...known, ...(known.length > 0 ? CHECK : []));
 }
 
@@ -24,10 +26,14 @@ function toldFindings(findings: readonly CustomerFinding[]): readonly string[] {
     const opening = gravity(one) === 2 ? `Cannot be built like this. ${means}` : means;
     const told = paragraphs.get(opening) ?? new Set();
     if (figures !== undefined) told.add(sentence(capital(figures)));
+    if (one.accepted) told.add(acceptedText(one.accepted));
     paragraphs.set(opening, told);
   }
   return [...paragraphs].map(([means, figures]) => [sentence(means), ...figures].join(' '));
 }
+
+const acceptedText = ({ by, date, reason }: Acceptance): string =>
+  `Accepted by ${by} on ${date}: ${sentence(reason)}`;
 
 /** What a customer is told of a change before they choose it; never nothing of one that cannot be built. */
 export function changeCautions({

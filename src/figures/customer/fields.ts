@@ -1,6 +1,6 @@
 // What a customer's document may be made of: each list is the type and what is kept, so that nothing else passes.
 
-export const SAID = ['code', 'severity', 'received', 'expected'] as const;
+export const SAID = ['code', 'severity', 'received', 'expected', 'accepted'] as const;
 
 export const ORDER = [
   'number',
