@@ -98,6 +98,7 @@ describe('the demonstration workspace', () => {
       'utf8',
     );
     expect(page).toContain('<strong>Draft: not to be sent.</strong>');
+    expect(page).not.toContain('Open as PDF');
     expect(page.indexOf('What stands in the way')).toBeLessThan(page.indexOf('Drive-away price'));
   });
 

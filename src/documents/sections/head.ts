@@ -34,7 +34,7 @@ export interface DocumentHead extends PageHead {
   readonly runningHead: string;
   /** Bottom left of every sheet: which document of which date. */
   readonly reference: string;
-  /** File name of the printed document, beside the page. */
+  /** File name of the printed document, beside the page; empty where none is made. */
   readonly pdf: string;
 }
 

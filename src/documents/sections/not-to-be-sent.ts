@@ -21,6 +21,7 @@ export function notToBeSent(letter: Letter, open: readonly Finding[]): Letter {
     document: {
       ...letter.document,
       title: `${BAND}. ${letter.document.title}`,
+      pdf: '',
       runningHead: `${BAND}. ${letter.document.runningHead}`,
     },
     standing: {
