@@ -1,14 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { computeFigures, type Figures, figuresData } from '../../src/figures/index.ts';
 import { figuresOf as demonstration } from '../demonstration/workspace.ts';
-import { ORDER, OUTBOARDS, YARD, withSections } from '../read/samples.ts';
+import { CHINED, ORDER, OUTBOARDS, YARD } from '../read/samples.ts';
 import { resolveSample } from '../resolve/invented.ts';
 
-/** A boat of four metres with chines, a wheel, motors at bow and stern, and a trailer: so that every room has what it needs. */
-const CHINED = withSections(`  - { x: 0, points: [[0, 0], [0.75, 0.16], [0.8, 0.6]] }
-  - { x: 2, points: [[0, 0], [0.8, 0.19], [0.85, 0.66]] }
-  - { x: 4, points: [[0, 0.4], [0.05, 0.46], [0.1, 0.72]] }
-`);
+/** With the chined hull a wheel, motors at bow and stern, and a trailer: so that every room has what it needs. */
 const OPTIONS = `group: Gear
 order: 1
 options:

@@ -1,14 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { computeFigures, conditionOf, type Figures } from '../../src/figures/index.ts';
-import { ORDER, withSections, YARD } from '../read/samples.ts';
+import { CHINED, ORDER, YARD } from '../read/samples.ts';
 import { readYaml, validate } from '../../src/read/index.ts';
 import { yardSchema } from '../../src/schema/index.ts';
 import { resolveSample } from '../resolve/invented.ts';
 
-const CHINED = withSections(`  - { x: 0, points: [[0, 0], [0.75, 0.16], [0.8, 0.6]] }
-  - { x: 2, points: [[0, 0], [0.8, 0.19], [0.85, 0.66]] }
-  - { x: 4, points: [[0, 0.4], [0.05, 0.46], [0.1, 0.72]] }
-`);
 const BOW_MOTOR = `group: Gear
 order: 1
 options:

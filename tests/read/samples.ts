@@ -118,6 +118,12 @@ moulds: 400
 includes: [A hull.]
 `;
 
+/** The sample hull with chines, so that it planes. */
+export const CHINED = withSections(`  - { x: 0, points: [[0, 0], [0.75, 0.16], [0.8, 0.6]] }
+  - { x: 2, points: [[0, 0], [0.8, 0.19], [0.85, 0.66]] }
+  - { x: 4, points: [[0, 0.4], [0.05, 0.46], [0.1, 0.72]] }
+`);
+
 export const OPTIONS = `group: Seats
 order: 1
 options:

@@ -38,6 +38,11 @@ interface Afloat {
   readonly openings: readonly Opening[];
 }
 
+/** The same with where its people may be. */
+interface Boat extends Afloat {
+  readonly cockpit: CrewFigures['cockpit'];
+}
+
 /** How many may go to one side while the others sit, of so many aboard. */
 export interface PeopleToSide {
   readonly people: number;
@@ -65,6 +70,7 @@ export interface CrewFigures {
 /** What people may do aboard: how many to one side, and what the edge of the cockpit bears. */
 export function crewFigures(build: Build, { loadings }: MassResult, afloat: Afloat): CrewFigures {
   const cockpit = cockpitOf(build);
+  const aboard = { ...afloat, cockpit };
   const { rated } = loadings;
   const each = build.yard.personMass;
   const bare = centreOf(
@@ -81,8 +87,8 @@ export function crewFigures(build: Build, { loadings }: MassResult, afloat: Aflo
     findEquilibrium(afloat.body, felt(loading), afloat.openings);
   return {
     cockpit,
-    ordered: peopleToSide(build, loadings['fully loaded'], afloat),
-    rated: ratedToSide(build, rated, afloat),
+    ordered: peopleToSide(build, loadings['fully loaded'], aboard),
+    rated: ratedToSide(build, rated, aboard),
     everyone: rest(toSide(rated, cockpit, rated.people, 'edge')),
     one: findEquilibrium(afloat.body, alone, afloat.openings),
     edge: {
@@ -96,10 +102,10 @@ export function crewFigures(build: Build, { loadings }: MassResult, afloat: Aflo
 }
 
 /** At the rating, with stores or without: what lies low steadies the boat, and it need not be aboard. */
-function ratedToSide(build: Build, rated: Loading, afloat: Afloat): PeopleToSide {
+function ratedToSide(build: Build, rated: Loading, aboard: Boat): PeopleToSide {
   const masses = rated.masses.filter(({ kind }) => kind !== 'stores');
-  const light = peopleToSide(build, { ...rated, masses, ...centreOf(masses) }, afloat);
-  const laden = peopleToSide(build, rated, afloat);
+  const light = peopleToSide(build, { ...rated, masses, ...centreOf(masses) }, aboard);
+  const laden = peopleToSide(build, rated, aboard);
   if (typeof light.most === 'object') return light;
   return typeof laden.most === 'object' || laden.most < light.most ? laden : light;
 }
@@ -109,16 +115,15 @@ function ratedToSide(build: Build, rated: Loading, afloat: Afloat): PeopleToSide
  *
  * Who changes the heel most goes first, so that the search may halve: with one more the boat leans further.
  */
-function peopleToSide(build: Build, loading: Loading, afloat: Afloat): PeopleToSide {
+function peopleToSide(build: Build, loading: Loading, aboard: Boat): PeopleToSide {
   const { people } = loading;
   const { side } = build.hull.tested;
   if (side) return { people, most: Math.min(people, side.result) };
-  const cockpit = cockpitOf(build);
   let [most, fails] = [-1, people + 1];
   let leans: PeopleToSide['leans'];
   while (fails - most > 1) {
     const count = Math.floor((most + fails) / 2);
-    const state = held(build, toSide(loading, cockpit, count), afloat);
+    const state = held(build, toSide(loading, aboard.cockpit, count), aboard);
     if (state && 'notComputed' in state) return { people, most: state };
     if (state) [most, leans] = [count, state];
     else fails = count;

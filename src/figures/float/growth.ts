@@ -15,7 +15,6 @@ import type { Build } from '../../resolve/index.ts';
 import { kilograms, type Point3 } from '../../units/index.ts';
 import { leastFreeboardOf } from '../hull-defaults.ts';
 import { conditionOf } from './conditions.ts';
-import { cockpitOf } from '../mass/cockpit.ts';
 import type { Afloat, GrowthEffect, GrowthFigures, GrowthRow } from './types.ts';
 
 type Floating = Pick<GrowthInput, 'body' | 'openings'>;
@@ -75,11 +74,11 @@ interface LimitOfGrowth {
 function limitsOf(
   build: Build,
   { loadings: { 'fully loaded': aboard } }: MassResult,
-  { ordered: { most } }: Afloat['crew'],
+  { ordered: { most }, cockpit }: Afloat['crew'],
 ): readonly LimitOfGrowth[] {
   const { heel, freeboard } = build.yard.offsetLoad ?? {};
   const side = typeof most === 'number' && most > 0 ? most : undefined;
-  const leaning = side !== undefined && toSide(aboard, cockpitOf(build), side);
+  const leaning = side !== undefined && toSide(aboard, cockpit, side);
   const there = `with ${side} to one side`;
   return [
     {

@@ -25,9 +25,9 @@ import {
 import type { MassResult, WeightedCentre } from '../../mass/index.ts';
 import type { Build, BuildItem } from '../../resolve/index.ts';
 import {
+  FRESH_WATER_DENSITY,
   type Kilograms,
   kilograms,
-  kilogramsPerCubicMetre,
   type Metres,
   metres,
   type MetresPerSecond,
@@ -47,7 +47,7 @@ import { methodsOf } from './jurisdiction.ts';
 const STERN_FREEBOARD = metres(0.15);
 
 /** Fresh water, the lighter: what it displaces in it is the least that it carries. */
-const FRESH = kilogramsPerCubicMetre(1000);
+const FRESH = FRESH_WATER_DENSITY;
 
 /** What the boat may carry, estimated by the yard's methods to stand beside its own ratings. */
 export interface LimitsFigures {

@@ -135,16 +135,15 @@ export function driveFigures(
 function slowerWater(build: Build, loading: Loading): NamedWater {
   const { outboard } = build;
   if (!outboard) return watersOf(build)[0];
-  const slower = inWorseWater(
+  return inWorseWater(
     build,
+    (water) => water,
     (water) => {
       const running = runningOf(build, loading, water);
-      const isOutside = 'notComputed' in running;
-      return { water, speed: isOutside ? running : speedOf(build, running, outboard.model) };
+      const speed = 'notComputed' in running ? running : speedOf(build, running, outboard.model);
+      return 'notComputed' in speed ? Infinity : 0 - speed.speed.likely;
     },
-    ({ speed }) => ('notComputed' in speed ? Infinity : 0 - speed.speed.likely),
   );
-  return slower.water;
 }
 
 function driveLoading(
