@@ -1,5 +1,5 @@
 import { derive } from '../derive/index.ts';
-import { type Finding, withAcceptances } from '../findings/index.ts';
+import { type Finding, finding, withAcceptances } from '../findings/index.ts';
 import { weighBoat } from '../mass/index.ts';
 import { priceOrder, sensitivity } from '../price/index.ts';
 import type { Build } from '../resolve/index.ts';
@@ -67,8 +67,21 @@ export function computeFigures(resolved: Build, findings: readonly Finding[]): F
     stageHours: hoursByStage(build),
   };
   const found = [...findings, ...checkFigures(figures)];
-  return { ...figures, findings: withAcceptances(found, build.order.accepted) };
+  const all = [...withAcceptances(found, build.order.accepted), ...goneSince(build, found)];
+  return { ...figures, findings: all };
 }
+
+/** What the order accepts and nothing finds any more. */
+const goneSince = (build: Build, found: readonly Finding[]): readonly Finding[] =>
+  build.order.accepted.flatMap((one, index) =>
+    found.some(({ code }) => code === one.finding)
+      ? []
+      : [
+          finding('ACCEPTED_NOT_FOUND', build.place(['accepted', index]), {
+            received: `${one.finding}: ${one.found}`,
+          }),
+        ],
+  );
 
 /** Hours to plan with: the catalogue's, times what the first boats of a hull take longer. */
 function hoursByStage(build: Build): Figures['stageHours'] {

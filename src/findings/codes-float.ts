@@ -155,6 +155,26 @@ export const FLOAT_CODES = {
     means: 'With everyone aft, or everyone forward, the boat does not float',
     remedy: 'Lower the number of people, or choose a lighter outboard; confirm by test',
   },
+  BOX_OUTSIDE_HULL: {
+    severity: 'error',
+    audience: 'workshop',
+    means: 'An item of known size stands out of the hull as it is placed',
+    remedy: 'Correct at: of the item, or its size:, against the lines of the hull',
+  },
+  RESTS_ON_DEFAULTS: {
+    severity: 'warning',
+    audience: 'workshop',
+    means: 'What the boat may carry rests on facts of the hull that nobody gave',
+    remedy: 'Measure them and say them in the hull file',
+  },
+  HULL_WITHOUT_LINES: {
+    severity: 'warning',
+    audience: 'customer',
+    safety: true,
+    toCustomer: 'How the boat floats was not computed: the shop has no lines of this hull',
+    means: 'The hull has no lines, so nothing says how the boat floats',
+    remedy: 'Measure cross-sections and give them as lines: of the hull',
+  },
   TANK_OUTSIDE_HULL: {
     severity: 'error',
     audience: 'workshop',

@@ -141,4 +141,10 @@ export const ISSUED_CODES = {
     remedy: "Ask the supplier for today's price and date the row",
     stopsIssue: 'unless allowed',
   },
+  ACCEPTED_NOT_FOUND: {
+    severity: 'note',
+    audience: 'office',
+    means: 'The order accepts a finding of safety that is found no more',
+    remedy: 'Take it out of accepted:',
+  },
 } as const satisfies Readonly<Record<string, CodeFacts>>;

@@ -103,4 +103,26 @@ export const WORKSHOP_CODES = {
     means: 'The batteries do not last the days that the shop asks of them without charging',
     remedy: 'Add a battery, or agree with the customer how the boat is charged',
   },
+  MASS_NOT_KNOWN: {
+    severity: 'note',
+    audience: 'workshop',
+    means: 'Something that is listed has no mass, so the boat is heavier than it is counted',
+    remedy:
+      'Weigh it: mass: of the item, with mass: 0 kg for what weighs nothing, or of the part in its price list',
+  },
+  FUEL_OVER_TANK: {
+    severity: 'error',
+    audience: 'customer',
+    safety: true,
+    toCustomer: 'More fuel is planned than the tanks aboard hold',
+    figures: WITH_LIMIT,
+    means: 'More fuel is ordered than the tanks hold',
+    remedy: 'Order less fuel, or a larger tank',
+  },
+  ITEM_NOT_PLACED: {
+    severity: 'note',
+    audience: 'workshop',
+    means: 'An item with a mass has no position, so it is counted at the middle of the boat',
+    remedy: 'Say with at: how far forward of the transom and up from the baseline it goes',
+  },
 } as const satisfies Readonly<Record<string, CodeFacts>>;

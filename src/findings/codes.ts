@@ -286,12 +286,6 @@ export const FINDING_CODES = {
     means: "The order's margin is under the least that the shop set for itself",
     remedy: 'Lower the discount, or have the owner agree to it',
   },
-  ITEM_NOT_PLACED: {
-    severity: 'note',
-    audience: 'workshop',
-    means: 'An item with a mass has no position, so it is counted at the middle of the boat',
-    remedy: 'Say with at: how far forward of the transom and up from the baseline it goes',
-  },
 } as const satisfies Readonly<Record<string, CodeFacts>>;
 
 export type FindingCode = keyof typeof FINDING_CODES;

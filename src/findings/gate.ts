@@ -18,6 +18,8 @@ const NEVER = [
   'POWER_OVER_RATING',
   'POWER_OVER_METHOD',
   'ENGINE_TOO_HEAVY',
+  'FUEL_OVER_TANK',
+  'BOX_OUTSIDE_HULL',
   'WIRE_REFUSED',
   'FUSE_ABOVE_DEVICE',
   'TRAILER_OVERLOADED',
@@ -28,6 +30,8 @@ const NEVER = [
 /** Somebody with a name may take these upon themselves. */
 const BY_NAME = [
   'FEW_TO_ONE_SIDE',
+  'RESTS_ON_DEFAULTS',
+  'HULL_WITHOUT_LINES',
   'CROWD_AT_END',
   'FLOAT_LOLLS',
   'LIST_AT_REST',

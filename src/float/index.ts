@@ -1,5 +1,6 @@
 export { type BallastEffect, ballastEffect, type BallastState } from './ballast.ts';
 export { buildHull, type BuiltHull } from './hull/build-hull.ts';
+export { standsOut } from './hull/fits.ts';
 export { compareDeclared } from './hull/check-lines.ts';
 export {
   type Condition,

@@ -8,7 +8,7 @@ export interface PointMass {
 
 export interface MassItem extends PointMass {
   readonly group: string;
-  readonly kind: 'shell' | 'structure' | 'option' | 'extra' | 'outboard' | 'trailer';
+  readonly kind: 'shell' | 'structure' | 'option' | 'extra' | 'outboard' | 'rigging' | 'trailer';
 }
 
 /** The surface of a fluid that fills its tank in part, as a box seen from above. */
@@ -31,6 +31,7 @@ export interface GrowthAllowance {
 export type MassKind =
   | 'boat'
   | 'outboard'
+  | 'rigging'
   | 'fuel'
   | 'live-well'
   | 'person'

@@ -27,12 +27,9 @@ export function weighBoat({ items, contingency, aboard }: MassInput): MassResult
   const allowance = kilograms(fitted.mass * contingency);
   const completed = { mass: kilograms(fitted.mass + allowance), centre: fitted.centre };
   const growth = growthOf(completed, aboard.growth);
-  const outboards = of('outboard').map(({ mass, at }): PlacedMass => ({
-    name: 'Outboard',
-    kind: 'outboard',
-    mass,
-    at,
-  }));
+  const placed = (name: string, kind: 'outboard' | 'rigging'): readonly PlacedMass[] =>
+    of(kind).map(({ mass, at }) => ({ name, kind, mass, at }));
+  const outboards = [...placed('Outboard', 'outboard'), ...placed('Rigging', 'rigging')];
   const added = sumMass(of('option', 'extra'));
   const ratedPeople = peopleWithin(aboard, added);
   const loadings = loadingsOf({ completed, growth, ratedPeople }, added, outboards, aboard);
@@ -48,7 +45,7 @@ export function weighBoat({ items, contingency, aboard }: MassInput): MassResult
     growth,
     groups: groupsOf(
       [
-        ...of('shell', 'structure', 'option', 'extra', 'outboard'),
+        ...of('shell', 'structure', 'option', 'extra', 'outboard', 'rigging'),
         ...(allowance > 0 ? [{ group: 'Contingency', mass: allowance, at: fitted.centre }] : []),
         ...aboard.fluids
           .filter(({ kind }) => kind === 'fuel')

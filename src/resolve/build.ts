@@ -14,7 +14,7 @@ import type {
   Yard,
 } from '../schema/index.ts';
 import type { FloatFacts } from './float-facts.ts';
-import type { Amperes, Decimal, IsoDate, Kilograms, Point3 } from '../units/index.ts';
+import type { Amperes, CubicMetres, Decimal, IsoDate, Kilograms, Point3 } from '../units/index.ts';
 
 export interface BuildPart {
   readonly code: string;
@@ -72,7 +72,11 @@ export interface BuildItem {
   readonly otherCost?: Money;
   /** Of all that are ordered. */
   readonly mass: Kilograms;
+  /** False when it is the sum of its parts. */
+  readonly massGiven: boolean;
   readonly at: Point3;
+  /** Of an outboard: what is listed beside it, midway between it and who steers. */
+  readonly rigging?: { readonly mass: Kilograms; readonly at: Point3 };
   /** False when nobody gave a position and the middle of the boat stands in for it. */
   readonly placed: boolean;
   readonly current: Amperes;
@@ -113,6 +117,8 @@ export type BuildPackage = {
   readonly keys: readonly string[];
 } & ({ readonly price: Decimal } | { readonly share: Decimal });
 
+export type BuildTrailer = Trailer & { readonly tare: Kilograms };
+
 /** The resolved order: the one list that everything is computed from. */
 export interface Build {
   /** People and water are filled in, where the order does not say: all that the hull is rated for; as hull or yard says. */
@@ -121,12 +127,18 @@ export interface Build {
   readonly currency: Currency;
   readonly hull: Hull;
   readonly outboard?: { readonly model: Outboard; readonly shaft: Shaft; readonly mass: Kilograms };
-  readonly trailer?: Trailer;
+  /** Its tare is filled in, where the catalogue does not say: that of its parts. */
+  readonly trailer?: BuildTrailer;
   /** Outboards of the catalogue, to hold this one against. */
   readonly outboards: readonly Outboard[];
   readonly items: readonly BuildItem[];
-  /** Where the fuel is, boat axes: in the tanks that are ordered, else where the hull file says. */
-  readonly tank: Point3;
+  /** Where the fuel is, boat axes, in the tanks that are ordered, else where the hull file says; and what they hold. */
+  readonly tank: {
+    readonly at: Point3;
+    readonly builtIn: CubicMetres;
+    /** Comes with the outboard. */
+    readonly portable: CubicMetres;
+  };
   /** Facts of materials by part code. */
   readonly materials: ReadonlyMap<string, Material>;
   /** What the shelf holds, by part code; undefined when nobody counts it. */

@@ -1,4 +1,4 @@
-import type { Driver, Hull, Position, Share } from '../schema/index.ts';
+import type { Driver, Hull, Outboard, Position, Share } from '../schema/index.ts';
 import {
   type Decimal,
   decimalOfMeasure,
@@ -42,6 +42,21 @@ export function placeInHull(position: Position, dimensions: Dimensions): Point3 
 /** The middle of the hull, m: it stands in for a position that nobody gave. */
 export function middleOf({ length, depth }: Dimensions): Point3 {
   return { x: metres(length / 2), y: metres(0), z: metres(depth / 2) };
+}
+
+/** Where the middle of who steers is, m. */
+export function helmOf(
+  { seats: [first], tillerSeat, dimensions }: Hull,
+  { steering }: Outboard,
+): Point3 {
+  const seat = steering === 'tiller' ? tillerSeat : first;
+  return seat ? placeInHull(seat, dimensions) : middleOf(dimensions);
+}
+
+/** The point midway between two, m. */
+export function midway(one: Point3, other: Point3): Point3 {
+  const middle = (axis: keyof Point3) => metres((one[axis] + other[axis]) / 2);
+  return { x: middle('x'), y: middle('y'), z: middle('z') };
 }
 
 /**

@@ -6,6 +6,7 @@ export {
 } from './alternatives.ts';
 export type {
   Build,
+  BuildTrailer,
   BuildCharge,
   BuildHours,
   BuildItem,

@@ -18,12 +18,19 @@ import type {
   Sourced,
   Trailer,
 } from '../schema/index.ts';
-import { amperes, type Decimal, kilograms, type Point3, ZERO } from '../units/index.ts';
-import type { BuildItem, ElectricFacts } from './build.ts';
+import {
+  amperes,
+  type Decimal,
+  type Kilograms,
+  kilograms,
+  type Point3,
+  ZERO,
+} from '../units/index.ts';
+import type { BuildItem, BuildPart, ElectricFacts } from './build.ts';
 import { floatFacts, optionKey } from './float-facts.ts';
 import { layUpOfItem } from './layup-of-item.ts';
 import { massOfParts, resolveHours, resolveParts } from './parts.ts';
-import { middleOf, outboardCentre, placeInHull } from './hull-coordinates.ts';
+import { helmOf, middleOf, midway, outboardCentre, placeInHull } from './hull-coordinates.ts';
 
 /** What every item is resolved against. */
 export interface Workshop {
@@ -52,6 +59,7 @@ export function hullItems({ hull, hullPlace, parts, currency }: Workshop): reado
     notes: [],
     marginClass: hull.class,
     quantity: 1,
+    massGiven: true,
     placed: true,
     current: amperes(0),
     serial: false,
@@ -64,6 +72,7 @@ export function hullItems({ hull, hullPlace, parts, currency }: Workshop): reado
     at: placeInHull(part.at, hull.dimensions),
     place: hullPlace,
   });
+  const structure = made(hull.structure);
   return [
     {
       ...made(hull.shell),
@@ -73,15 +82,10 @@ export function hullItems({ hull, hullPlace, parts, currency }: Workshop): reado
       otherCost: mouldCharge(hull, currency),
     },
     {
-      ...made(hull.structure),
+      ...structure,
       key: 'structure',
       kind: 'structure',
-      ...layUpOfItem(
-        hull.structure.laminate,
-        resolveParts(hull.structure.parts, 1, hull, parts),
-        parts,
-        true,
-      ),
+      ...layUpOfItem(hull.structure.laminate, structure),
       name: `${hull.name} structure and standard fittings`,
     },
   ];
@@ -117,7 +121,7 @@ export function optionItem(
     performance: performanceOf(value),
     electrics: electricFacts(value),
     float: floatFacts(value, shop.hull),
-    ...layUpOfItem(value.laminate, fitted.parts, shop.parts, value.mass !== undefined),
+    ...layUpOfItem(value.laminate, fitted),
     ...priced(value.price, ordered.quantity, shop.currency),
     place,
   };
@@ -164,6 +168,8 @@ export function outboardItem(
 ): BuildItem | undefined {
   const bought = value.shafts[shaft];
   if (!bought) return undefined;
+  const beside = resolveParts(value.parts, 1, hull, parts);
+  const at = outboardCentre(hull.dimensions);
   return {
     key: 'outboard',
     kind: 'outboard',
@@ -172,21 +178,30 @@ export function outboardItem(
     notes: note === undefined ? [] : [note],
     marginClass: value.class,
     quantity: 1,
-    parts: resolveParts(
-      [{ part: bought.part, quantity: { amount: 1n, scale: 0n } }, ...value.parts],
-      1,
-      hull,
-      parts,
-    ),
+    parts: [...resolveParts([oneOf(bought.part)], 1, hull, parts), ...beside],
     hours: resolveHours(value.hours, 1, hull),
     mass: bought.mass,
-    at: outboardCentre(hull.dimensions),
+    massGiven: false,
+    at,
+    rigging: { mass: massOfParts(beside), at: midway(at, helmOf(hull, value)) },
     placed: true,
     current: amperes(0),
     serial: true,
     place,
   };
 }
+
+const oneOf = (part: string) => ({ part, quantity: { amount: 1n, scale: 0n } });
+
+const trailerParts = (
+  { part, parts: beside }: Trailer,
+  hull: Hull,
+  parts: Workshop['parts'],
+): readonly BuildPart[] => resolveParts([oneOf(part), ...beside], 1, hull, parts);
+
+/** Mass of the empty trailer with all that is listed under it. */
+export const tareOf = (trailer: Trailer, hull: Hull, parts: Workshop['parts']): Kilograms =>
+  trailer.tare ?? massOfParts(trailerParts(trailer, hull, parts));
 
 /** The trailer: no part of the boat's centre of mass. */
 export function trailerItem(
@@ -202,14 +217,10 @@ export function trailerItem(
     notes: [],
     marginClass: value.class,
     quantity: 1,
-    parts: resolveParts(
-      [{ part: value.part, quantity: { amount: 1n, scale: 0n } }, ...value.parts],
-      1,
-      hull,
-      parts,
-    ),
+    parts: trailerParts(value, hull, parts),
     hours: resolveHours(value.hours, 1, hull),
-    mass: value.tare,
+    mass: tareOf(value, hull, parts),
+    massGiven: value.tare !== undefined,
     at: middleOf(hull.dimensions),
     placed: true,
     current: amperes(0),
@@ -230,8 +241,7 @@ function fittedItem(
   { hull, parts }: Workshop,
 ) {
   const used = resolveParts(facts.parts, quantity, hull, parts);
-  const mass =
-    facts.mass === undefined ? massOfParts(used, parts) : kilograms(facts.mass * quantity);
+  const mass = facts.mass === undefined ? massOfParts(used) : kilograms(facts.mass * quantity);
   const at: Point3 = position ? placeInHull(position, hull.dimensions) : middleOf(hull.dimensions);
   return {
     name: facts.name,
@@ -242,6 +252,7 @@ function fittedItem(
     parts: used,
     hours: resolveHours(facts.hours, quantity, hull),
     mass,
+    massGiven: facts.mass !== undefined,
     at,
     placed: position !== undefined || mass === 0,
     current: amperes((facts.current ?? 0) * quantity),

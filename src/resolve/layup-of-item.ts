@@ -1,6 +1,6 @@
-import type { ListedPart, PartLaminate } from '../schema/index.ts';
+import type { PartLaminate } from '../schema/index.ts';
 import { kilograms } from '../units/index.ts';
-import type { BuildPart, ItemLayUp } from './build.ts';
+import type { BuildItem, ItemLayUp } from './build.ts';
 import { massOfParts } from './parts.ts';
 
 /**
@@ -8,19 +8,15 @@ import { massOfParts } from './parts.ts';
  *
  * Consumables count when the item's mass is the sum of its parts, and not in a mass that somebody weighed: gloves and
  * discs do not stay in the boat.
- *
- * @param weighed - true when the catalogue gives the item's mass
  */
 export function layUpOfItem(
   laminate: PartLaminate | undefined,
-  used: readonly BuildPart[],
-  parts: ReadonlyMap<string, ListedPart>,
-  weighed: boolean,
+  { parts, massGiven }: Pick<BuildItem, 'parts' | 'massGiven'>,
 ): { readonly layUp?: ItemLayUp } {
   if (!laminate) return {};
   const laid = new Set([laminate.resin, ...laminate.panels.flatMap(({ layers }) => layers)]);
-  const others = used.filter(
-    ({ code, materialClass }) => !laid.has(code) && !(weighed && materialClass === 'consumable'),
+  const others = parts.filter(
+    ({ code, materialClass }) => !laid.has(code) && !(massGiven && materialClass === 'consumable'),
   );
-  return { layUp: { laminate, rest: kilograms(massOfParts(others, parts)) } };
+  return { layUp: { laminate, rest: kilograms(massOfParts(others)) } };
 }

@@ -69,18 +69,16 @@ export function resolveHours(
   }));
 }
 
-/** Mass of the parts that are used, kg: it stands in for an item's own mass when none is given. */
-export function massOfParts(
-  used: readonly BuildPart[],
-  parts: ReadonlyMap<string, ListedPart>,
-): Kilograms {
-  return kilograms(
-    used.reduce((total, { code, quantity }) => {
-      const each = parts.get(code)?.value.mass ?? 0;
-      return total + decimalToNumber(quantity) * each;
-    }, 0),
+/**
+ * Mass of the parts that are used, kg: it stands in for an item's own mass when none is given. What is fetched for the
+ * water trial is used up there.
+ */
+export const massOfParts = (used: readonly BuildPart[]): Kilograms =>
+  kilograms(
+    used
+      .filter(({ stage }) => stage !== 'water-trial')
+      .reduce((sum, { unitMass = 0, quantity }) => sum + decimalToNumber(quantity) * unitMass, 0),
   );
-}
 
 function costOf(part: ListedPart): Money | undefined {
   const currency = currencyOf(part.value.currency);

@@ -1,7 +1,7 @@
 import { type Finding, finding, stopsFigures } from '../findings/index.ts';
 import { currencyOf, moneyOf } from '../money/index.ts';
 import type { Catalogue, SourcedOrder, StockFile, Hull } from '../schema/index.ts';
-import { formatterOf, type IsoDate, metres, type Point3 } from '../units/index.ts';
+import { cubicMetres, formatterOf, type IsoDate, metres, type Point3 } from '../units/index.ts';
 import type { Build, BuildItem } from './build.ts';
 import { checkCompatibility, unknownId } from './check-compatibility.ts';
 import { checkExtras, checkLeftOut, checkOutboard } from './check-entries.ts';
@@ -16,6 +16,7 @@ import {
   checkPriceJumps,
 } from './check-prices.ts';
 import { checkRatings, peopleOf } from './check-ratings.ts';
+import { checkFuel, checkWeighed } from './check-weights.ts';
 import { type DatedParts, exchangeOn, partsOn, pricedOn } from './dated.ts';
 import {
   extraItem,
@@ -24,6 +25,7 @@ import {
   outboardItem,
   trailerItem,
   type Workshop,
+  tareOf,
 } from './items.ts';
 import { type Entries, lookUpEntries } from './look-up.ts';
 import { buildPackages } from './packages.ts';
@@ -112,6 +114,8 @@ function checkTogether(
     ...checkCompatibility(chosen, hull, catalogue),
     ...(outboard ? checkOutboard(order, outboard, chosen, catalogue) : []),
     ...checkRatings(order, rated, format),
+    ...checkFuel(order, fuelTank(items, hull, outboard), format),
+    ...checkWeighed(items),
     ...checkPriceAges(items, day, dated, yard),
     ...checkPriceJumps(items, dated, catalogue),
     ...checkLaterPrices(items, day, dated, order),
@@ -153,10 +157,15 @@ function assemble(
     currency,
     hull,
     ...fittedOutboard(order, entries.outboard),
-    ...(entries.trailer && { trailer: entries.trailer.value }),
+    ...(entries.trailer && {
+      trailer: {
+        ...entries.trailer.value,
+        tare: tareOf(entries.trailer.value, hull, shop.parts),
+      },
+    }),
     outboards: [...catalogue.outboards.values()].map((one) => one.value),
     items,
-    tank: fuelPlace(items, hull),
+    tank: fuelTank(items, hull, entries.outboard),
     charges: [...catalogue.charges.values()]
       .filter(({ value: charge }) => applies[charge.when] && !left.has(charge.id))
       .map(({ value: { id, name, amount, taxed } }) => ({
@@ -210,16 +219,26 @@ function fittedOutboard(
     : {};
 }
 
-/** Where the fuel is, boat axes: in the tanks that are ordered, several filled alike, else where the hull file says. */
-function fuelPlace(items: readonly BuildItem[], hull: Hull): Point3 {
-  const tanks = items.flatMap(({ float, at, quantity }) =>
-    float?.fuelTank === undefined ? [] : [{ at, holds: float.fuelTank * quantity }],
-  );
+/** In the tanks of the hull and those that are ordered, filled alike; without any where the hull file says. */
+function fuelTank(
+  items: readonly BuildItem[],
+  hull: Hull,
+  outboard: Entries['outboard'],
+): Build['tank'] {
+  const own = placeInHull(hull.tank, hull.dimensions);
+  const tanks = [
+    { at: own, holds: hull.tankVolume ?? 0 },
+    ...items.flatMap(({ float, at, quantity }) =>
+      float?.fuelTank === undefined ? [] : [{ at, holds: float.fuelTank * quantity }],
+    ),
+  ];
   const whole = tanks.reduce((sum, { holds }) => sum + holds, 0);
-  if (whole === 0) return placeInHull(hull.tank, hull.dimensions);
+  const portable = cubicMetres(outboard?.value.fuel ?? 0);
+  const builtIn = cubicMetres(whole);
+  if (whole === 0) return { at: own, builtIn, portable };
   const along = (axis: keyof Point3) =>
     metres(tanks.reduce((sum, { at, holds }) => sum + at[axis] * holds, 0) / whole);
-  return { x: along('x'), y: along('y'), z: along('z') };
+  return { at: { x: along('x'), y: along('y'), z: along('z') }, builtIn, portable };
 }
 
 /** Findings of what an order says of money against the yard: the class of its discount, an export without a law. */

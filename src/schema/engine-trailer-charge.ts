@@ -57,7 +57,12 @@ const trailer = z.strictObject({
   id: id('Name that orders point at.'),
   name: text('As printed.'),
   part: partCode('Supplier’s code.'),
-  tare: quantity('mass', 'kg', 'Mass of the empty trailer.', { min: 20, max: 2000 }),
+  tare: quantity(
+    'mass',
+    'kg',
+    'Mass of the empty trailer with the parts beside it. Left out: the sum of them.',
+    { min: 20, max: 2000 },
+  ).optional(),
   rating: quantity(
     'mass',
     'kg',

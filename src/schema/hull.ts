@@ -54,10 +54,10 @@ export const hullSchema = z
         }),
       })
       .meta({ description: 'Principal dimensions.' }),
-    lines: z
-      .array(station)
-      .min(3)
-      .meta({ description: 'Cross-sections, from the transom forward.' }),
+    lines: z.array(station).min(3).default([]).meta({
+      description:
+        'Cross-sections, from the transom forward: at least three. Left out: nothing is computed of how it floats, and somebody has to accept that.',
+    }),
     ratings: z
       .strictObject({
         power: quantity('power', 'kW', 'Greatest power that the shop rates the hull for.', {
@@ -84,6 +84,10 @@ export const hullSchema = z
     tank: position.prefault({ x: '20 % length', y: '0 % beam', z: '35 % depth' }).meta({
       description: 'Where the fuel is. Left out: a fifth of the length forward of the transom.',
     }),
+    tankVolume: quantity('volume', 'L', 'What a tank that every boat of this hull has holds.', {
+      min: 0.001,
+      max: 2,
+    }).optional(),
     ...hullPerformance,
     shaft: z
       .enum(['short', 'long', 'extra-long'])

@@ -30,6 +30,8 @@ export const SPOTS: Readonly<Record<string, readonly string[]>> = {
     '6:7 PEOPLE_NOT_SAID',
     '6:14 PLACEHOLDER_LEFT',
     '9:5 LINE_BELOW_COST',
+    '9:5 MASS_NOT_KNOWN',
+    '10:5 MASS_NOT_KNOWN',
     '10:5 FREE_WITHOUT_REASON',
     '11:5 ITEM_NOT_PLACED',
   ],
@@ -71,6 +73,7 @@ export const SPOTS: Readonly<Record<string, readonly string[]>> = {
     '11:10 TRAILER_OVERLOADED',
     '12:11 MARGIN_BELOW_FLOOR',
     '14:36 MASS_OUT_OF_GATE',
+    '15:7 FUEL_OVER_TANK',
   ],
   'orders/wrong-names.yaml': [
     '3:9 STATUS_NEEDS',

@@ -3,6 +3,7 @@ import { computeFigures, type Figures } from '../../src/figures/index.ts';
 import type { Finding } from '../../src/findings/index.ts';
 import type { Build, BuildItem } from '../../src/resolve/index.ts';
 import { outboardFileSchema, trailerFileSchema } from '../../src/schema/index.ts';
+import { kilograms } from '../../src/units/index.ts';
 import { inventedFigures } from './invented-build.ts';
 
 interface Fitted {
@@ -87,5 +88,5 @@ function fittedTrailer(): Pick<Build, 'trailer'> {
       },
     ],
   }).trailers;
-  return trailer ? { trailer } : {};
+  return trailer ? { trailer: { ...trailer, tare: trailer.tare ?? kilograms(0) } } : {};
 }

@@ -3,7 +3,7 @@ import { computeFigures, type Figures } from '../../src/figures/index.ts';
 import { currencyOf, moneyOf } from '../../src/money/index.ts';
 import type { Build, BuildItem } from '../../src/resolve/index.ts';
 import { hullSchema, orderSchema, type Yard, yardSchema, STAGES } from '../../src/schema/index.ts';
-import { amperes, kilograms, metres, parseDecimal, ZERO } from '../../src/units/index.ts';
+import { amperes, cubicMetres, kilograms, metres, parseDecimal, ZERO } from '../../src/units/index.ts';
 
 /** What a customer must never read; each is planted once in the Build. */
 export const SECRETS = [
@@ -67,7 +67,7 @@ function inventedBuild(wanted: Invented): Build {
     hull: inventedHull(),
     outboards: [],
     items: (wanted.items ?? ITEMS).map(buildItem),
-    tank: point(0.8),
+    tank: { at: point(0.8), builtIn: cubicMetres(0), portable: cubicMetres(0) },
     materials: new Map(),
     charges: (wanted.charges ?? ['168.00', '95.50']).map((amount, index) => ({
       id: `charge-${index}`,
@@ -93,6 +93,7 @@ function buildItem(item: InventedItem, index: number): BuildItem {
     notes: ['secret-workshop-note'],
     marginClass: 'secret-margin-class',
     quantity,
+    massGiven: true,
     parts: [
       {
         code: 'SECRET-PART-1',
@@ -185,7 +186,7 @@ function inventedHull(): Build['hull'] {
       deadrise: '12',
       deckArea: '3.4',
     },
-    performance: { chine: 'round' },
+    performance: { chine: 'round', leastFreeboard: '0.25 m' },
     lines: [0, 2, 4].map((x) => ({
       x: String(x),
       points: [
@@ -201,6 +202,8 @@ function inventedHull(): Build['hull'] {
       load: '600',
       basis: 'Load trial of the first boat',
     },
+    openings: [{ name: 'transom cut-out', at: { x: '0 m', z: '0.51 m' } }],
+    seats: Array.from({ length: 4 }, () => ({ x: '1.8 m', z: '0.6 m' })),
     cockpit: { from: '0.4 m', to: '2.4 m', halfBreadth: '0.4 m', seatHeight: '0.5 m' },
     shaft: 'long',
     class: 'secret-margin-class',

@@ -93,7 +93,7 @@ describe('speed, limits and towing of every order', () => {
 
   it('tell the post that was set from the one that is usual', () => {
     expect(saidBy(towingSection(figuresOf('DC-2604'), ''))).toMatch(
-      /Winch post: 1\.45.m aft of the ball; 10.%, the usual share/,
+      /Winch post: 1\.20.m aft of the ball; 10.%, the usual share/,
     );
   });
 

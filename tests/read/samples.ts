@@ -98,6 +98,13 @@ ratings:
   people: 4
   load: 450 kg
   basis: Trial.
+tankVolume: 20 L
+openings: [{ name: transom cut-out, at: { x: 0 m, z: 510 mm } }]
+seats:
+  - { x: 1.8 m, z: 650 mm }
+  - { x: 1.8 m, z: 650 mm }
+  - { x: 1.8 m, z: 650 mm }
+  - { x: 1.8 m, z: 650 mm }
 tillerSeat: { x: 20 % length, z: 40 % depth }
 cockpit: { from: 10 % length, to: 50 % length, halfBreadth: 0.12 m, seatHeight: 40 % depth }
 trimBand: { least: -8 deg, most: 8 deg }

@@ -25,7 +25,7 @@ export function drawBoat({ build }: Pick<CustomerFigures, 'build'>, fontCss: str
   const drawing = drawArrangement({ ...shape, items: drawnItems(build) });
   const numbers = drawnNumbers(build);
   const keys = numbers.size > 0 ? ' The numbers are those of the items below.' : '';
-  const caption = `The ${hull.name} from the side and from above, to scale.${keys}`;
+  const caption = `The ${hull.name} from the side and from above, ${hull.lines.length > 0 ? 'to scale' : 'a sketch of its length, beam and depth'}.${keys}`;
   return {
     pictures: [{ ...pictureOf(drawing), caption }],
     profile: { ...pictureOf(drawProfile(shape)), caption: '' },

@@ -1,6 +1,7 @@
 import type { DrawnItem, HullShape, OutboardShape } from '../../draw/index.ts';
 import type { CustomerBuild } from '../../figures/index.ts';
 import type { Shaft } from '../../schema/index.ts';
+import { metres } from '../../units/index.ts';
 
 /**
  * Length of each shaft from the clamp to the plate above the propeller, m: 15, 20 and 25 inches.
@@ -35,10 +36,31 @@ export function drawnNumbers(
   return new Map(drawnItems(build).map(({ key, number }) => [key, number]));
 }
 
-/** The hull as it is drawn. */
+/** The hull as it is drawn: without lines a sketch of its dimensions. */
 export function hullShape({ hull, yard }: Pick<CustomerBuild, 'hull' | 'yard'>): HullShape {
   const { name, dimensions, lines } = hull;
-  return { name, length: dimensions.length, lines, units: yard.units };
+  const shape = lines.length > 0 ? lines : sketched(dimensions);
+  return { name, length: dimensions.length, lines: shape, units: yard.units };
+}
+
+function sketched({
+  length,
+  beam,
+  transomBeam,
+  depth,
+}: CustomerBuild['hull']['dimensions']): HullShape['lines'] {
+  const section = (x: number, keel: number, half: number): HullShape['lines'][number] => ({
+    x: metres(x),
+    points: [
+      [metres(0), metres(keel)],
+      [metres(half), metres(depth)],
+    ],
+  });
+  return [
+    section(0, 0, transomBeam / 2),
+    section(length / 2, 0, beam / 2),
+    section(length, depth / 2, beam / 20),
+  ];
 }
 
 /** The outboard as it is sketched; nothing when the boat has none. */

@@ -1,8 +1,8 @@
 import type { Finding } from '../../findings/index.ts';
 import type { Payment, Price, PriceLine } from '../../price/index.ts';
 import type { DerivedItem } from '../../derive/index.ts';
-import type { Build } from '../../resolve/index.ts';
-import type { Order, Outboard, Trailer } from '../../schema/index.ts';
+import type { Build, BuildTrailer } from '../../resolve/index.ts';
+import type { Order, Outboard } from '../../schema/index.ts';
 import type { NotComputed } from '../../units/index.ts';
 import type { BankFigures } from '../electrics/batteries.ts';
 import type { ElectricsFigures } from '../electrics/electrics.ts';
@@ -33,7 +33,7 @@ export interface CustomerBuild {
   readonly outboard?: Pick<Some<Build['outboard']>, 'shaft' | 'mass'> & {
     readonly model: Of<Outboard, typeof fields.OUTBOARD>;
   };
-  readonly trailer?: Of<Trailer, typeof fields.TRAILER>;
+  readonly trailer?: Of<BuildTrailer, typeof fields.TRAILER>;
   readonly items: readonly Of<DerivedItem, typeof fields.ITEM>[];
   readonly packages: readonly Pick<Build['packages'][number], 'name' | 'keys'>[];
 }
@@ -48,7 +48,7 @@ export interface CustomerPrice extends Of<Price, typeof fields.PRICE> {
 }
 
 export interface CustomerTrailer extends Of<TrailerFigures, typeof fields.TOWED> {
-  readonly trailer: Of<Trailer, typeof fields.TRAILER>;
+  readonly trailer: Of<BuildTrailer, typeof fields.TRAILER>;
 }
 
 type CustomerBank = Of<BankFigures, typeof fields.BANK> | NotComputed;

@@ -8,6 +8,7 @@ import {
   kilograms,
   metres,
 } from '../../units/index.ts';
+import { defaultsUsed } from '../hull-defaults.ts';
 import { checkCrew } from './check-crew.ts';
 import { conditionOf } from './conditions.ts';
 import { outcomeText, remedyText } from './outcome.ts';
@@ -35,7 +36,9 @@ const OUTCOME_CODES = {
 /** Findings of how it floats: lines, conditions, trim and list, people to one side, ballast and foam. */
 export function checkFloat(figures: Computed): readonly Finding[] {
   const { build, float } = figures;
-  if (!float) return [];
+  const { hull } = build;
+  if (hull.lines.length === 0)
+    return [finding('HULL_WITHOUT_LINES', build.place(['hull']), { received: hull.name })];
   const lines = float.problems.map((problem) => linesFinding(figures, problem));
   const { afloat } = float;
   if (!afloat) return lines;
@@ -46,6 +49,7 @@ export function checkFloat(figures: Computed): readonly Finding[] {
     ...checkSeated(figures, afloat, format),
     ...checkAtRest(figures, afloat, format),
     ...checkCrew(figures, afloat),
+    ...checkDefaults(figures),
     ...(afloat.ballast ? checkBallast(figures, afloat.ballast, format) : []),
     ...checkFoam(figures, afloat, format),
     ...checkGrowth(figures, afloat),
@@ -68,6 +72,12 @@ function linesFinding({ build }: Computed, problem: LinesProblem): Finding {
   return finding(fatal ? 'LINES_UNSOUND' : 'LINES_ODD', place, {
     received: `${build.hull.name}${where}: ${kind}`,
   });
+}
+
+function checkDefaults({ build }: Computed): readonly Finding[] {
+  const used = defaultsUsed(build);
+  if (used.length === 0) return [];
+  return [finding('RESTS_ON_DEFAULTS', build.place(['hull']), { received: used.join('; ') })];
 }
 
 function checkSpread(

@@ -58,10 +58,17 @@ export function overlaps({ items, hull }: DerivedBuild): readonly Overlap[] {
 const mayHold = (one: DerivedItem, other: DerivedItem): boolean =>
   [one.float?.within.includes(other.key), other.float?.within.includes(one.key)].includes(true);
 
-/** The room that all of an item take up; undefined when nobody said. */
-function spaceOf({ float, instances }: DerivedItem, beam: number): Space | undefined {
+/** The box of all of an item; undefined when nobody said how large one is. */
+export function roomOf({ instances }: DerivedItem): Space | undefined {
   const [{ at, size }] = instances;
-  if (size) return sideBySide({ at, size }, instances.length);
+  return size && sideBySide({ at, size }, instances.length);
+}
+
+/** The room that all of an item take up, a tank in the hull too; undefined when nobody said. */
+function spaceOf(item: DerivedItem, beam: number): Space | undefined {
+  const box = roomOf(item);
+  const { float } = item;
+  if (box) return box;
   if (!float?.tank) return undefined;
   const { from, to, top, halfBreadth = beam / 2 } = float.tank;
   return {

@@ -112,6 +112,7 @@ function partOf({ name, mass, kind, float }: BuildItem, core: Kilograms): BoatPa
 /** Fuel, which lifts, and the loose gear. */
 function contentsOf({ yard }: Build, loading: Loading): readonly SwampedPart[] {
   const parts = [
+    { name: 'rigging of the outboard', mass: massOf(loading, 'rigging'), density: LAMINATE },
     { name: 'fuel, in its closed tank', mass: massOf(loading, 'fuel'), density: yard.fuelDensity },
     { name: 'loose gear', mass: massOf(loading, 'gear'), density: yard.gearDensity },
   ];

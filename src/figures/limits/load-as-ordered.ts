@@ -24,10 +24,9 @@ export function loadAsOrdered(
 }
 
 /** Fuel in a tank that is built in: all of it where one is ordered, or where it is more than the outboard's own holds. */
-export function fixedVolume({ order, outboard, items }: Build): CubicMetres {
+export function fixedVolume({ order, tank }: Build): CubicMetres {
   const { fuel = cubicMetres(0) } = order;
-  const isBuiltIn = items.some(({ float }) => float?.fuelTank !== undefined);
-  return isBuiltIn || fuel > (outboard?.model.fuel ?? 0) ? fuel : cubicMetres(0);
+  return tank.builtIn > 0 || fuel > tank.portable ? fuel : cubicMetres(0);
 }
 
 function loadOf(build: Build, loading: Loading): Parameters<typeof isoLoad>[0] {

@@ -32,8 +32,8 @@ function stageMasses(
   };
   return WEIGHED.flatMap((stage) => {
     const fitted = sumMass(items.filter((item) => weighedAfter(item) === stage));
-    const fuel = stage === 'engine' ? massOf(loadings.ready, 'fuel') : 0;
-    const mass = fitted + allowance(stage, fitted) + fuel;
+    const withIt = stage === 'engine' ? massOf(loadings.ready, 'fuel', 'rigging') : 0;
+    const mass = fitted + allowance(stage, fitted) + withIt;
     const spread = decimalToNumber(yard.workshop.weighSpread[stage]);
     return mass > 0 ? [{ stage, mass: kilograms(mass), spread }] : [];
   });

@@ -1,4 +1,4 @@
-import type { Aboard, Fluid, MassInput, PlacedMass } from '../../mass/index.ts';
+import type { Aboard, Fluid, MassInput, MassItem, PlacedMass } from '../../mass/index.ts';
 import { type Build, placeInHull } from '../../resolve/index.ts';
 import type { Position } from '../../schema/index.ts';
 import {
@@ -17,7 +17,14 @@ const WIDE_TANK = 0.35;
 /** What the mass room needs of a Build. */
 export function massInput(build: Build): MassInput {
   const { items, yard } = build;
-  return { items, contingency: decimalToNumber(yard.massContingency), aboard: aboard(build) };
+  const rigging = items.flatMap(({ group, rigging: one }): readonly MassItem[] =>
+    one ? [{ group, kind: 'rigging', ...one }] : [],
+  );
+  return {
+    items: [...items, ...rigging],
+    contingency: decimalToNumber(yard.massContingency),
+    aboard: aboard(build),
+  };
 }
 
 /** The same with the water that the ballast tank holds, once it was floated. */
@@ -73,10 +80,7 @@ function fluidsOf({ order, yard, tank, hull, items }: Build): readonly Fluid[] {
   const water = kilogramsPerCubicMetre(
     Math.max(...watersOf({ order }).map(({ density }) => density)),
   );
-  const holds = items.reduce(
-    (sum, { float, quantity }) => sum + (float?.fuelTank ?? 0) * quantity,
-    0,
-  );
+  const holds = tank.builtIn || tank.portable;
   const surface = hull.tankSurface && { ...hull.tankSurface, density: yard.fuelDensity };
   const isWide = (breadth: number): boolean => breadth > WIDE_TANK * hull.dimensions.beam;
   const inTank = {
@@ -84,7 +88,7 @@ function fluidsOf({ order, yard, tank, hull, items }: Build): readonly Fluid[] {
     kind: 'fuel',
     mass: kilograms(fuel * yard.fuelDensity),
     capacity: kilograms(Math.max(fuel, holds) * yard.fuelDensity),
-    at: tank,
+    at: tank.at,
     ...(surface && { surface, isWide: isWide(surface.breadth) }),
   } as const;
   const wells = items.flatMap(({ name, float, at }): readonly Fluid[] => {

@@ -1,6 +1,5 @@
 import type { MassResult } from '../../mass/index.ts';
-import type { Build } from '../../resolve/index.ts';
-import type { Trailer } from '../../schema/index.ts';
+import type { Build, BuildTrailer } from '../../resolve/index.ts';
 import {
   type BallLoad,
   ballLoad,
@@ -30,7 +29,7 @@ const OUTBOARD_BEHIND = 0.7;
 
 /** The boat on its trailer. */
 export interface TrailerFigures {
-  readonly trailer: Trailer;
+  readonly trailer: BuildTrailer;
   readonly place: Computed<{ readonly place: Jurisdiction }>;
   readonly winchPost: Computed<WinchPost>;
   readonly ball: Computed<BallLoad>;
@@ -71,7 +70,7 @@ export function towFigures(build: Build, mass: MassResult): TowFigures {
   };
 }
 
-function trailerFigures(build: Build, trailer: Trailer, mass: MassResult): TrailerFigures {
+function trailerFigures(build: Build, trailer: BuildTrailer, mass: MassResult): TrailerFigures {
   const { order, hull } = build;
   const place = placeOf(build);
   const vehicle = order.tow?.vehicle;
@@ -128,7 +127,7 @@ function lengthsOf(
 
 function lengthOf(
   { hull, outboard }: Build,
-  trailer: Trailer,
+  trailer: BuildTrailer,
   post: TrailerFigures['winchPost'],
 ): TrailerFigures['length'] {
   if ('notComputed' in post) return post;
@@ -137,7 +136,7 @@ function lengthOf(
 }
 
 function brakesOf(
-  trailer: Trailer,
+  trailer: BuildTrailer,
   place: KnownPlace,
   ball: Computed<BallLoad>,
   total: Kilograms,
@@ -158,7 +157,7 @@ function brakesOf(
   return { ...need, faults: brakeFaults(need, { kind: brakes, braked, breakaway }) };
 }
 
-function gearOf(trailer: Trailer, ball: Computed<BallLoad>): TrailerFigures['gear'] {
+function gearOf(trailer: BuildTrailer, ball: Computed<BallLoad>): TrailerFigures['gear'] {
   const { axles, axleRating, tyreRating } = trailer;
   if ('notComputed' in ball) return ball;
   if (axleRating === undefined || tyreRating === undefined) {
@@ -172,7 +171,7 @@ function gearOf(trailer: Trailer, ball: Computed<BallLoad>): TrailerFigures['gea
 
 type Vehicle = NonNullable<NonNullable<Build['order']['tow']>['vehicle']>;
 
-function vehicleOf(trailer: Trailer, ball: BallLoad, vehicle: Vehicle): readonly Margin[] {
+function vehicleOf(trailer: BuildTrailer, ball: BallLoad, vehicle: Vehicle): readonly Margin[] {
   const { braked, unbraked, onBall, together, laden } = vehicle;
   return vehicleMargins(ball, trailer.brakes !== 'none', {
     braked,

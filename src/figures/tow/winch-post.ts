@@ -1,6 +1,5 @@
 import { clamp } from '../../maths/index.ts';
-import type { Build } from '../../resolve/index.ts';
-import type { Trailer } from '../../schema/index.ts';
+import type { Build, BuildTrailer } from '../../resolve/index.ts';
 import {
   BALL_SHARES,
   type Computed,
@@ -27,7 +26,7 @@ export interface WinchPost {
 }
 
 /** What moments are taken with; not every trailer of a catalogue has it. */
-export function shapeOf({ tare, axle, centre }: Trailer): Computed<TrailerShape> {
+export function shapeOf({ tare, axle, centre }: BuildTrailer): Computed<TrailerShape> {
   return axle === undefined || centre === undefined
     ? dataMissing(
         'the catalogue does not say where the trailer’s axle and mass are',
@@ -43,7 +42,7 @@ export const usualShareIn = (place: ReturnType<typeof placeOf>): number =>
 /** Where the order says; else where the usual share is on the ball, as near as the trailer lets it stand. */
 export function winchPostOf(
   build: Build,
-  { winchPost }: Trailer,
+  { winchPost }: BuildTrailer,
   shape: TrailerShape,
   boat: TowedBoat,
 ): Computed<WinchPost> {
