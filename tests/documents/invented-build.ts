@@ -3,7 +3,14 @@ import { computeFigures, type Figures } from '../../src/figures/index.ts';
 import { currencyOf, moneyOf } from '../../src/money/index.ts';
 import type { Build, BuildItem } from '../../src/resolve/index.ts';
 import { hullSchema, orderSchema, type Yard, yardSchema, STAGES } from '../../src/schema/index.ts';
-import { amperes, cubicMetres, kilograms, metres, parseDecimal, ZERO } from '../../src/units/index.ts';
+import {
+  amperes,
+  cubicMetres,
+  kilograms,
+  metres,
+  parseDecimal,
+  ZERO,
+} from '../../src/units/index.ts';
 
 /** What a customer must never read; each is planted once in the Build. */
 export const SECRETS = [

@@ -4,6 +4,7 @@ import { CHINED, ORDER, YARD } from '../read/samples.ts';
 import { readYaml, validate } from '../../src/read/index.ts';
 import { yardSchema } from '../../src/schema/index.ts';
 import { resolveSample } from '../resolve/invented.ts';
+import { figuresOf as boxOf } from './box-boat.ts';
 
 const BOW_MOTOR = `group: Gear
 order: 1
@@ -82,7 +83,10 @@ describe('the water that a boat is used in', () => {
 
   it('is one water for all that floats, and one for all that is driven, each by its name', () => {
     expect(figures.both.float.afloat?.water).toBe('fresh');
-    expect(figures.both.float.afloat).toEqual(figures.fresh.float.afloat);
+    expect(figures.both.float.afloat).toEqual({
+      ...figures.fresh.float.afloat,
+      other: expect.objectContaining({ water: 'sea', crew: figures.sea.float.afloat?.crew }),
+    });
     const slower = speedOf(figures.fresh) < speedOf(figures.sea) ? 'fresh' : 'sea';
     expect(figures.both.drive.water).toBe(slower);
     expect(figures.both.drive.loadings).toEqual(figures[slower].drive.loadings);
@@ -101,4 +105,33 @@ describe('the water that a boat is used in', () => {
       'UNKNOWN_KEY "water:": Write it once, beside "drive:" and not in it: "water: fresh", "sea" or "both"',
     ]);
   });
+});
+
+it('is screened in the other water too: a deep narrow box has less stability in sea water, where it floats higher', () => {
+  const narrow = (height: number): Figures =>
+    boxOf({
+      order: `${ORDER.replace('people: 3', 'people: 1\n  water: both')}extras: [{ name: Weight, class: fit-out, free: For a test., mass: 1100 kg, at: { x: 2 m, z: ${height} m } }]\n`,
+      hull: [
+        [/\[0\.8,/g, '[0.4,'],
+        [/0\.6\]/g, '0.9]'],
+      ],
+    });
+  const least = ({ float: { afloat } }: Figures): number => {
+    if (!afloat) return Number.NaN;
+    const names = ['with engine', 'performance test', 'fully loaded'] as const;
+    return Math.min(
+      ...names.map(
+        (name) => conditionOf(afloat, name)?.state?.metacentricHeight?.byForm ?? Number.NaN,
+      ),
+    );
+  };
+  // GM falls evenly with the height of the weight: at this one it is just above nothing in fresh water.
+  const [low, high] = [least(narrow(0.2)), least(narrow(0.21))];
+  const height = 0.2 + (0.01 * (low - 0.0005)) / (low - high);
+  const found = narrow(height);
+  expect(found.float.afloat).toMatchObject({ water: 'fresh', other: { water: 'sea' } });
+  expect(least(found)).toBeCloseTo(0.0005, 5);
+  const lolls = found.findings.filter(({ code }) => code === 'FLOAT_LOLLS');
+  expect(lolls.length).toBeGreaterThan(0);
+  expect(lolls.every(({ received }) => received.endsWith(', in sea water'))).toBe(true);
 });

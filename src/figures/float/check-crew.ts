@@ -6,7 +6,7 @@ import { crewDefaults } from '../hull-defaults.ts';
 import type { Figures } from '../types.ts';
 import { conditionOf } from './conditions.ts';
 import { outcomeText, remedyText } from './outcome.ts';
-import type { Afloat } from './types.ts';
+import type { Screened } from './types.ts';
 
 type Checked = Pick<Figures, 'build'>;
 
@@ -16,7 +16,7 @@ const RATED = ['rated', 'rated half tanks'] as const;
 const ENDS = ['people aft', 'people forward', 'rated aft', 'rated forward'] as const;
 
 /** Findings of people aboard: at the shop's rating, at the edge of the cockpit, to one side, and at either end. */
-export function checkCrew({ build }: Checked, afloat: Afloat): readonly Finding[] {
+export function checkCrew({ build }: Checked, afloat: Screened): readonly Finding[] {
   const format = formatterOf(build.yard);
   const told = (code: FindingCode, received: string, more: object = {}): Finding =>
     finding(code, build.place(['boat', 'people']), {
@@ -44,7 +44,7 @@ export function checkCrew({ build }: Checked, afloat: Afloat): readonly Finding[
   ];
 }
 
-function failing(afloat: Afloat, names: readonly Condition['name'][]): readonly Condition[] {
+function failing(afloat: Screened, names: readonly Condition['name'][]): readonly Condition[] {
   return names
     .flatMap((name) => conditionOf(afloat, name) ?? [])
     .filter(({ equilibrium: { outcome }, people }) => people > 0 && isLost(outcome));
@@ -54,14 +54,14 @@ const isLost = (outcome: Equilibrium['outcome']): boolean =>
   outcome !== 'floats' && outcome !== 'not computed';
 
 /** Fewer than half, at the rating and as ordered: "1 of 3 people"; once where they come to the same. */
-function few({ rated, ordered }: Afloat['crew']): readonly string[] {
+function few({ rated, ordered }: Screened['crew']): readonly string[] {
   const told = [rated, ordered].flatMap(({ most, people }) =>
     typeof most === 'number' && 2 * most < people ? [`${most} of ${people} people`] : [],
   );
   return [...new Set(told)];
 }
 
-function unknown(afloat: Afloat): readonly string[] {
+function unknown(afloat: Screened): readonly string[] {
   const { crew } = afloat;
   const conditions = [...RATED, ...ENDS, 'people to one side' as const].flatMap((name) => {
     const equilibrium = conditionOf(afloat, name)?.equilibrium;
@@ -74,7 +74,7 @@ function unknown(afloat: Afloat): readonly string[] {
 }
 
 function atEdge(
-  { crew: { one, edge } }: Afloat,
+  { crew: { one, edge } }: Screened,
   format: Formatter,
   told: (code: FindingCode, received: string, more?: object) => Finding,
 ): readonly Finding[] {

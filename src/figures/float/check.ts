@@ -12,7 +12,7 @@ import { defaultsUsed } from '../hull-defaults.ts';
 import { checkCrew } from './check-crew.ts';
 import { conditionOf } from './conditions.ts';
 import { outcomeText, remedyText } from './outcome.ts';
-import type { Afloat, Ballast } from './types.ts';
+import type { Afloat, Ballast, Screened } from './types.ts';
 import type { Figures } from '../types.ts';
 
 type Computed = Omit<Figures, 'findings'>;
@@ -46,9 +46,11 @@ export function checkFloat(figures: Computed): readonly Finding[] {
   return [
     ...lines,
     ...checkSpread(figures, afloat, format),
-    ...checkSeated(figures, afloat, format),
+    ...inEitherWater(afloat, (one) => [
+      ...checkSeated(figures, one, format),
+      ...checkCrew(figures, one),
+    ]),
     ...checkAtRest(figures, afloat, format),
-    ...checkCrew(figures, afloat),
     ...checkDefaults(figures),
     ...(afloat.ballast ? checkBallast(figures, afloat.ballast, format) : []),
     ...checkFoam(figures, afloat, format),
@@ -74,6 +76,21 @@ function linesFinding({ build }: Computed, problem: LinesProblem): Finding {
   });
 }
 
+/** What is found in one water, and what in the other alone. */
+function inEitherWater(
+  afloat: Afloat,
+  check: (one: Screened) => readonly Finding[],
+): readonly Finding[] {
+  const first = check(afloat);
+  if (!afloat.other) return first;
+  const { water } = afloat.other;
+  const alone = check(afloat.other).filter(({ code }) => !first.some((one) => one.code === code));
+  return [
+    ...first,
+    ...alone.map((one) => ({ ...one, received: `${one.received}, in ${water} water` })),
+  ];
+}
+
 function checkDefaults({ build }: Computed): readonly Finding[] {
   const used = defaultsUsed(build);
   if (used.length === 0) return [];
@@ -95,7 +112,7 @@ function checkSpread(
   ];
 }
 
-function checkSeated({ build }: Computed, afloat: Afloat, format: Formatter): readonly Finding[] {
+function checkSeated({ build }: Computed, afloat: Screened, format: Formatter): readonly Finding[] {
   return SEATED.flatMap((name) => conditionOf(afloat, name) ?? []).flatMap((condition) => {
     const place = build.place(condition.name === 'custom' ? ['condition'] : ['boat', 'people']);
     const tell = (code: FindingCode, received: string): readonly Finding[] => {

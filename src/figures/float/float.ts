@@ -27,8 +27,8 @@ import { crewFigures } from './crew.ts';
 import { ballastTank, hullLines, openingsOf } from './input.ts';
 import { swampedFigures } from './swamped.ts';
 import { effectsOnTrim, trimAdvice } from './trim.ts';
-import type { Afloat, FloatFigures } from './types.ts';
-import { inWorseWater, type NamedWater } from '../water.ts';
+import type { Afloat, FloatFigures, Screened } from './types.ts';
+import { inWorseWater, type NamedWater, watersOf } from '../water.ts';
 
 /** How the boat of an order floats: its conditions, how far it leans, and what is left of it when swamped. */
 export function floatFigures(build: DerivedBuild, mass: MassResult): FloatFigures {
@@ -47,12 +47,17 @@ interface InWater {
   readonly body: FloatingBody;
 }
 
+const inWater = (hull: FloatingBody['hull'], water: NamedWater): InWater => ({
+  water,
+  body: { hull, flooded: [], water: water.density },
+});
+
 /** Of the waters that it is used in, the one that leaves less freeboard fully loaded. */
 function worseWater(build: Build, { loadings }: MassResult, hull: FloatingBody['hull']): InWater {
   const openings = openingsOf(build);
   return inWorseWater(
     build,
-    (water): InWater => ({ water, body: { hull, flooded: [], water: water.density } }),
+    (water) => inWater(hull, water),
     ({ body }) => {
       const lies = findEquilibrium(body, loadings['fully loaded'], openings);
       if (lies.outcome !== 'floats') return Infinity;
@@ -61,16 +66,26 @@ function worseWater(build: Build, { loadings }: MassResult, hull: FloatingBody['
   );
 }
 
-function afloat(build: DerivedBuild, mass: MassResult, { water, body }: InWater): Afloat {
-  const tank = ballastTank(build, body);
-  const { loadings } = mass;
+/** The conditions of the boat and what people may do aboard, in one water. */
+function screened(build: DerivedBuild, mass: MassResult, { water, body }: InWater): Screened {
   const openings = openingsOf(build);
+  const ballast = ballastTank(build, body)?.space;
   const conditions = floatConditions({
     body,
     openings,
-    loadings,
-    ...(tank?.space && { ballast: tank.space }),
+    loadings: mass.loadings,
+    ...(ballast && { ballast }),
   });
+  return { water: water.name, conditions, crew: crewFigures(build, mass, { body, openings }) };
+}
+
+function afloat(build: DerivedBuild, mass: MassResult, lies: InWater): Afloat {
+  const { water, body } = lies;
+  const tank = ballastTank(build, body);
+  const openings = openingsOf(build);
+  const first = screened(build, mass, lies);
+  const { conditions, crew } = first;
+  const second = watersOf(build).find(({ name }) => name !== water.name);
   const floated = (name: ConditionName): Condition => {
     const condition = conditionOf({ conditions }, name);
     if (!condition) throw new Error(`every order is floated ${name}`);
@@ -83,16 +98,14 @@ function afloat(build: DerivedBuild, mass: MassResult, { water, body }: InWater)
     full.state &&
     linesSpread(hullLines(build), body, { load: full.load, plane: full.state.plane, openings });
   const deepest = full.state && hydrostatics(body, full.state.plane);
-  const crew = crewFigures(build, mass, { body, openings });
   const swamped = swampedFigures(build, mass, water);
   return {
-    water: water.name,
+    ...first,
+    ...(second && { other: screened(build, mass, inWater(body.hull, second)) }),
     body,
-    conditions,
     ...(deepest && full.state && whatMoves(deepest, full.state.plane, full.load)),
     ...(curve && { curve: { ...curve, side } }),
     ...(spread && { spread }),
-    crew,
     growth: growthFigures(build, mass, { body, openings, crew }, conditions),
     ...(tank && {
       ballast: ballastFigures(build, body, tank, floated('performance test').load, openings),

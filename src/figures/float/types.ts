@@ -24,11 +24,18 @@ export interface FloatFigures {
   readonly afloat?: Afloat;
 }
 
-export interface Afloat {
-  /** Of the waters that the boat is used in, the one that leaves less freeboard fully loaded: all here is in it. */
+/** What safety is screened by, in one water. */
+export interface Screened {
   readonly water: NamedWater['name'];
-  readonly body: FloatingBody;
   readonly conditions: readonly Condition[];
+  readonly crew: CrewFigures;
+}
+
+/** In the one of its waters that leaves less freeboard fully loaded. */
+export interface Afloat extends Screened {
+  /** In the other water, where the boat is used in both. */
+  readonly other?: Screened;
+  readonly body: FloatingBody;
   /** Depth of the hull’s deepest point under the water, fully loaded; missing when it does not float so. */
   readonly deepest?: Metres;
   /** Mass that sinks it 1 cm, and moment that trims it 1 cm over its immersed length, kg.m; fully loaded. */
@@ -37,7 +44,6 @@ export interface Afloat {
   readonly curve?: RightingCurve & { readonly side: 'starboard' | 'port' };
   /** The lines between the cross-sections taken the other way, fully loaded; missing when it does not float so. */
   readonly spread?: LinesSpread;
-  readonly crew: CrewFigures;
   readonly growth: GrowthFigures;
   readonly ballast?: Ballast;
   /** Missing when the hull does not say what foam it has. */
