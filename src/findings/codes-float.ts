@@ -181,6 +181,12 @@ export const FLOAT_CODES = {
     means: 'A ballast tank lies outside the hull',
     remedy: 'Correct from:, to: and top: of the tank against the lines of the hull',
   },
+  TANK_OPENING_TOO_LARGE: {
+    severity: 'error',
+    audience: 'workshop',
+    means: 'An opening of a ballast tank is larger than what it is cut in',
+    remedy: 'Correct outlet: or vent: of the tank, or make the tank larger there',
+  },
   TANK_DOES_NOT_DRAIN: {
     severity: 'warning',
     audience: 'customer',

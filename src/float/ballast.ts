@@ -8,18 +8,16 @@ import {
   type Point3,
   type Radians,
   radians,
-  type Seconds,
 } from '../units/index.ts';
 import { type Equilibrium, findEquilibrium } from './equilibrium.ts';
 import { boundsOf } from './hull/form.ts';
 import { lowestOf } from './freeboard.ts';
 import { immerse } from './immerse.ts';
 import { metacentricHeight } from './metacentric-height.ts';
-import { rollPeriod } from './roll-period.ts';
 import type { FloatingBody, FloodedSpace, Load, Opening, WaterPlane } from './types.ts';
 import { inBoatAxes } from './water-plane.ts';
 
-/** How it lies and rolls with the tank dry, or open to the sea. */
+/** How it lies with the tank dry, or open to the sea. */
 export interface BallastState {
   readonly equilibrium: Equilibrium;
   readonly level?: Metres;
@@ -29,7 +27,6 @@ export interface BallastState {
   readonly metacentricHeight?: Metres;
   /** Moment that heels it by one radian at first, over gravity, kg.m. */
   readonly stiffness?: number;
-  readonly rollPeriod?: Seconds;
 }
 
 export interface BallastEffect {
@@ -48,16 +45,13 @@ export interface BallastEffect {
  * surface carries nothing, and where the surface stands in the tank its area is lost to the waterplane, which
  * is the true effect of the free surface at any heel.
  *
- * @param gyration - radius of gyration in roll of the boat without water, m
- * @validity vented, and level with the sea: slow heel and trim. In rolling its water counts as if it were
- * solid. An estimate; verify by draught marks and by timing its roll
+ * @validity vented, and level with the sea: slow heel and trim. An estimate; verify by draught marks
  * @source derived: lost buoyancy method
  */
 export function ballastEffect(
   body: FloatingBody,
   load: Load,
   tank: FloodedSpace,
-  gyration: Metres,
   openings: readonly Opening[] = [],
 ): BallastEffect {
   const open = { ...body, flooded: [...body.flooded, tank] };
@@ -70,12 +64,8 @@ export function ballastEffect(
   const water =
     equilibrium.outcome === 'floats' ? waterIn(body, tank, equilibrium.plane) : undefined;
   return {
-    dry: stateOf(body, load, findEquilibrium(body, load, openings), { gyration, openings }),
-    flooded: stateOf(open, load, equilibrium, {
-      gyration,
-      openings,
-      ...(water && { waterInertia: inertiaOf(water, tank, load) }),
-    }),
+    dry: stateOf(body, load, findEquilibrium(body, load, openings), openings),
+    flooded: stateOf(open, load, equilibrium, openings),
     capacity: cubicMetres(sumsOf(body, tank, full).volume * tank.permeability),
     ...(water && { water }),
   };
@@ -85,27 +75,18 @@ function stateOf(
   body: FloatingBody,
   load: Load,
   equilibrium: Equilibrium,
-  rolling: {
-    readonly gyration: Metres;
-    readonly openings: readonly Opening[];
-    readonly waterInertia?: number;
-  },
+  openings: readonly Opening[],
 ): BallastState {
   if (equilibrium.outcome !== 'floats') return { equilibrium };
   const { plane } = equilibrium;
   const height = metacentricHeight(body, load)?.byForm;
-  const lowest = lowestOf(body.hull, rolling.openings, plane);
-  const period =
-    height === undefined
-      ? undefined
-      : rollPeriod({ mass: load.mass, metacentricHeight: height, ...rolling });
+  const lowest = lowestOf(body.hull, openings, plane);
   return {
     equilibrium,
     level: plane.level,
     trim: plane.trim,
     ...(lowest && { lowestFreeboard: lowest.freeboard }),
     ...(height !== undefined && { metacentricHeight: height, stiffness: load.mass * height }),
-    ...(period !== undefined && { rollPeriod: period }),
   };
 }
 
@@ -128,17 +109,4 @@ function waterIn(
 
 function sumsOf({ water }: FloatingBody, { form }: FloodedSpace, plane: WaterPlane) {
   return immerse({ hull: form, flooded: [], water }, plane);
-}
-
-/** About the centre of mass, as a solid block of the tank's breadth and depth. */
-function inertiaOf(
-  water: NonNullable<BallastEffect['water']>,
-  { form }: FloodedSpace,
-  load: Load,
-): number {
-  const { beam, height } = boundsOf(form);
-  const bottom = form.z.reduce((least, z) => Math.min(least, z), height);
-  const rise = water.centre.z - load.centre.z;
-  const aside = water.centre.y - load.centre.y;
-  return water.mass * ((beam ** 2 + (height - bottom) ** 2) / 12 + rise ** 2 + aside ** 2);
 }

@@ -27,16 +27,14 @@ export interface DrainInput extends FlowPath {
   readonly to: Metres;
   /** Height of the outlet's middle; the water outside is below it. */
   readonly outletHeight: Metres;
-  /** Head added by trim or by gathering speed: length of the tank times acceleration over gravity. */
-  readonly extraHead: Metres;
 }
 
 export interface FillInput extends FlowPath {
   readonly areas: SurfaceAreas;
   readonly from: Metres;
   readonly to: Metres;
-  /** Height of the sea outside. */
-  readonly outside: Metres;
+  /** Height of the sea outside as it begins and as it ends: the boat sinks as it fills. */
+  readonly outside: readonly [begins: Metres, ends: Metres];
 }
 
 export type FlowTime =
@@ -63,7 +61,7 @@ export type FlowTime =
  * area
  */
 export function drainTime(input: DrainInput): FlowTime {
-  const head = (height: number): number => height - input.outletHeight + input.extraHead;
+  const head = (height: number): number => height - input.outletHeight;
   if (!(input.from > input.to && head(input.to) >= 0))
     return { outcome: 'does not flow', why: 'no head' };
   return flow(input, input.areas, head, [input.to, input.from], input.from);
@@ -72,12 +70,14 @@ export function drainTime(input: DrainInput): FlowTime {
 /**
  * Time in which a tank fills from the sea through a submerged outlet.
  *
- * @validity as `drainTime`; the head is the difference of the levels, and the sea outside stays where it is
+ * @validity as `drainTime`; the head is the difference of the levels, and the sea outside rises evenly
  * @source Torricelli's law, derived from Bernoulli's equation
  */
 export function fillTime(input: FillInput): FlowTime {
-  const head = (height: number): number => input.outside - height;
-  if (!(input.to > input.from && head(input.to) >= 0))
+  const [begins, ends] = input.outside;
+  const head = (height: number): number =>
+    lerp(begins, ends, (height - input.from) / (input.to - input.from)) - height;
+  if (!(input.to > input.from && head(input.from) > 0 && head(input.to) >= 0))
     return { outcome: 'does not flow', why: 'no head' };
   return flow(input, input.areas, head, [input.from, input.to], input.from);
 }
@@ -102,9 +102,10 @@ function flow(
     const bottom = heights[index] ?? top;
     const [lower, upper] = [Math.sqrt(head(bottom)), Math.sqrt(head(top))];
     const middle = (lower + upper) / 2;
-    const atMiddle = lerp(bottom, top, (middle ** 2 - lower ** 2) / (upper ** 2 - lower ** 2));
+    const share = lower === upper ? 0.5 : (middle - lower) / (upper - lower);
+    const atMiddle = lerp(bottom, top, (share * (middle + lower)) / (upper + lower));
     const mean = (areaAt(bottom) + 4 * areaAt(atMiddle) + areaAt(top)) / 6;
-    time += (2 * mean * Math.abs(upper - lower)) / (acting * Math.sqrt(2 * GRAVITY));
+    time += (2 * mean * (top - bottom)) / ((upper + lower) * acting * Math.sqrt(2 * GRAVITY));
     volume += ((areaAt(bottom) + areaAt(top)) / 2) * (top - bottom);
   });
   return {

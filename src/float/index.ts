@@ -28,10 +28,9 @@ export { type LinesSpread, linesSpread } from './lines-spread.ts';
 export { type MetacentricHeight, metacentricHeight } from './metacentric-height.ts';
 export { armAt, type RightingArm, type RightingCurve, rightingCurve } from './righting-curve.ts';
 export type { FloatRemedy } from './remedy.ts';
-export { rollPeriod, type RollInput } from './roll-period.ts';
 export { type SwampedBalance, swampedBalance, type SwampedPart, weightSwamped } from './swamped.ts';
 export { clash, sideBySide, type Size, type Space, standsIn } from './space.ts';
-export { surfaceAreas, tankForm, type TankSpace } from './hull/tank-form.ts';
+export { endArea, surfaceAreas, tankForm, type TankSpace } from './hull/tank-form.ts';
 export {
   type BestPlace,
   bestPlace,

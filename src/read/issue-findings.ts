@@ -84,6 +84,7 @@ const astray = (issues: readonly Issue[]): number =>
 /** What became of fields that files once had, by their names with those they stood in. */
 const MOVED: ReadonlyMap<string, string> = new Map([
   ['crowd', 'Say where people may be: "cockpit: { from, to, halfBreadth, seatHeight }"'],
+  ['gyration', 'Take it out: no period of roll is told'],
   ['drive.water', 'Write it once, beside "drive:" and not in it: "water: fresh", "sea" or "both"'],
 ]);
 

@@ -106,7 +106,6 @@ export const hullFloat = {
   tankSurface: surface.optional().meta({
     description: 'Surface of the fuel; it moves when the tank is not full. Left out: none counted.',
   }),
-  gyration: length('Radius of gyration in roll. Left out: 40 % of the beam.', 0.1, 3).optional(),
   foam: z
     .strictObject({
       volume: quantity('volume', 'L', 'Closed-cell foam that stays under water when swamped.', {

@@ -208,6 +208,7 @@ const vehicle = z
     onBall: mass('Most on its ball.', 1000),
     together: mass('Most that vehicle and trailer may weigh together.', 20_000).optional(),
     laden: mass('What the vehicle itself weighs as it tows.', 10_000).optional(),
+    greatest: mass('Most that the vehicle itself may weigh (GVM).', 10_000).optional(),
   })
   .meta({ description: 'What the towing vehicle’s maker allows. Left out: not checked.' });
 

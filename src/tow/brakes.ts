@@ -103,8 +103,7 @@ function besidesInAustralia(step: BrakeStep, input: BrakeInput): Besides {
   if (STRICTNESS.indexOf(braked) <= STRICTNESS.indexOf(step.braked)) {
     return { advised: step.braked, notes: [] };
   }
-  const note = `counted with the ball load, as some read the rule, brakes are needed on ${braked}`;
-  return { advised: braked, notes: [note] };
+  return { advised: braked, notes: ['counted with the ball load, as some read the rule'] };
 }
 
 function besidesInNewZealand({ braked }: BrakeStep, { total, vehicle }: BrakeInput): Besides {

@@ -3,7 +3,6 @@ import {
   fillTime,
   type FlowTime,
   freeSurfaceMoment,
-  rollPeriod,
   swampedBalance,
   weightSwamped,
 } from '../float/index.ts';
@@ -39,7 +38,6 @@ const drained = (area: number, from: number, to: number, outlet: number, vent?: 
     from: metres(from),
     to: metres(to),
     outletHeight: metres(0),
-    extraHead: metres(0),
     outlet: squareMetres(outlet),
     discharge: 0.6,
     ...(vent !== undefined && { vent: { area: squareMetres(vent), discharge: 0.6 } }),
@@ -50,7 +48,7 @@ const filled = (): FlowTime =>
     areas: prism(0.6, 0.25),
     from: metres(0),
     to: metres(0.25),
-    outside: metres(0.25),
+    outside: [metres(0.25), metres(0.25)],
     outlet: hole(0.025),
     discharge: 0.6,
   });
@@ -162,12 +160,5 @@ export const TANK_CASES: readonly PublishedCase[] = [
           ),
         0,
       ),
-  ),
-  floatCase(
-    'Gyration 0.8 m, GM 1 m: roll period',
-    'derived: T = 2 pi k / sqrt(g GM)',
-    (2 * Math.PI * 0.8) / Math.sqrt(9.80665),
-    's',
-    () => rollPeriod({ mass: kilograms(900), metacentricHeight: metres(1), gyration: metres(0.8) }),
   ),
 ];

@@ -190,18 +190,31 @@ describe('what is found of a ballast tank', () => {
     expect(codes({ options: at('75 mm') })).toEqual(['TANK_DOES_NOT_DRAIN']);
     expect(codes({ options: at('10 mm') })).toEqual([]);
   });
+  it('TANK_OPENING_TOO_LARGE: an outlet larger than the aft end, a vent larger than the top, not as large', () => {
+    // The end is 80 mm by 800 mm, 640 cm2; the top 0.8 m2.
+    const at = (outlet: number, vent: number): string =>
+      tank(`${low}, outlet: { area: ${outlet} cm2, height: 10 mm }, vent: ${vent} cm2`);
+    expect(codes({ options: at(641, 30) })).toEqual(['TANK_OPENING_TOO_LARGE']);
+    expect(codes({ options: at(30, 8100) })).toEqual(['TANK_OPENING_TOO_LARGE']);
+    expect(codes({ options: at(639, 7900) })).toEqual([]);
+  });
   it('holds and loses what a hand works out', () => {
     const options = tank(`${low}, permeability: 100%, outlet: { area: 200 cm2, height: 0 m }`);
     const { effect, drains } = present(figuresOf({ options }).float?.afloat?.ballast);
     expect(effect?.capacity).toBeCloseTo(1 * 0.8 * 0.08, 9);
-    const head = 0.5 * Math.sin(4 * DEGREE);
     const { level = NaN, trim = NaN } = effect?.flooded ?? {};
-    const full = Math.min(0.08, (level - 0.6 * Math.sin(trim)) / Math.cos(trim));
-    // Torricelli: t = 2 A (sqrt h1 - sqrt h2) / (Cd a sqrt 2g).
-    const time =
-      (2 * 0.8 * (Math.sqrt(full + head) - Math.sqrt(head))) /
-      (0.6 * 0.02 * Math.sqrt(2 * 9.80665));
-    expect(drains?.outcome === 'flows' ? drains.time : NaN).toBeCloseTo(time, 6);
+    expect((level - 0.6 * Math.sin(trim)) / Math.cos(trim)).toBeGreaterThan(0.08);
+    // Full, and the bow up by 4 degrees: the surface passes from the forward corner of the top to the aft one below.
+    const rise = Math.tan(4 * DEGREE);
+    const area = (height: number): number =>
+      (0.8 * (Math.min(height, rise) - Math.max(0, height - 0.08))) / rise;
+    const step = (0.08 + rise) / 20_000;
+    // Torricelli, A dh / (Cd a sqrt 2 g h).
+    const time = Array.from({ length: 20_000 }, (_, index) => (index + 0.5) * step).reduce(
+      (sum, height) => sum + (area(height) * step) / (0.6 * 0.02 * Math.sqrt(2 * 9.80665 * height)),
+      0,
+    );
+    expect((drains?.outcome === 'flows' ? drains.time : NaN) / time).toBeCloseTo(1, 2);
   });
 });
 

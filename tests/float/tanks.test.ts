@@ -5,16 +5,17 @@ import {
   drainTime,
   fillTime,
   immerse,
-  rollPeriod,
   surfaceAreas,
   swampedBalance,
   tankForm,
 } from '../../src/float/index.ts';
+import { areaUnder } from '../../src/maths/index.ts';
 import {
   cubicMetres,
   kilograms,
   kilogramsPerCubicMetre,
   metres,
+  radians,
   squareMetres,
 } from '../../src/units/index.ts';
 import { afloat, box, demonstrationHulls, loadAt, plane } from './boats.ts';
@@ -24,14 +25,14 @@ const DUNLIN = demonstrationHulls().find(({ id }) => id === 'dunlin-430');
 const volumeOf = (form: ReturnType<typeof tankForm>): number =>
   form ? immerse(afloat(form), plane(5)).volume : Number.NaN;
 
-describe('a tank', () => {
-  const space = (from: number, to: number, top: number, halfBreadth?: number) => ({
-    from: metres(from),
-    to: metres(to),
-    top: metres(top),
-    ...(halfBreadth !== undefined && { halfBreadth: metres(halfBreadth) }),
-  });
+const space = (from: number, to: number, top: number, halfBreadth?: number) => ({
+  from: metres(from),
+  to: metres(to),
+  top: metres(top),
+  ...(halfBreadth !== undefined && { halfBreadth: metres(halfBreadth) }),
+});
 
+describe('a tank', () => {
   it('in a barge is a block, as wide and as high as it is let', () => {
     expect(volumeOf(tankForm(BARGE.hull, space(1, 3.3, 0.2)))).toBeCloseTo(2.3 * 2 * 0.2, 10);
     expect(volumeOf(tankForm(BARGE.hull, space(1, 3.3, 0.2, 0.4)))).toBeCloseTo(
@@ -64,7 +65,7 @@ describe('a tank', () => {
     if (!DUNLIN) throw new Error('no hull');
     const form = tankForm(DUNLIN.body.hull, space(0.8, 2.6, 0.15));
     if (!form) throw new Error('no tank');
-    const areas = surfaceAreas(form, 1, 200);
+    const areas = surfaceAreas(form, 1, { count: 200 });
     const volume = areas.slice(1).reduce((sum, [height, area], index) => {
       const [below = 0, before = 0] = areas[index] ?? [];
       return sum + ((area + before) / 2) * (height - below);
@@ -77,12 +78,7 @@ describe('a tank that floods at rest', () => {
   it('in a barge does what lost buoyancy says by hand', () => {
     const form = tankForm(BARGE.hull, { from: metres(2), to: metres(3), top: metres(0.1) });
     if (!form) throw new Error('no tank');
-    const effect = ballastEffect(
-      BARGE,
-      loadAt(3075, 2.5, 0, 0.6),
-      { form, permeability: 0.95 },
-      metres(0.8),
-    );
+    const effect = ballastEffect(BARGE, loadAt(3075, 2.5, 0, 0.6), { form, permeability: 0.95 });
     const lost = 1 * 2 * 0.1 * 0.95;
     expect(effect.capacity).toBeCloseTo(lost, 9);
     expect(effect.water?.mass).toBeCloseTo(lost * 1025, 6);
@@ -93,29 +89,17 @@ describe('a tank that floods at rest', () => {
     expect(effect.flooded.metacentricHeight).toBeCloseTo(gm, 8);
     expect(effect.dry.metacentricHeight).toBeCloseTo(0.661111, 6);
     expect(effect.flooded.stiffness).toBeCloseTo(3075 * gm, 4);
-    expect(effect.flooded.rollPeriod).toBeGreaterThan(effect.dry.rollPeriod ?? 99);
   });
 
   it('below the water gives the same moment as its water carried as weight', () => {
     const form = tankForm(BARGE.hull, { from: metres(2), to: metres(3), top: metres(0.1) });
     if (!form) throw new Error('no tank');
-    const lost = ballastEffect(
-      BARGE,
-      loadAt(3075, 2.5, 0, 0.6),
-      { form, permeability: 1 },
-      metres(0.8),
-    );
+    const lost = ballastEffect(BARGE, loadAt(3075, 2.5, 0, 0.6), { form, permeability: 1 });
     const mass = 3075 + 205;
     const centre = (3075 * 0.6 + 205 * 0.05) / mass;
     const draught = mass / 1025 / 10;
     const gm = draught / 2 + 4 / (12 * draught) - centre;
     expect(lost.flooded.stiffness).toBeCloseTo(mass * gm, 4);
-  });
-
-  it('has no roll period when she has no stiffness', () => {
-    const still = { mass: kilograms(900), gyration: metres(0.7) };
-    expect(rollPeriod({ ...still, metacentricHeight: metres(0) })).toBeUndefined();
-    expect(rollPeriod({ ...still, metacentricHeight: metres(-0.1) })).toBeUndefined();
   });
 });
 
@@ -130,7 +114,6 @@ describe('draining', () => {
       from: metres(0.25),
       to: metres(0),
       outletHeight: metres(0),
-      extraHead: metres(0),
       outlet: squareMetres(0.0005),
       discharge: 0.6,
       ...changes,
@@ -167,7 +150,7 @@ describe('draining', () => {
         expect(timeOf(more)).toBeGreaterThan(timeOf(drain()));
       }),
     );
-    expect(timeOf(drain({ extraHead: metres(0.3) }))).toBeLessThan(timeOf(drain()));
+    expect(timeOf(drain({ outletHeight: metres(-0.3) }))).toBeLessThan(timeOf(drain()));
   });
 
   it('empties 70 litres in about two seconds through a wide outlet as she gathers way', () => {
@@ -178,7 +161,7 @@ describe('draining', () => {
       ],
       from: metres(0.12),
       outlet: squareMetres(0.3 * 0.07),
-      extraHead: metres(0.35),
+      outletHeight: metres(-0.35),
       vent: { area: squareMetres(0.002), discharge: 0.6 },
     });
     expect(result.outcome === 'flows' && result.volume).toBeCloseTo(0.0696, 4);
@@ -191,7 +174,7 @@ describe('draining', () => {
       DUNLIN &&
       tankForm(DUNLIN.body.hull, { from: metres(0.6), to: metres(2.2), top: metres(0.16) });
     if (!form) throw new Error('no tank');
-    const areas = surfaceAreas(form, 0.9, 100);
+    const areas = surfaceAreas(form, 0.9, { count: 100 });
     const run = (to: number) => drain({ areas, from: metres(0.16), to: metres(to) });
     const [all, half] = [run(0), run(0.08)];
     const held = immerse(afloat(form), plane(5)).volume * 0.9;
@@ -213,12 +196,47 @@ describe('draining', () => {
     expect(drain(shut)).toEqual({ outcome: 'does not flow', why: 'no air' });
   });
 
+  it('by the bow up begins at the aft end and moves what the level tank holds', () => {
+    // A box of 1 x 0.8 x 0.2 m: tilted by 4 degrees its aft corner fills as a wedge.
+    const form = tankForm(BARGE.hull, space(1, 2, 0.2, 0.4));
+    if (!form) throw new Error('no tank');
+    const trim = radians((4 * Math.PI) / 180);
+    const areas = surfaceAreas(form, 1, { trim, count: 400 });
+    const rise = Math.tan(trim);
+    expect(areas[0]?.[0]).toBeCloseTo(0, 9);
+    expect(areas.at(-1)?.[0]).toBeCloseTo(0.2 + rise, 9);
+    // As a wedge to the height h at its end it holds 0.8 h2 / (2 tan), and in all what it holds level.
+    expect(areaUnder(areas, 0, 0.05)).toBeCloseTo((0.8 * 0.05 ** 2) / (2 * rise), 4);
+    expect(areaUnder(areas)).toBeCloseTo(0.16, 4);
+  });
+
+  it('and filling take longer where the sea outside begins lower', () => {
+    const into = (begins: number) =>
+      timeOf(
+        fillTime({
+          areas: prism,
+          from: metres(0),
+          to: metres(0.2),
+          outside: [metres(begins), metres(0.25)],
+          outlet: squareMetres(0.0005),
+          discharge: 0.6,
+        }),
+      );
+    // The head falls evenly from 0.15 m to 0.05 m: t = 2 A dh / ((sqrt h1 + sqrt h2) Cd a sqrt 2g).
+    const hand =
+      (2 * 0.6 * 0.2) /
+      ((Math.sqrt(0.15) + Math.sqrt(0.05)) * 0.6 * 0.0005 * Math.sqrt(2 * 9.80665));
+    expect(into(0.15)).toBeCloseTo(hand, 6);
+    expect(into(0.25)).toBeLessThan(into(0.15));
+    expect(into(0)).toBeNaN();
+  });
+
   it('and filling to the level of the sea take the same time in a tank of upright sides', () => {
     const filled = fillTime({
       areas: prism,
       from: metres(0),
       to: metres(0.25),
-      outside: metres(0.25),
+      outside: [metres(0.25), metres(0.25)],
       outlet: squareMetres(0.0005),
       discharge: 0.6,
     });

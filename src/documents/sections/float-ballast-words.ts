@@ -16,10 +16,9 @@ export function ballastSentences(
   const lines = [
     `The ballast tank holds ${format.volume(capacity)}; at rest ${format.mass(water?.mass ?? kilograms(0))} of ${waterName(afloat)} stands in it.`,
   ];
-  const [freeboard, height, period] = [
+  const [freeboard, height] = [
     [dry.lowestFreeboard, flooded.lowestFreeboard],
     [dry.metacentricHeight, flooded.metacentricHeight],
-    [dry.rollPeriod, flooded.rollPeriod],
   ];
   const told: string[] = [];
   if (freeboard?.[0] !== undefined && freeboard[1] !== undefined) {
@@ -31,11 +30,6 @@ export function ballastSentences(
   if (height?.[0] !== undefined && height[1] !== undefined) {
     told.push(
       `GM (stiffness against leaning) goes from ${format.dimension(metres(height[0]))} to ${format.dimension(metres(height[1]))}`,
-    );
-  }
-  if (period?.[0] !== undefined && period[1] !== undefined) {
-    told.push(
-      `one roll from side to side and back takes ${seconds(period[1])} instead of ${seconds(period[0])}`,
     );
   }
   if (told.length > 0) lines.push(`With it open to the sea ${list(told)}.`);

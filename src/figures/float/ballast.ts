@@ -2,6 +2,7 @@ import {
   ballastEffect,
   type BallastEffect,
   drainTime,
+  endArea,
   fillTime,
   type FloatingBody,
   type FloodedSpace,
@@ -9,72 +10,82 @@ import {
   type Opening,
   surfaceAreas,
 } from '../../float/index.ts';
-import { areaUnder } from '../../maths/index.ts';
-import type { Build, BuildItem } from '../../resolve/index.ts';
-import { metres, type Metres } from '../../units/index.ts';
+import { areaUnder, findRoot } from '../../maths/index.ts';
+import type { BuildItem } from '../../resolve/index.ts';
+import { metres, type Metres, squareMetres } from '../../units/index.ts';
 import type { Ballast } from './types.ts';
 
 /** Share of an outlet's area that a jet fills: a short pipe, a sharp edge. Common practice, no source. */
 const DISCHARGE = 0.6;
 const NEARLY = 0.98;
-/** Share of the beam: common practice, no source. */
-const GYRATION = 0.4;
+
+type Tank = NonNullable<NonNullable<BuildItem['float']>['tank']>;
 
 /** What the ballast tank of an order does, at rest and as it gathers way, loaded as for the trial. */
 export function ballastFigures(
-  build: Build,
   body: FloatingBody,
   { item, space }: { readonly item: BuildItem; readonly space?: FloodedSpace },
   load: Load,
   openings: readonly Opening[],
 ): Ballast {
   const named = { item: item.name, itemKey: item.key };
-  if (!space) return named;
-  const { gyration, dimensions } = build.hull;
-  const radius = gyration ?? metres(GYRATION * dimensions.beam);
-  const effect = ballastEffect(body, load, space, radius, openings);
-  return { ...named, effect, ...flows(item, space, effect) };
+  const tank = item.float?.tank;
+  if (!space || !tank) return named;
+  const effect = ballastEffect(body, load, space, openings);
+  const level = surfaceAreas(space.form, 1);
+  const end = endArea(space.form);
+  const top = level.at(-1)?.[1] ?? 0;
+  return {
+    ...named,
+    effect,
+    ...flows(tank, space, effect),
+    tooLarge: [
+      { name: 'outlet', area: tank.outlet.area, in: 'its aft end', of: end },
+      { name: 'vent', area: tank.vent ?? squareMetres(0), in: 'its top', of: squareMetres(top) },
+    ].filter(({ area, of }) => area > of),
+  };
 }
 
 function flows(
-  { float }: BuildItem,
+  tank: Tank,
   space: FloodedSpace,
-  effect: BallastEffect,
+  { dry, flooded, water }: BallastEffect,
 ): Partial<Pick<Ballast, 'drains' | 'fills' | 'leftShare'>> {
-  const tank = float?.tank;
-  const sea = seaLevel(effect, tank);
-  if (!tank || sea === undefined) return {};
-  const areas = surfaceAreas(space.form, space.permeability);
-  const bottom = areas[0]?.[0] ?? 0;
+  const [begins, ends] = [seaLevel(dry, tank), seaLevel(flooded, tank)];
+  if (begins === undefined || ends === undefined || !water) return {};
   const path = {
     outlet: tank.outlet.area,
     discharge: DISCHARGE,
     ...(tank.vent !== undefined && { vent: { area: tank.vent, discharge: DISCHARGE } }),
   };
-  const full = metres(Math.min(tank.top, sea));
-  const extraHead = metres(((tank.to - tank.from) / 2) * Math.sin(tank.runningTrim));
+  const atRest = surfaceAreas(space.form, space.permeability);
+  const bottom = atRest[0]?.[0] ?? 0;
+  const full = Math.min(tank.top, ends);
+  // Under way what it holds lies towards its aft end, where the outlet is.
+  const areas = surfaceAreas(space.form, space.permeability, { trim: tank.runningTrim });
+  const held = areaUnder(atRest, bottom, full);
+  const [low, high] = [areas[0]?.[0] ?? 0, areas.at(-1)?.[0] ?? 0];
+  const more = (height: number): number => areaUnder(areas, low, height) - held;
+  const root = findRoot(more, [low, more(low)], [high, more(high)], { within: 1e-6 });
+  const from = metres(root.outcome === 'found' ? root.at : high);
   const outletHeight = tank.outlet.height;
-  const empty = metres(Math.max(bottom, outletHeight - extraHead));
+  const to = metres(Math.max(low, outletHeight));
   return {
-    drains: drainTime({ ...path, areas, from: full, to: empty, outletHeight, extraHead }),
+    drains: drainTime({ ...path, areas, from, to, outletHeight }),
     fills: fillTime({
       ...path,
-      areas,
+      areas: atRest,
       from: metres(bottom),
       to: metres(bottom + NEARLY * (full - bottom)),
-      outside: sea,
+      outside: [begins, ends],
     }),
-    leftShare: areaUnder(areas, bottom, empty) / areaUnder(areas, bottom, full),
+    leftShare: areaUnder(areas, low, to) / held,
   };
 }
 
-/** Height of the sea in the middle of the tank's length, at rest with the tank open. */
-function seaLevel(
-  { flooded }: BallastEffect,
-  tank: NonNullable<BuildItem['float']>['tank'],
-): Metres | undefined {
-  const { equilibrium } = flooded;
-  if (equilibrium.outcome !== 'floats' || !tank) return undefined;
+/** Height of the sea in the middle of the tank's length, at rest. */
+function seaLevel({ equilibrium }: BallastEffect['dry'], tank: Tank): Metres | undefined {
+  if (equilibrium.outcome !== 'floats') return undefined;
   const { level, trim } = equilibrium.plane;
   const middle = (tank.from + tank.to) / 2;
   return metres((level - middle * Math.sin(trim)) / Math.cos(trim));

@@ -175,11 +175,18 @@ function checkAtRest(
 
 function checkBallast(
   { build }: Computed,
-  { item, itemKey, effect, drains, leftShare = 0 }: Ballast,
+  { item, itemKey, effect, drains, leftShare = 0, tooLarge = [] }: Ballast,
   format: Formatter,
 ): readonly Finding[] {
   const place = placeOf(build, itemKey);
   if (!effect) return [finding('TANK_OUTSIDE_HULL', place, { received: item })];
+  if (tooLarge.length > 0)
+    return tooLarge.map(({ name, area, in: cutIn, of }) =>
+      finding('TANK_OPENING_TOO_LARGE', place, {
+        received: `${item}: ${name} of ${format.smallArea(area)}`,
+        expected: `at most ${format.smallArea(of)}, all of ${cutIn}`,
+      }),
+    );
   if (!drains) return [];
   if (drains.outcome === 'does not flow')
     return [finding('TANK_DOES_NOT_DRAIN', place, { received: `${item}: ${drains.why}` })];

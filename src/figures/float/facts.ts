@@ -179,9 +179,6 @@ function ballastFacts({ effect, drains, fills }: Ballast): readonly Fact[] {
   const { capacity, water, dry, flooded } = effect;
   const state = (name: string, one: typeof dry): readonly Fact[] => [
     ...lengthOf(`${name}.gm`, one.metacentricHeight),
-    ...(one.rollPeriod === undefined
-      ? []
-      : [BALLAST.time(one.rollPeriod, { of: `${name}.roll-period` })]),
     ...lengthOf(`${name}.freeboard-lowest`, one.lowestFreeboard),
   ];
   const flow = (of: string, one: Ballast['drains']): readonly Fact[] =>

@@ -108,7 +108,7 @@ function afloat(build: DerivedBuild, mass: MassResult, lies: InWater): Afloat {
     ...(spread && { spread }),
     growth: growthFigures(build, mass, { body, openings, crew }, conditions),
     ...(tank && {
-      ballast: ballastFigures(build, body, tank, floated('performance test').load, openings),
+      ballast: ballastFigures(body, tank, floated('performance test').load, openings),
     }),
     ...(swamped && { swamped }),
     trimEffects: effectsOnTrim(build, body, full, mass),

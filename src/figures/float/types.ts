@@ -12,7 +12,7 @@ import type {
   TrimEffect,
 } from '../../float/index.ts';
 import type { Computed, Flotation } from '../../limits/index.ts';
-import type { CubicMetres, Kilograms, Metres, Radians } from '../../units/index.ts';
+import type { CubicMetres, Kilograms, Metres, Radians, SquareMetres } from '../../units/index.ts';
 import type { CrewFigures } from './crew.ts';
 import type { NamedWater } from '../water.ts';
 
@@ -65,6 +65,13 @@ export interface Ballast {
   readonly fills?: FlowTime;
   /** Water that cannot run out, as a share of what is in the tank at rest. */
   readonly leftShare?: number;
+  /** Openings larger than what they are cut in. */
+  readonly tooLarge?: readonly {
+    readonly name: string;
+    readonly area: SquareMetres;
+    readonly in: string;
+    readonly of: SquareMetres;
+  }[];
 }
 
 export interface Swamped {

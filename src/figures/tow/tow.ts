@@ -101,9 +101,9 @@ function trailerFigures(build: Build, trailer: BuildTrailer, mass: MassResult): 
     lengths: lengthsOf(length, place, order.tow?.longest),
     vehicle: vehicle && !('notComputed' in ball) ? vehicleOf(trailer, ball, vehicle) : lackOf(ball),
     coupling:
-      vehicle?.kerb === undefined
-        ? dataMissing('the order does not give the mass of the towing vehicle', 'tow.vehicle.kerb')
-        : couplingForce(vehicle.laden ?? vehicle.kerb, trailer.rating),
+      vehicle?.greatest === undefined
+        ? dataMissing('the order does not say what the vehicle may weigh', 'tow.vehicle.greatest')
+        : couplingForce(vehicle.greatest, trailer.rating),
   };
 }
 

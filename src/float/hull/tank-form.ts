@@ -1,5 +1,12 @@
 import { clamp, lerp, type Points } from '../../maths/index.ts';
-import { FRESH_WATER_DENSITY, metres, type Metres, radians } from '../../units/index.ts';
+import {
+  FRESH_WATER_DENSITY,
+  metres,
+  type Metres,
+  radians,
+  squareMetres,
+  type SquareMetres,
+} from '../../units/index.ts';
 import { formOf, halfSectionAt, type HalfSection } from './form.ts';
 import { immerse } from '../immerse.ts';
 import type { HullForm } from '../types.ts';
@@ -37,25 +44,48 @@ export function tankForm(
 }
 
 /**
- * Area of a form's surface at heights above the baseline, m2, upright, from its bottom to its top.
+ * What a form gains in volume by each metre that the water rises at its aft end, m2, by the water's height there above
+ * the baseline, m, from where it is empty to where it is full.
  *
+ * @param trim - by the stern: the water lies towards the aft end
  * @source derived: waterplane of the form
  */
-export function surfaceAreas(form: HullForm, permeability: number, count = 12): Points {
-  const bottom = form.z.reduce(
-    (least, height) => Math.min(least, height),
-    Number.POSITIVE_INFINITY,
+export function surfaceAreas(
+  form: HullForm,
+  permeability: number,
+  { trim = radians(0), count = 32 } = {},
+): Points {
+  const aft = form.xs[0] ?? 0;
+  const heights = Array.from(
+    form.z,
+    (z, index) => z + ((form.xs[Math.floor(index / form.ring)] ?? aft) - aft) * Math.tan(trim),
   );
-  const top = form.z.reduce((most, height) => Math.max(most, height), bottom);
+  const [bottom, top] = [Math.min(...heights), Math.max(...heights)];
+  const body = { hull: form, flooded: [], water: FRESH_WATER_DENSITY };
   return Array.from({ length: count + 1 }, (_, index) => {
     const height = lerp(bottom, top, index / count);
-    const level = metres(clamp(height, bottom + 1e-9, top - 1e-9));
-    const { area } = immerse(
-      { hull: form, flooded: [], water: FRESH_WATER_DENSITY },
-      { level, trim: radians(0), heel: radians(0) },
-    );
-    return [height, area * permeability] as const;
+    const within = clamp(height, bottom + 1e-9, top - 1e-9);
+    const level = metres(within * Math.cos(trim) + aft * Math.sin(trim));
+    const { area } = immerse(body, { level, trim, heel: radians(0) });
+    return [height, area * Math.cos(trim) * permeability] as const;
   });
+}
+
+/**
+ * Area of the bulkhead at the aft end of a form, m2.
+ *
+ * @source derived: the area of a polygon
+ */
+export function endArea({ y, z, ring }: HullForm): SquareMetres {
+  const points = Array.from(
+    { length: ring },
+    (_, index) => [y[index] ?? 0, z[index] ?? 0] as const,
+  );
+  const twice = points.reduce((sum, [fromY, fromZ], index) => {
+    const [toY = 0, toZ = 0] = points[(index + 1) % ring] ?? [];
+    return sum + fromY * toZ - toY * fromZ;
+  }, 0);
+  return squareMetres(Math.abs(twice) / 2);
 }
 
 /** Each point as far out and up as the limits allow, and a corner at the top. */
