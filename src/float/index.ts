@@ -30,6 +30,7 @@ export { armAt, type RightingArm, type RightingCurve, rightingCurve } from './ri
 export type { FloatRemedy } from './remedy.ts';
 export { type SwampedBalance, swampedBalance, type SwampedPart, weightSwamped } from './swamped.ts';
 export { clash, sideBySide, type Size, type Space, standsIn } from './space.ts';
+export { endsOf } from './ends.ts';
 export { endArea, surfaceAreas, tankForm, type TankSpace } from './hull/tank-form.ts';
 export {
   type BestPlace,

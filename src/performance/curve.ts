@@ -1,7 +1,7 @@
-import { type MetresPerSecond, metresPerSecond, type Watts, watts } from '../units/index.ts';
-import { runAt } from './equilibrium.ts';
+import { type MetresPerSecond, type Watts, watts } from '../units/index.ts';
+import { planingStates, runAt } from './equilibrium.ts';
 import type { Running } from './savitsky.ts';
-import { OUTBOARD_EFFICIENCY, SPEEDS } from './speed.ts';
+import { OUTBOARD_EFFICIENCY } from './speed.ts';
 import type { Band, Computed, PlaningState } from './types.ts';
 
 /** One point of a curve: what it takes to run at a speed. */
@@ -50,10 +50,7 @@ export interface Hump {
  * @source Savitsky 1964; the highest trim of the balanced states
  */
 export function findHump(running: Running): Computed<Hump> {
-  const states = SPEEDS.flatMap((speed) => {
-    const state = runAt(running, metresPerSecond(speed));
-    return 'notComputed' in state ? [] : [state];
-  });
+  const states = planingStates(running);
   const [first, ...others] = states;
   if (!first) return { notComputed: 'the boat planes at none of the speeds from 6 to 70 knots' };
   const state = others.reduce((best, one) => (one.trim > best.trim ? one : best), first);

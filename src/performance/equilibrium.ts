@@ -1,5 +1,11 @@
 import { findRoot } from '../maths/index.ts';
-import { DEGREE, type MetresPerSecond, radians, searchFailed } from '../units/index.ts';
+import {
+  DEGREE,
+  metresPerSecond,
+  type MetresPerSecond,
+  radians,
+  searchFailed,
+} from '../units/index.ts';
 import { refusal } from './range.ts';
 import { planeAt, type Running } from './savitsky.ts';
 import type { Computed, PlaningState } from './types.ts';
@@ -48,3 +54,24 @@ function bracket(
 }
 
 type TrimMoment = readonly [trim: number, moment: number];
+
+/** Speeds that are looked through, m/s: about 6 to 70 knots. */
+export const SPEEDS = Array.from({ length: 34 }, (_, index) => 3 + index);
+
+const KNOWN = new WeakMap<Running, readonly PlaningState[]>();
+
+/**
+ * The states at those speeds in which it planes, by rising speed; found once for each boat.
+ *
+ * @source as `runAt`
+ */
+export function planingStates(running: Running): readonly PlaningState[] {
+  const known = KNOWN.get(running);
+  if (known) return known;
+  const states = SPEEDS.flatMap((speed) => {
+    const state = runAt(running, metresPerSecond(speed));
+    return 'notComputed' in state ? [] : [state];
+  });
+  KNOWN.set(running, states);
+  return states;
+}

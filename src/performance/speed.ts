@@ -7,15 +7,12 @@ import {
   type Watts,
 } from '../units/index.ts';
 import { type CrouchHull, CROUCH_CONSTANTS, crouchConstant, crouchSpeed } from './crouch.ts';
-import { runAt } from './equilibrium.ts';
+import { planingStates, runAt, SPEEDS } from './equilibrium.ts';
 import type { Running } from './savitsky.ts';
 import type { Band, Computed, PlaningState } from './types.ts';
 
 /** Share of the engine's shaft power that moves the boat: propeller, leg and slip together. */
 export const OUTBOARD_EFFICIENCY: Band<number> = { low: 0.45, likely: 0.52, high: 0.6 };
-
-/** Speeds that are looked through, m/s: about 6 to 70 knots. */
-export const SPEEDS = Array.from({ length: 34 }, (_, index) => 3 + index);
 
 /** Power that is off by less than this is not off, W, nor is speed, m/s. */
 const BALANCED = { close: 1e-4, within: 1e-13 };
@@ -56,7 +53,8 @@ export function speedFor({
   efficiency = OUTBOARD_EFFICIENCY,
   kind = 'runabout',
 }: Driven): Computed<SpeedEstimate> {
-  const needed = SPEEDS.map((speed) => neededAt(running, speed));
+  const states = new Map(planingStates(running).map((state) => [state.speed as number, state]));
+  const needed = SPEEDS.map((speed) => states.get(speed)?.effectivePower);
   const fastest = (share: number): Root => {
     const off = (speed: number): number => (neededAt(running, speed) ?? 0) - power * share;
     const index = needed.findLastIndex((one) => one !== undefined && one <= power * share);

@@ -162,9 +162,9 @@ const KEY_FIGURES: readonly (readonly [
     const find = index === 0 ? /(\d+) to \d+/ : /\d+ to (\d+)/;
     return [
       `speed, ${end} end, kn`,
-      (data) => data['drive.loaded.speed']?.[end],
+      (data) => (data['drive.loaded.slow-speed'] ?? data['drive.loaded.speed'])?.[end],
       ({ quote, fact, cell }, figures) => [
-        ['quote', quote('Speed, estimated')?.value, find],
+        ['quote', (quote('Speed before planing') ?? quote('Speed, estimated'))?.value, find],
         [
           'build sheet',
           new RegExp(String.raw`\d+ to \d+.kn with ${people(figures)} aboard`).exec(

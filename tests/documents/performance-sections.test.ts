@@ -119,7 +119,10 @@ describe('what the customer reads of it', () => {
   });
 
   it('says that the boat does not plane, and nothing where the method is not for its hull', () => {
-    expect(speedFigure(customerFigures(figuresOf('DC-2608')))[0]?.value).toBe('will not plane');
+    const [slow] = speedFigure(customerFigures(figuresOf('DC-2608')));
+    expect(slow?.label).toBe('Speed before planing');
+    expect(slow?.value).toMatch(/^\d+ to \d+.kn$/u);
+    expect(slow?.detail).toContain('It does not plane with this load.');
     expect(speedFigure(customerFigures(inventedFigures()))).toEqual([]);
   });
 

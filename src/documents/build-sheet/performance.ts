@@ -55,7 +55,8 @@ function propellerFact({ build }: Figures, { pitch }: PerformanceFacts): Facts {
 function trialFact({ build, drive }: Figures, { loadings }: PerformanceFacts): Facts {
   const format = formatterOf(build.yard);
   const speeds = drive.loadings.flatMap(({ name, loading }) => {
-    const speed = loadings[name]?.speed;
+    const { speed: planing, slow } = loadings[name] ?? {};
+    const speed = slow && !isNotComputed(slow.says) ? slow : planing;
     return !speed || isNotComputed(speed.says) || name.endsWith('ballast')
       ? []
       : [`${sayFact(speed, format)} with ${loading.people} aboard`];
@@ -64,7 +65,7 @@ function trialFact({ build, drive }: Figures, { loadings }: PerformanceFacts): F
   return [
     {
       label: 'Speed on trial',
-      value: `${[...new Set(speeds)].join(', ')}; estimated to Savitsky 1964, trial to confirm`,
+      value: `${[...new Set(speeds)].join(', ')}; estimated, trial to confirm`,
     },
   ];
 }

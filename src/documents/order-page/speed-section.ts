@@ -77,11 +77,14 @@ function speedNotes({ build, drive }: Figures, format: Formatter): readonly stri
     const size = area < 0.1 ? format.smallArea(area) : format.area(area);
     return `${name} (${size}, coefficient ${format.number(coefficient, 2)})`;
   });
+  const fitted =
+    'The trade reports small boats with much fitted up to a fifth faster than this (common practice, no source); a share of 0.60, a tenth less mass and no air drag together explain about 15 % of it.';
   const leg = outboardDrag ? '' : ' The drag of the outboard’s leg is within that share.';
   return [
     `Light: ready to launch with one person. Loaded: with everybody ordered for and their gear. ${waterSentence(build, drive)}`,
-    ...methodLines('planing'),
+    ...methodLines('planing', 'prePlaning'),
     `Beside the hull, the drag of ${drags.join(', ')}; ${share(efficiency.low)} to ${share(efficiency.high)} of the power moves the boat, ${share(efficiency.likely)} likely (common practice, no source).${leg}`,
+    fitted,
     '* and what the table names: outside the method’s range, or on dry chines, where it is computed on the beam that is still wetted; a rough guess only. Hump: the greatest trim of any planing speed; a climb: the drag there is greater than at some higher speed.',
     ...methodLines('crouch'),
     `Crouch’s constant: ${format.number(drive.crouchConstant, 0)} (mph, hp, lb), of a ${crouch}.`,
@@ -91,7 +94,7 @@ function speedNotes({ build, drive }: Figures, format: Formatter): readonly stri
       'propeller',
       ...(drive.bowMotor ? (['holding'] as const) : []),
     ),
-    'Cruise is the speed that the order names, or seven tenths of full speed.',
+    'Cruise is the speed that the order names, else the speed of best range on the plane, past the greatest trim.',
   ];
 }
 
@@ -101,7 +104,28 @@ function speedWords(figures: Figures, format: Formatter): readonly string[] {
   const words = build.outboard
     ? 'Estimated, trial to confirm. Each speed is a band, for the least and the most of the outboard’s power that may reach the water.'
     : 'No outboard is in this order: the speeds are those of outboards that the hull may carry. Estimated, trial to confirm.';
-  return [words, ...propellerWords(figures, format), ...bowWords(figures, format)];
+  return [
+    words,
+    ...climbWords(figures, format),
+    ...propellerWords(figures, format),
+    ...bowWords(figures, format),
+  ];
+}
+
+/** Whether the outboard gets over the hump as ordered. */
+function climbWords({ drive, build }: Figures, format: Formatter): readonly string[] {
+  const loaded = drive.loadings.find(({ name }) => name === 'loaded');
+  if (!loaded?.applies || !build.outboard) return [];
+  const { climb } = loaded;
+  if ('notComputed' in climb) return [`Whether the outboard gets over the hump: ${whyNot(climb)}.`];
+  if ('rises' in climb)
+    return ['Loaded, the drag rises all the way: there is no hump to get over.'];
+  const { low, likely, high } = climb.share;
+  const [least, middle, most] = [low, likely, high].map((share) => format.percent(share, 0));
+  const over = likely <= 1 ? 'gets over it' : 'does not get over it';
+  return [
+    `Loaded, the hump at about ${format.roundSpeed(climb.speed)} takes ${middle} of the power that likely reaches the water, ${least} by one method and ${most} by the other: the outboard ${over}, if its propeller slips no more there than at full speed.`,
+  ];
 }
 
 function propellerWords({ drive, build }: Figures, format: Formatter) {

@@ -34,13 +34,18 @@ function loadingTable(loadings: readonly DriveLoading[], format: Formatter): Tab
 }
 
 function loadingRow(
-  { name, loading, speed, porpoisingAbove, hump }: DriveLoading,
+  { name, loading, speed, slow, porpoisingAbove, hump }: DriveLoading,
   format: Formatter,
 ): Row {
   const mass = format.mass(loading.mass);
   const highest = humpText(hump, format);
   if ('notComputed' in speed) {
-    return row('flag', name, mass, 'not computed', '', '', '', '', highest, speed.notComputed);
+    if ('notComputed' in slow)
+      return row('flag', name, mass, 'not computed', '', '', '', '', highest, speed.notComputed);
+    const range = ['before planing', ...slow.outside].join('; ');
+    const { likely } = slow.speed;
+    const [band, middle] = [bandText(slow.speed, format), format.speed(likely)];
+    return row('flag', name, mass, band, middle, '', '', '', highest, range);
   }
   const limit = typeof porpoisingAbove === 'number' ? porpoisingAbove : undefined;
   const isOver = limit !== undefined && speed.state.trim > limit;

@@ -21,15 +21,22 @@ export function speedFigure({ build, drive, facts }: CustomerFigures): readonly 
   const people = order.boat.people === 1 ? 'one person' : `${order.boat.people} people`;
   const isAlone = light && light.loading.people < loaded.loading.people;
   const { speed } = loaded;
+  const before = facts.loadings.loaded?.slow;
+  const slow = before && !isNotComputed(before.says) ? before : undefined;
   const note = [
     `With ${people}, fuel and gear, in calm ${waterName(drive)} with a clean bottom, ${format.system === 'us' ? 'in miles an hour (mph)' : 'in knots (kn)'}.`,
     ...('notComputed' in speed
-      ? ['Will not plane with this load; the speed below planing is not computed.']
+      ? [
+          slow
+            ? 'It does not plane with this load.'
+            : 'It does not plane with this load; its speed is not computed.',
+        ]
       : [...secondEstimate(facts, format), ...outsideWords(speed)]),
     ...(isAlone ? also('With one person', 'light') : []),
     ...also('With the water of the ballast tank', 'loaded with ballast'),
   ];
   const told = facts.loadings.loaded?.speed;
+  if ('notComputed' in speed && slow) return [figureOf(slow, format, note.join(' '), 'prePlaning')];
   if ('notComputed' in speed || !told)
     return [found('Speed, estimated', 'will not plane', note.join(' '), 'planing')];
   return [figureOf(told, format, note.join(' '), 'crouch')];

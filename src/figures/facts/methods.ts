@@ -115,6 +115,13 @@ export const METHODS_BY_SUBJECT = {
         'One hull with hard chines, on the plane: speed coefficient 0.60 to 13, trim 2° to 15°, at most 4 beams wetted.',
       verify: TRIAL,
     }),
+    prePlaning: method({
+      title: 'Speed before planing',
+      how: 'Drag before planing by Mercier and Savitsky’s regression, planing by Savitsky’s method; where both answer, evenly from the one to the other, and the band takes in both.',
+      source: 'Mercier and Savitsky, Davidson Laboratory R-1667, 1973; coefficients second hand',
+      validity: 'Calm water, a transom stern, volume Froude numbers from 1.0 to 2.0.',
+      verify: TRIAL,
+    }),
     crouch: method({
       title: 'Speed, second estimate',
       how: 'Crouch’s formula, which uses mass and power only.',

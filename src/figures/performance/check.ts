@@ -27,14 +27,14 @@ const model = ({ build }: Checked) => build.place(['outboard', 'model']);
 
 function doesNotPlane(
   figures: Checked,
-  { name, loading, speed }: DriveLoading,
+  { name, loading, speed, slow }: DriveLoading,
 ): readonly Finding[] {
   const { build } = figures;
   if (!build.outboard || name !== 'loaded' || !('notComputed' in speed)) return [];
   const format = formatterOf(build.yard);
   return [
     finding('DOES_NOT_PLANE', model(figures), {
-      received: `${format.power(build.outboard.model.power)} at ${format.mass(loading.mass)}`,
+      received: `${format.power(build.outboard.model.power)} at ${format.mass(loading.mass)}${'notComputed' in slow ? '' : `: about ${format.speed(slow.speed.likely)}`}`,
       expected: 'a planing speed',
     }),
   ];

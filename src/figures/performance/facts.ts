@@ -10,6 +10,8 @@ const SPEED = drive('customer', 'speed', '*.speed', 'Speed, estimated', 'planing
 const CROUCH = drive('customer', 'speed', '*.speed-crouch', 'Speed, second estimate', 'crouch');
 const TRIM = drive('office', 'angle', '*.trim', 'Running trim', 'planing');
 const HUMP = drive('office', 'angle', '*.hump-trim', 'Trim at the hump', 'planing');
+const SLOW = drive('customer', 'speed', '*.slow-speed', 'Speed before planing', 'prePlaning');
+const CLIMB = drive('office', 'share', '*.hump-power', 'Power for the hump', 'prePlaning');
 const PORPOISES = drive('office', 'angle', '*.porpoises-above', 'Porpoises above', 'porpoising');
 const ENGINE = drive('office', 'speed', 'engine.*', 'Speed by another outboard', 'planing');
 const FUEL = drive('customer', 'flow', '*.fuel', 'Fuel', 'fuel');
@@ -22,6 +24,8 @@ const HOURS = drive('workshop', 'hours', 'bow-motor.hours', 'Hours of holding', 
 export interface SpeedFacts {
   readonly mass: Fact<'customer'>;
   readonly speed: Fact<'customer'>;
+  /** Where it does not plane. */
+  readonly slow?: Fact<'customer'>;
   readonly crouch: Fact<'customer'>;
   readonly others: readonly Fact<'office'>[];
 }
@@ -97,6 +101,8 @@ function speedFacts({
   loading,
   speed,
   hump,
+  slow,
+  climb,
   porpoisingAbove,
 }: Figures['drive']['loadings'][number]): SpeedFacts {
   const of = dashed(name);
@@ -108,6 +114,7 @@ function speedFacts({
       valueOf(speed, (known) => known.speed.likely),
       { of, ...band, from: [mass.key] },
     ),
+    ...('notComputed' in speed && { slow: slowFact(slow, of, mass.key) }),
     crouch: CROUCH(
       valueOf(speed, ({ crouch }) => crouch),
       { of, from: [mass.key] },
@@ -121,9 +128,30 @@ function speedFacts({
         valueOf(hump, ({ state }) => state.trim),
         { of },
       ),
+      ...('rises' in climb
+        ? []
+        : [
+            CLIMB(
+              valueOf(climb, ({ share }) => share.likely),
+              {
+                of,
+                ...('notComputed' in climb ? {} : { low: climb.share.low, high: climb.share.high }),
+              },
+            ),
+          ]),
       PORPOISES(porpoisingAbove, { of }),
     ],
   };
+}
+
+function slowFact(
+  slow: Figures['drive']['loadings'][number]['slow'],
+  of: string,
+  from: Fact['key'],
+): Fact<'customer'> {
+  if ('notComputed' in slow) return SLOW(slow, { of, from: [from] });
+  const { likely, low, high } = slow.speed;
+  return SLOW(likely, { of, low, high, from: [from] });
 }
 
 function pitchFact(propeller: NonNullable<Figures['drive']['propeller']>): Fact<'workshop'> {

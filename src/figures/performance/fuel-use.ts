@@ -1,5 +1,6 @@
 import {
   type Computed,
+  findHump,
   FOUR_STROKE,
   fuelFlow,
   fuelRange,
@@ -8,7 +9,9 @@ import {
   type SpeedEstimate,
   THIRDS_RESERVE,
 } from '../../performance/index.ts';
+import { findSummit } from '../../maths/index.ts';
 import type { Build } from '../../resolve/index.ts';
+import type { Outboard } from '../../schema/index.ts';
 import {
   dataMissing,
   decimalToNumber,
@@ -16,9 +19,6 @@ import {
   metresPerSecond,
   type MetresPerSecond,
 } from '../../units/index.ts';
-
-/** Share of full speed that a boat is usually run at; common practice, no source. */
-const USUAL_CRUISE = 0.7;
 
 /** What it burns at a speed. */
 export interface FuelUse {
@@ -50,7 +50,7 @@ export function fuelUse(
     ];
   }
   const full = estimate.speed.likely;
-  const cruise = order.cruise ?? metresPerSecond(USUAL_CRUISE * full);
+  const cruise = order.cruise ?? bestCruise(build, running, full);
   return [
     useAt(build, 'cruise', cruise, loadAt(build, running, cruise)),
     useAt(build, 'full throttle', full, 1),
@@ -71,20 +71,42 @@ function loadAt(
   return load <= 1 ? load : { notComputed: 'the speed takes more than the outboard has' };
 }
 
-function useAt(
-  { outboard, order, yard }: Build,
-  name: FuelUse['name'],
-  speed: Computed<MetresPerSecond>,
-  load: Computed<number>,
-): FuelUse {
-  if (!outboard) return { name, speed, ...bothLack('no outboard is in this order') };
-  if (typeof load === 'object') return { name, speed, ...bothLack(load.notComputed) };
-  const { model } = outboard;
-  const flow = fuelFlow(model.power, load, {
+/** The planing speed, past the greatest trim, at which a litre goes furthest. */
+function bestCruise(
+  build: Build,
+  running: Running,
+  full: MetresPerSecond,
+): Computed<MetresPerSecond> {
+  const { outboard } = build;
+  const hump = findHump(running);
+  if ('notComputed' in hump) return hump;
+  const from = hump.state.speed;
+  if (!outboard || from >= full) return full;
+  const perFlow = (speed: number): number => {
+    const load = loadAt(build, running, metresPerSecond(speed));
+    const flow = typeof load === 'object' ? load : flowOf(build, outboard.model, load);
+    return typeof flow === 'object' ? 0 : speed / flow;
+  };
+  return metresPerSecond(findSummit(perFlow, from, full, 0.02));
+}
+
+const flowOf = ({ yard }: Build, model: Outboard, load: number): Computed<number> =>
+  fuelFlow(model.power, load, {
     ...FOUR_STROKE,
     consumption: decimalToNumber(model.consumption),
     density: yard.fuelDensity,
   });
+
+function useAt(
+  build: Build,
+  name: FuelUse['name'],
+  speed: Computed<MetresPerSecond>,
+  load: Computed<number>,
+): FuelUse {
+  const { outboard, order, yard } = build;
+  if (!outboard) return { name, speed, ...bothLack('no outboard is in this order') };
+  if (typeof load === 'object') return { name, speed, ...bothLack(load.notComputed) };
+  const flow = flowOf(build, outboard.model, load);
   const range = (): FuelUse['range'] => {
     if (typeof flow === 'object') return flow;
     if (typeof speed === 'object') return speed;

@@ -2,13 +2,17 @@ import {
   type AddedDrag,
   bottomFrom,
   type Computed,
+  type HullAtRest,
   OUTBOARD_THRUST,
   type Running,
   type Water,
 } from '../../performance/index.ts';
+import { endsOf, findEquilibrium, hydrostatics } from '../../float/index.ts';
 import type { WeightedCentre } from '../../mass/index.ts';
 import type { Build } from '../../resolve/index.ts';
 import { decimalToNumber, squareMetres } from '../../units/index.ts';
+import { whyLost } from '../float/outcome.ts';
+import type { FloatFigures } from '../float/types.ts';
 
 type Drag = NonNullable<Build['hull']['performance']['outboardDrag']>;
 
@@ -29,6 +33,24 @@ export function runningOf(
     water,
     added: dragsOf(build),
   };
+}
+
+/** The boat at rest in one loading, as the method before planing sees it. */
+export function atRest(
+  { afloat }: FloatFigures,
+  { mass, centre }: WeightedCentre,
+  water: Water,
+): Computed<HullAtRest> {
+  if (!afloat) return { notComputed: 'the lines make no hull' };
+  const body = { ...afloat.body, water: water.density };
+  const lies = findEquilibrium(body, { mass, centre });
+  if (lies.outcome !== 'floats') return whyLost(lies);
+  const [form, ends] = [hydrostatics(body, lies.plane), endsOf(body.hull, lies.plane)];
+  if (!form || !ends) return { notComputed: 'the boat is not in the water' };
+  const { immersedLength: length, immersedBeam: beam, draught, volume, coefficients } = form;
+  const greatest = coefficients.midship * beam * draught;
+  const transomShare = Math.min(1, ends.transom / greatest);
+  return { length, beam, draught, volume, entrance: ends.entrance, transomShare };
 }
 
 /** What drags beside the bottom: boat in the air, and the outboard's leg and the appendages that the files name. */

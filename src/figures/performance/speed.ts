@@ -1,16 +1,21 @@
 import {
   type AddedDrag,
+  type Climb,
+  climbOf,
   type Computed,
   CROUCH_CONSTANTS,
   type CrouchHull,
   type CurvePoint,
+  fastestOn,
   findHump,
   type Hump,
+  joinedCurve,
   pitchBand,
   type PitchChoice,
   porpoisingTrim,
   powerCurve,
   type Running,
+  type SlowEstimate,
   type SpeedEstimate,
   speedFor,
 } from '../../performance/index.ts';
@@ -36,7 +41,7 @@ import type { FloatFigures } from '../float/types.ts';
 import { inWorseWater, type NamedWater, watersOf } from '../water.ts';
 import { type BowMotorFigures, bowMotorFigures } from './bow-motor.ts';
 import { type FuelUse, fuelUse } from './fuel-use.ts';
-import { dragsOf, runningOf } from './running.ts';
+import { atRest, dragsOf, runningOf } from './running.ts';
 
 /** Speeds that the curve of power is drawn through. */
 const CURVE_SPEEDS = Array.from({ length: 20 }, (_, index) =>
@@ -63,6 +68,10 @@ export interface DriveLoading {
   readonly applies: boolean;
   readonly speed: Computed<SpeedEstimate>;
   readonly hump: Computed<Hump>;
+  /** Where it does not plane: the speed before planing. */
+  readonly slow: Computed<SlowEstimate>;
+  /** What stands in the way of planing, and what it takes; `rises` where nothing does. */
+  readonly climb: Computed<Climb | { readonly rises: true }>;
   /** The trim above which it may porpoise, at the likely speed. */
   readonly porpoisingAbove: Computed<Radians>;
   readonly curve: readonly CurvePoint[];
@@ -110,7 +119,7 @@ export function driveFigures(
   const water = slowerWater(build, loadings['as ordered']);
   const driven = DRIVEN.flatMap(([name, aboard]) => {
     const loading = loadings[aboard];
-    return loading ? [driveLoading(build, water, name, loading)] : [];
+    return loading ? [driveLoading(build, float, water, name, loading)] : [];
   });
   const loaded = driven.find(({ name }) => name === 'loaded');
   const bowMotor = bowMotorFigures(build, loadings['as ordered'], float, electrics);
@@ -148,6 +157,7 @@ function slowerWater(build: Build, loading: Loading): NamedWater {
 
 function driveLoading(
   build: Build,
+  float: FloatFigures,
   water: NamedWater,
   name: DriveName,
   loading: Loading,
@@ -160,6 +170,8 @@ function driveLoading(
       applies: false,
       speed: running,
       hump: running,
+      slow: running,
+      climb: running,
       porpoisingAbove: running,
       curve: [],
     };
@@ -171,11 +183,29 @@ function driveLoading(
     applies: true,
     speed,
     hump: findHump(running),
+    ...beforePlaning(build, running, atRest(float, loading, water)),
     porpoisingAbove:
       'notComputed' in speed
         ? { notComputed: 'the boat has no planing speed' }
         : porpoisingTrim(speed.state.lift, running.hull.deadrise),
     curve: powerCurve(running, CURVE_SPEEDS, efficiencyOf(build)),
+  };
+}
+
+/** What the outboard does with the boat before it planes. */
+function beforePlaning(
+  build: Build,
+  running: Running,
+  hull: Parameters<typeof joinedCurve>[1],
+): Pick<DriveLoading, 'slow' | 'climb'> {
+  const power = build.outboard?.model.power;
+  if (power === undefined) return { slow: NO_OUTBOARD, climb: NO_OUTBOARD };
+  const curve = joinedCurve(running, hull);
+  if ('notComputed' in curve) return { slow: curve, climb: curve };
+  const efficiency = efficiencyOf(build);
+  return {
+    slow: fastestOn(curve, power, efficiency),
+    climb: climbOf(curve, power, efficiency.likely) ?? { rises: true },
   };
 }
 
