@@ -19,6 +19,7 @@ import { mixingOf } from './laminate/mixing.ts';
 import { partLayUps } from './laminate/parts.ts';
 import { learningOf, priceInput, termsOf, whatIfOf } from './price/input.ts';
 import { towFigures } from './tow/tow.ts';
+import { knownTo } from './spread.ts';
 import type { Figures } from './types.ts';
 
 /**
@@ -66,9 +67,10 @@ export function computeFigures(resolved: Build, findings: readonly Finding[]): F
     gates: gateFigures(build, mass),
     stageHours: hoursByStage(build),
   };
-  const found = [...findings, ...checkFigures(figures)];
-  const all = [...withAcceptances(found, build.order.accepted), ...goneSince(build, found)];
-  return { ...figures, findings: all };
+  const all = { ...figures, known: knownTo(figures) };
+  const found = [...findings, ...checkFigures(all)];
+  const told = [...withAcceptances(found, build.order.accepted), ...goneSince(build, found)];
+  return { ...all, findings: told };
 }
 
 /** What the order accepts and nothing finds any more. */

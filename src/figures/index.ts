@@ -13,7 +13,7 @@ export { defaultsUsed } from './hull-defaults.ts';
 export type { CrewFigures, PeopleToSide } from './float/crew.ts';
 export { movedFar, outcomeText, placeWords, remedyText } from './float/outcome.ts';
 export { FULL_TANK } from '../mass/index.ts';
-export type { Figures } from './types.ts';
+export type { Figures, Known } from './types.ts';
 export { type PerformanceFacts, performanceFacts } from './performance/facts.ts';
 export { towFacts } from './tow/facts.ts';
 export type { Afloat, Ballast, FloatFigures, Move, Swamped } from './float/types.ts';

@@ -39,5 +39,26 @@ export interface Figures {
   readonly gates: readonly Gate[];
   /** Hours of every stage that has work, in the order of the build. */
   readonly stageHours: readonly { readonly stage: string; readonly hours: Decimal }[];
+  /** How well what has a limit is known. */
+  readonly known: readonly Known[];
   readonly findings: readonly Finding[];
+}
+
+/** An input that a figure rests on, and how far it may move the figure. */
+export interface Cause {
+  readonly of: 'mass' | 'place of the mass' | 'lines' | 'power that reaches the water' | 'air';
+  readonly by: number;
+}
+
+/** A figure that rests on estimates, its limit, and how well it is known: kg, m, m/s or people. */
+export interface Known {
+  readonly name:
+    'load' | 'people' | 'freeboard' | 'people to one side' | 'trailer' | 'ball load' | 'speed';
+  readonly as: 'mass' | 'dimension' | 'speed' | 'people';
+  readonly value: number;
+  /** Below zero when it is past its limit; missing where it has none. */
+  readonly spare?: number;
+  readonly known: number;
+  /** The greatest first. */
+  readonly causes: readonly Cause[];
 }

@@ -6,6 +6,7 @@ import { electricsSection } from './electrics-section.ts';
 import { floatSection } from './float-section.ts';
 import { laminateSection } from './laminate-section.ts';
 import { pageHead } from '../sections/head.ts';
+import { knownSection } from './known-section.ts';
 import { limitsSection } from './limits-section.ts';
 import { planSection } from './plan-section.ts';
 import type { YardPage } from '../blocks/page.ts';
@@ -43,6 +44,7 @@ export function orderPageView(state: OrderState, fontCss: string): YardPage | un
       speedSection(figures, fontCss),
       limitsSection(figures),
       towingSection(figures, fontCss),
+      knownSection(figures),
       laminateSection(figures),
       electricsSection(figures, fontCss),
       driftSection(issued, drift, yard),

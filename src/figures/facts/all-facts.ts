@@ -5,6 +5,7 @@ import { limitsFacts } from '../limits/facts.ts';
 import { massFacts, stageFacts } from '../mass/facts.ts';
 import { performanceFacts } from '../performance/facts.ts';
 import { priceFacts } from '../price/facts.ts';
+import { knownFacts } from '../spread.ts';
 import { towFacts } from '../tow/facts.ts';
 import type { Figures } from '../types.ts';
 import type { Fact } from './fact.ts';
@@ -22,6 +23,7 @@ export function allFacts(figures: Figures): readonly Fact[] {
     laminateFacts(figures),
     electricsFacts(figures),
     floatFacts(figures),
+    knownFacts(figures),
   ].flatMap(leavesOf);
 }
 

@@ -17,3 +17,10 @@ export const method = (given: Omit<Method, 'validity' | 'verify'> & Partial<Meth
   verify: '',
   ...given,
 });
+
+export const ARITHMETIC = 'arithmetic';
+export const PRACTICE = 'common practice, no source';
+
+/** A method of money: sums of what the files say. */
+export const money = (title: string, how: string): Method =>
+  method({ title, how, source: ARITHMETIC });

@@ -1,19 +1,10 @@
-import { type Method, method } from './method.ts';
+import { ARITHMETIC, type Method, method, money, PRACTICE } from './method.ts';
+import { WORKSHOP_METHODS } from './methods-workshop.ts';
 
-const ARITHMETIC = 'arithmetic';
-const PRACTICE = 'common practice, no source';
 const WEIGH = 'Verify by weighing.';
 const TRIAL = 'Verify by trial.';
 const BUILDER = 'The builder confirms it by test under local rules.';
-const E11 = 'ABYC E-11, from memory, and 33 CFR 183.425';
 const STILL_WATER = 'Still water; the hull as its lines are drawn, closed at the sheer.';
-const ISO_LAMINATE = {
-  source: 'ISO 12215-5:2008 Annex C, defaults from memory, not tested',
-  validity: 'E-glass in polyester or vinylester without voids.',
-};
-
-const money = (title: string, how: string): Method => method({ title, how, source: ARITHMETIC });
-
 /** Methods by what they are about, in the order of a page that lists them. */
 export const METHODS_BY_SUBJECT = {
   general: {
@@ -21,6 +12,12 @@ export const METHODS_BY_SUBJECT = {
       title: 'As given',
       how: 'As written in the order or in the shop’s own files.',
       source: 'the files of the shop',
+    }),
+    known: method({
+      title: 'How well it is known',
+      how: 'What the weighing band of the shop, the place of the masses, the lines taken the other way, the share of the power and the drag of the air each do to a figure: the root of the sum of their squares.',
+      source: `derived; the spreads: ${PRACTICE}`,
+      verify: 'Weigh, float and try the boat.',
     }),
   },
   price: {
@@ -219,66 +216,7 @@ export const METHODS_BY_SUBJECT = {
       verify: 'Confirm with the authority.',
     }),
   },
-  laminate: {
-    layUp: method({
-      title: 'Laminate',
-      how: 'Area × lay-up; thickness from the mass of {fibre} and its share of the mass.',
-      ...ISO_LAMINATE,
-      verify: 'Verify by weighing and by a burn-off test.',
-    }),
-    strength: method({
-      title: 'Strength of a lay-up',
-      how: 'Beam and sandwich theory on a strip of the lay-up.',
-      ...ISO_LAMINATE,
-      verify: 'Verify by testing a panel of the shop’s own.',
-    }),
-    screening: method({
-      title: 'Bottom panel',
-      how: 'Bottom pressure of a planing boat on one flat panel, held fast at its edges; half of the ultimate strength is used.',
-      source: 'ISO 12215-5:2008, formulas not checked again since',
-      validity: 'Monohull, waterline 2.5 m to 24 m, planing, up to 50 kn. A screening.',
-      verify: 'Verify by a designer’s full calculation and by test.',
-    }),
-    cutting: money('Cutting', 'Strips placed side by side on the roll.'),
-    infusion: method({
-      title: 'Infusion',
-      how: 'Flow of the resin from each feed line in one dimension; the part must be full within a share of the gel time.',
-      source: 'Darcy’s law',
-      validity: 'Feed lines opened together; permeability of the same stack.',
-      verify: 'Verify by infusing a sample of the same stack.',
-    }),
-  },
-  wiring: {
-    wire: method({
-      title: 'Wires and fuses',
-      how: 'Conductor: the larger of what voltage drop (K = 10.75, 3 % or 10 %) and ampacity with bundling and heat ask for. Fuse: at least the load, at most the ampacity. Runs along the axes, times the routing factor.',
-      source: E11,
-      validity: 'Direct current up to 50 V, copper of full AWG area, one conductor each way.',
-      verify:
-        'Verify by measuring the drop under load; a licensed electrician confirms it under local rules.',
-    }),
-    starter: method({
-      title: 'Starter cable',
-      how: 'Voltage drop while cranking; at least what the engine’s maker asks for.',
-      source: 'ABYC E-11, from memory',
-      validity: 'Cranking for seconds only. Follow the engine maker’s cable table.',
-      verify: 'Verify by the voltage at the starter while cranking.',
-    }),
-    battery: method({
-      title: 'Batteries',
-      how: 'Use is current × hours a day. The batteries last for their usable share divided by that; at one steady current, by Peukert’s law.',
-      source: 'Peukert’s law (emptied faster, a battery gives less)',
-      validity: 'New batteries at 25 °C. Follow the maker’s data sheet.',
-      verify: 'Verify by a discharge test.',
-    }),
-  },
-  workshop: {
-    hours: method({
-      title: 'Hours',
-      how: 'The hours of all items, with the extra time that the first boats of a hull take.',
-      source: 'the catalogue',
-    }),
-  },
+  ...WORKSHOP_METHODS,
 } as const satisfies Readonly<Record<string, Readonly<Record<string, Method>>>>;
 
 export type MethodSubject = keyof typeof METHODS_BY_SUBJECT;
