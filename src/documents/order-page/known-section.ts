@@ -6,7 +6,7 @@ import {
   metres,
   metresPerSecond,
 } from '../../units/index.ts';
-import { bareTable, column, heads, type Part, row, section, smallPrint } from '../blocks/block.ts';
+import { column, heads, type Part, row, section, smallPrint, table } from '../blocks/block.ts';
 import { capital } from '../sections/words.ts';
 
 const NAMES: Readonly<Record<Known['name'], string>> = {
@@ -19,18 +19,20 @@ const NAMES: Readonly<Record<Known['name'], string>> = {
   speed: 'Speed, loaded',
 };
 
+/** Share of how well a figure is known below which a cause does not matter. */
+const SMALL = 0.1;
+
 /** What has a limit, by how much it keeps to it, and how well that is known. */
 export function knownSection({ build, known }: Figures): Part {
   const format = formatterOf(build.yard);
   return section(
     'known',
     'How near to the limits, and how well known',
-    ...bareTable(
+    ...table(
       [
         column('text', 'Figure'),
-        ...heads('num', 'Value', 'To spare', 'Known to'),
-        column('text', 'Which rests on'),
-        column('text', 'So'),
+        ...heads('num', 'Value'),
+        ...heads('text', 'Within its limit', 'Moved by'),
       ],
       known.map((one) => knownRow(one, format)),
     ),
@@ -48,10 +50,8 @@ function knownRow(one: Known, format: Formatter) {
     isClose ? 'flag' : 'plain',
     NAMES[name],
     print(value),
-    spare === undefined ? '' : print(spare),
-    print(known),
-    causes.map(({ of, by }) => `${of} ${print(by)}`).join(', '),
     capital(verdict(one, print)),
+    causes.flatMap(({ of, by }) => (by < SMALL * known ? [] : [`${of} ${print(by)}`])).join(', '),
   );
 }
 

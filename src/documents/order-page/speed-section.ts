@@ -4,6 +4,7 @@ import {
   type Formatter,
   formatterOf,
   decimalToNumber,
+  metresPerSecond,
   NO_BREAK,
   UNIT_KINDS,
   whyNot,
@@ -69,7 +70,7 @@ function powerLine(
 }
 
 /** What speed, fuel, propeller and bow motor were computed with in this order, and by which methods. */
-function speedNotes({ build, drive }: Figures, format: Formatter): readonly string[] {
+function speedNotes({ build, drive, known }: Figures, format: Formatter): readonly string[] {
   const { efficiency } = build.yard.drive;
   const share = (value: typeof efficiency.low): string => format.percent(decimalToNumber(value), 0);
   const { crouch, outboardDrag } = build.hull.performance;
@@ -77,14 +78,12 @@ function speedNotes({ build, drive }: Figures, format: Formatter): readonly stri
     const size = area < 0.1 ? format.smallArea(area) : format.area(area);
     return `${name} (${size}, coefficient ${format.number(coefficient, 2)})`;
   });
-  const fitted =
-    'The trade reports small boats with much fitted up to a fifth faster than this (common practice, no source); a share of 0.60, a tenth less mass and no air drag together explain about 15 % of it.';
   const leg = outboardDrag ? '' : ' The drag of the outboard’s leg is within that share.';
   return [
     `Light: ready to launch with one person. Loaded: with everybody ordered for and their gear. ${waterSentence(build, drive)}`,
     ...methodLines('planing', 'prePlaning'),
     `Beside the hull, the drag of ${drags.join(', ')}; ${share(efficiency.low)} to ${share(efficiency.high)} of the power moves the boat, ${share(efficiency.likely)} likely (common practice, no source).${leg}`,
-    fitted,
+    ...spreadWords(known, format),
     '* and what the table names: outside the method’s range, or on dry chines, where it is computed on the beam that is still wetted; a rough guess only. Hump: the greatest trim of any planing speed; a climb: the drag there is greater than at some higher speed.',
     ...methodLines('crouch'),
     `Crouch’s constant: ${format.number(drive.crouchConstant, 0)} (mph, hp, lb), of a ${crouch}.`,
@@ -96,6 +95,20 @@ function speedNotes({ build, drive }: Figures, format: Formatter): readonly stri
     ),
     'Cruise is the speed that the order names, else the speed of best range on the plane, past the greatest trim.',
   ];
+}
+
+/** Where the spread of the loaded speed comes from. */
+function spreadWords(known: Figures['known'], format: Formatter): readonly string[] {
+  return known
+    .filter(({ name }) => name === 'speed')
+    .map(({ causes, known: all, value }) => {
+      const each = causes.map(({ of, by }) => `${of} ${format.speed(metresPerSecond(by))}`);
+      const trade =
+        all < value / 5
+          ? ' The trade reports small boats with much fitted up to a fifth faster than such an estimate (common practice, no source), which is more than these explain: go by the trial.'
+          : '';
+      return `Its spread, loaded: ${each.join(', ')}.${trade}`;
+    });
 }
 
 /** What the speeds are, the propeller's pitch, and what the bow motor holds it against. */
