@@ -147,8 +147,7 @@ function yardPages(
   links: IndexLinks,
   isWanted: (number: string) => boolean,
 ): readonly Page[] {
-  const figures = loaded.orders.flatMap((entry) => entry.figures ?? []);
-  const checks = [...runChecks(), ...orderChecks(figures)];
+  const checks = [...runChecks(), ...orderChecks(loaded.orders)];
   const index = indexView({
     ...acrossOrders(loaded, yard),
     fontCss: drawingFontCss(),

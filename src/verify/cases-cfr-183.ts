@@ -1,7 +1,6 @@
 import {
   type Computed,
   levelFlotation,
-  motorWeights,
   peopleAndGear,
   peopleFor,
   personsCapacity,
@@ -29,8 +28,6 @@ const CFR_POWER = '33 CFR 183.53(a) and table 183.53';
 const PUBLISHED_EXAMPLE = '33 CFR 183.53(a): a published example of its use';
 const HANDBOOK = 'Coast Guard Boatbuilder’s Handbook, special discussion of 33 CFR 183.41';
 const FLOTATION = 'Coast Guard Boatbuilder’s Handbook, flotation, step 3';
-const MOTORS =
-  '33 CFR table 183.75, column 9, by ABYC S-30 table 1A as a builders’ site copies it (to be confirmed)';
 
 const limits = exactCaseIn('limits');
 
@@ -176,30 +173,6 @@ const PEOPLE_CASES: readonly PublishedCase[] = [
   limits('605 lb by the whole chain', HANDBOOK, 5, '', () => persons(605).people),
 ];
 
-const MOTOR_CASES: readonly PublishedCase[] = (
-  [
-    [1.5, 32],
-    [3, 44],
-    [6, 94],
-    [9.9, 185],
-    [15, 234],
-    [25, 350],
-    [40, 459],
-    [75, 628],
-    [100, 649],
-    [115, 723],
-    [150, 762],
-    [200, 863],
-    [250, 914],
-    [350, 1117],
-  ] as const
-).map(([power, total]) =>
-  limits(`Outboard of ${power} hp with all that belongs to it`, MOTORS, total, 'lb', () => {
-    const row = motorWeights(power);
-    return 'notComputed' in row ? Number.NaN : row.total;
-  }),
-);
-
 /** Pounds of lift for fibreglass and wood, SG 0.55, with a motor of 40 hp. */
 function flotation(fibreglass: number, wood: number, crew: number, capacity: number) {
   const result = levelFlotation({
@@ -284,6 +257,5 @@ const FLOTATION_CASES: readonly PublishedCase[] = [
 export const CFR_183_CASES: readonly PublishedCase[] = [
   ...POWER_CASES,
   ...PEOPLE_CASES,
-  ...MOTOR_CASES,
   ...FLOTATION_CASES,
 ];

@@ -114,7 +114,7 @@ export const DRIVE_CASES: readonly PublishedCase[] = [
   ),
   drive(
     '300 hp at 0.50 lb/(hp·h), 6.1 lb/US gal',
-    'rule of the trade as published by makers: 150 lb/h, printed as 24.5 US gal/h',
+    'rule of the trade, second hand from makers: 150 lb/h, printed as 24.5 US gal/h',
     24.59,
     'US gal/h',
     0.005,
@@ -141,7 +141,7 @@ export const DRIVE_CASES: readonly PublishedCase[] = [
   ),
   drive(
     'Pitch for 39.0625 mph at 5500 rpm, 2:1, no slip',
-    'rule of the trade: mph = rpm x pitch / (ratio x 1056), exact in inches and statute miles',
+    'rule of the trade, second hand: mph = rpm x pitch / (ratio x 1056), exact in inches and statute miles',
     15,
     'in',
     1e-9,
@@ -152,7 +152,7 @@ export const DRIVE_CASES: readonly PublishedCase[] = [
   ),
   drive(
     'Wind of 10 m/s on 1 m² with a coefficient of 1',
-    'BS CP3 chapter V part 2: dynamic pressure 0.613 V²',
+    'BS CP3 chapter V part 2 (from memory): dynamic pressure 0.613 V²',
     61.3,
     'N',
     0.06,

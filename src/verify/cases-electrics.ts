@@ -17,7 +17,6 @@ import type { PublishedCase } from './types.ts';
 
 const ABYC = 'ABYC E-11, CM = K I L / E with K = 10.75 (formula from memory), worked by hand';
 const CHART = 'a public worked example of the ABYC E-11 chart: 11 ft out, 10 ft back';
-const CFR = '33 CFR 183.425, Table 5';
 const CFR_HOT = '33 CFR 183.425, Table 5 note: engine space, 105 C insulation, in whole amperes';
 const PEUKERT = 'Peukert (1897), t = H (C / (I H))^k, worked by hand';
 
@@ -103,17 +102,21 @@ export const ELECTRICS_CASES: readonly PublishedCase[] = [
   wiring('10 A through 20 ft of AWG 12: voltage lost', ABYC, 0.329_25, 'V', 5e-6, () =>
     voltsLost(amperes(10), metres(20 * FOOT), 6530),
   ),
-  wiring('AWG 10 in mm2', 'ASTM B258, table of dimensions (5.261 mm2)', 5.261, 'mm2', 2e-3, () =>
-    areaOfGauge('10'),
+  wiring(
+    'AWG 10 in mm2',
+    'ASTM B258, table of dimensions, second hand (5.261 mm2)',
+    5.261,
+    'mm2',
+    2e-3,
+    () => areaOfGauge('10'),
   ),
-  wiring('AWG 4/0 in mm2', 'ASTM B258, table of dimensions (107.2 mm2)', 107.2, 'mm2', 0.05, () =>
-    areaOfGauge('4/0'),
-  ),
-  wiring('AWG 16, 105 C, outside the engine space', CFR, 25, 'A', 0, () =>
-    hotAmpacity('16', false),
-  ),
-  wiring('AWG 2/0, 105 C, outside the engine space', CFR, 330, 'A', 0, () =>
-    hotAmpacity('2/0', false),
+  wiring(
+    'AWG 4/0 in mm2',
+    'ASTM B258, table of dimensions, second hand (107.2 mm2)',
+    107.2,
+    'mm2',
+    0.05,
+    () => areaOfGauge('4/0'),
   ),
   wiring('AWG 14, 105 C, engine space', CFR_HOT, 30, 'A', 0.5, () => hotAmpacity('14', true)),
   wiring('AWG 6, 105 C, engine space', CFR_HOT, 102, 'A', 0.5, () => hotAmpacity('6', true)),
@@ -151,7 +154,6 @@ export const ELECTRICS_CASES: readonly PublishedCase[] = [
   wiring('100 Ah at 20 h, k 1.05, at 10 A', PEUKERT, 9.659_36, 'h', 1e-5, () =>
     flatAfter(10, 1.05),
   ),
-  wiring('100 Ah at 20 h, at its rated 5 A', PEUKERT, 20, 'h', 1e-12, () => flatAfter(5, 1.2)),
   wiring(
     '60 Ah a day for 2 days from 100 Ah batteries, half usable',
     'derived, worked by hand: 240 Ah',

@@ -116,7 +116,7 @@ export const PLAN_CASES: readonly PublishedCase[] = [
   ),
   shortest(
     'Six jobs through six machines: length',
-    'Fisher and Thompson in Muth and Thompson (eds.), Industrial Scheduling (1963), "ft06"',
+    'Fisher and Thompson in Muth and Thompson (eds.), Industrial Scheduling (1963), "ft06", second hand',
     55,
     SIX_BY_SIX,
   ),

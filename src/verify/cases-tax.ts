@@ -151,11 +151,6 @@ export const TAX_CASES: readonly PublishedCase[] = [
     ...us,
     prices: ['3124.67', '33.33', '49.40'],
   }),
-  taxCase('An export at 0 %', 'derived: nothing of anything', 0, {
-    currency: 'AUD',
-    rate: '0%',
-    prices: ['59536.36'],
-  }),
   taxCase(
     'BT-106, sum of line nets 3703.70, 100.00 and 20.20',
     EN('BR-CO-10'),

@@ -1,3 +1,3 @@
 export { orderChecks } from './order-cases.ts';
-export { runChecks } from './run-checks.ts';
+export { byTier, runChecks } from './run-checks.ts';
 export type { Check, PublishedCase } from './types.ts';

@@ -80,7 +80,7 @@ export const JOHNSON: Instance = jobShop(
   2,
 );
 
-/** Six jobs through six machines; shortest 55. Source: Fisher and Thompson in Industrial Scheduling (1963), "ft06". */
+/** Six jobs through six machines; shortest 55. Source: Fisher and Thompson in Industrial Scheduling (1963), "ft06", second hand. */
 export const SIX_BY_SIX: Instance = jobShop(
   [
     [2, 1, 0, 3, 1, 6, 3, 7, 5, 3, 4, 6],

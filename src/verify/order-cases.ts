@@ -1,29 +1,59 @@
 import type { Figures } from '../figures/index.ts';
 import { addMoney, minorUnits, type Money } from '../money/index.ts';
 import { divideHalfAway } from '../units/index.ts';
-import { runChecks } from './run-checks.ts';
+import { checkOf, rowsOf } from './run-checks.ts';
 import type { Check, PublishedCase } from './types.ts';
 
 const RULES = 'EN 16931-1, as the published UBL schematron words its rules';
 
+/** Of each order that these rules are for, and of one that others are for. */
+const ROWS = { all: 5, withoutTax: 3 };
+
 /**
  * The sums that an electronic invoice of each order must have, worked out in whole cents apart from the price room.
  *
- * An order whose tax is rounded line by line, or whose trade-in lowers the tax, is left out: its rules are others.
+ * An order whose tax is rounded line by line, or whose trade-in lowers the tax, has other rules for its tax: of that the
+ * sums without it are checked. One that could not be computed has a row that fails.
  *
  * @source EN 16931-1, BR-CO-10 to BR-CO-17; rounding a whole counts as a line of its own
  */
-export function orderChecks(orders: readonly Figures[]): readonly Check[] {
-  const fitting = orders.filter(
-    ({ build, price }) =>
-      build.yard.tax.rounding === 'document' &&
-      build.yard.tax.fractions === 'half-up' &&
-      minorUnits(price.tradeInTax) === 0n,
+export function orderChecks(orders: readonly Priced[]): readonly Check[] {
+  const rows = orders.flatMap(({ order, figures }) =>
+    figures ? casesOf(figures) : [missing(order.file)],
   );
-  return runChecks(fitting.flatMap(casesOf));
+  const wanted = orders.map(({ figures }) => {
+    if (!figures) return 1;
+    return isPlain(figures) ? ROWS.all : ROWS.withoutTax;
+  });
+  const all = wanted.reduce<number>((sum, count) => sum + count, 0);
+  return [
+    ...rows.map((one) => checkOf(one, 'own order added again')),
+    checkOf(rowsOf('rows of the orders', all, rows.length), 'own order added again'),
+  ];
 }
 
-function casesOf({ build, price }: Figures): readonly PublishedCase[] {
+interface Priced {
+  readonly order: { readonly file: string };
+  readonly figures?: Figures | undefined;
+}
+
+const missing = (file: string): PublishedCase => ({
+  area: 'money',
+  name: `${file}: its sums`,
+  source: RULES,
+  published: ROWS.all,
+  unit: '',
+  tolerance: 0,
+  ours: () => Number.NaN,
+});
+
+const isPlain = ({ build: { yard }, price }: Figures): boolean =>
+  yard.tax.rounding === 'document' &&
+  yard.tax.fractions === 'half-up' &&
+  minorUnits(price.tradeInTax) === 0n;
+
+function casesOf(figures: Figures): readonly PublishedCase[] {
+  const { build, price } = figures;
   const { order, yard } = build;
   const lines = sum(price.lines.map((line) => line.price)) + minorUnits(price.rounding.before);
   const allowances = minorUnits(price.discount);
@@ -42,7 +72,7 @@ function casesOf({ build, price }: Figures): readonly PublishedCase[] {
     tolerance: 0,
     ours: () => inUnits(minorUnits(ours)),
   });
-  return [
+  const sums = [
     rule(
       'BR-CO-10, BR-CO-11, BR-CO-13',
       'lines less allowances',
@@ -50,6 +80,11 @@ function casesOf({ build, price }: Figures): readonly PublishedCase[] {
       price.taxable,
     ),
     rule('BR-CO-12', 'charges', charges, price.charges),
+    rule('BR-CO-16', 'still due', minorUnits(price.driveAway) - received, price.toPay),
+  ];
+  if (!isPlain(figures)) return sums;
+  return [
+    ...sums,
     rule(
       'BR-CO-14, BR-CO-17',
       'tax of the taxed category, rounded once',
@@ -57,7 +92,6 @@ function casesOf({ build, price }: Figures): readonly PublishedCase[] {
       addMoney(price.tax, price.chargesTax),
     ),
     rule('BR-CO-15', 'total with tax', withoutTax + tax, price.driveAway),
-    rule('BR-CO-16', 'still due', withoutTax + tax - received, price.toPay),
   ];
 }
 

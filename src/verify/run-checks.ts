@@ -9,7 +9,7 @@ import { PLAN_CASES } from './cases-plan.ts';
 import { TAX_CASES } from './cases-tax.ts';
 import { TOW_CASES } from './cases-tow.ts';
 import { UNIT_CASES } from './cases-units.ts';
-import type { Check, PublishedCase } from './types.ts';
+import { type Check, type PublishedCase, type Tier, TIERS } from './types.ts';
 
 const ALL_CASES: readonly PublishedCase[] = [
   ...UNIT_CASES,
@@ -25,6 +25,26 @@ const ALL_CASES: readonly PublishedCase[] = [
   ...PLAN_CASES,
 ];
 
+/** How many there are: one that is lost is told. */
+const ROWS = 282;
+
+/** How a source says that its value was had otherwise than first hand. */
+const SAID: readonly (readonly [RegExp, Tier])[] = [
+  [/from memory|no source/i, 'from memory'],
+  [
+    /second hand|secondary|as a .* (?:site|reader|bulletin)|worked example of|builders’ site/i,
+    'published, second hand',
+  ],
+  [
+    /derived|worked by hand|worked numerically|closed form|exact form|integrated|solved|our own|Archimedes/i,
+    'closed form',
+  ],
+];
+
+/** The tier of a value, as its source words it. */
+export const tierOf = (source: string): Tier =>
+  SAID.find(([words]) => words.test(source))?.[1] ?? 'published, first hand';
+
 let published: readonly Check[] | undefined;
 
 /**
@@ -33,16 +53,41 @@ let published: readonly Check[] | undefined;
  * @param cases - left out: every case that there is, computed once, for they depend on nothing
  */
 export function runChecks(cases?: readonly PublishedCase[]): readonly Check[] {
-  if (cases) return cases.map(checkOf);
-  published ??= ALL_CASES.map(checkOf);
+  if (cases) return cases.map((one) => checkOf(one));
+  published ??= [...ALL_CASES, rowsOf('published rows', ROWS, ALL_CASES.length)].map((one) =>
+    checkOf(one),
+  );
   return published;
 }
 
-function checkOf(one: PublishedCase): Check {
+/** That no row is lost. */
+export const rowsOf = (name: string, wanted: number, found: number): PublishedCase => ({
+  area: 'rows',
+  name,
+  source: 'derived: counted when the list was last changed',
+  published: wanted,
+  unit: '',
+  tolerance: 0,
+  ours: () => found,
+});
+
+/** How many of the checks there are of each tier, those without any left out. */
+export const byTier = (checks: readonly Check[]): readonly (readonly [Tier, number])[] =>
+  TIERS.map((tier) => [tier, checks.filter((one) => one.tier === tier).length] as const).filter(
+    ([, count]) => count > 0,
+  );
+
+/**
+ * A case, computed.
+ *
+ * @returns the difference in the case’s unit, NaN where ours is no number: then it fails
+ */
+export function checkOf(one: PublishedCase, tier = tierOf(one.source)): Check {
   const { area, name, source, published: wanted, unit, tolerance } = one;
   const ours = one.ours();
   const error = Math.abs(ours - wanted);
   return {
+    tier,
     area,
     name,
     source,

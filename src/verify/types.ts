@@ -12,8 +12,19 @@ export interface PublishedCase {
   readonly ours: () => number;
 }
 
+/** How near to whoever knows it a value was had, the nearest first. */
+export const TIERS = [
+  'published, first hand',
+  'published, second hand',
+  'from memory',
+  'closed form',
+  'own order added again',
+] as const;
+export type Tier = (typeof TIERS)[number];
+
 /** A case that has been computed. */
 export interface Check {
+  readonly tier: Tier;
   readonly area: string;
   readonly name: string;
   readonly source: string;

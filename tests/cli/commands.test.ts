@@ -155,11 +155,20 @@ it('verify prints a row for each check and its source, and the same as JSON', as
   const { code, out } = await run(workspace(), 'verify');
   expect(code).toBe(0);
   expect(out).toMatch(/^pass {2}money: .*published/m);
-  expect(out).toMatch(/(\d+) of \1 checks pass\n$/);
+  expect(out).toMatch(/(\d+) of \1 checks pass: \d+ published, first hand, .*\n$/);
   const rows: unknown = JSON.parse((await run(workspace(), 'verify', '--json')).out);
   expect(rows).toContainEqual(
     expect.objectContaining({ area: 'mass', pass: true, source: expect.any(String) }),
   );
+});
+
+it('verify fails for an order that could not be computed: its row is there, and not passed', async () => {
+  const broken = workspace({
+    'orders/t-2.yaml': ORDER.replace('T-1', 'T-2').replace('- seat', '- sofa'),
+  });
+  const { code, out } = await run(broken, 'verify');
+  expect(code).toBe(1);
+  expect(out).toMatch(/^FAIL {2}money: orders\/t-2\.yaml: its sums/m);
 });
 
 it('a workspace that is not there is told, not thrown', async () => {

@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { runChecks } from '../../src/verify/index.ts';
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { byTier, orderChecks, runChecks } from '../../src/verify/index.ts';
+import { rowsOf, tierOf } from '../../src/verify/run-checks.ts';
+import { orders } from '../demonstration/workspace.ts';
 
 describe('the checks against the published world', () => {
   it('all pass, each with a source and a value', () => {
@@ -20,9 +24,9 @@ describe('the checks against the published world', () => {
         'laminate',
         'electrics',
         'plan',
+        'rows',
       ]),
     );
-    expect(checks.length).toBeGreaterThanOrEqual(30);
   });
 
   it('fail when ours is further off than the tolerance, and when it is no number', () => {
@@ -33,5 +37,31 @@ describe('the checks against the published world', () => {
       { ...one, ours: () => Number.NaN },
     ]);
     expect([near?.pass, far?.pass, none?.pass]).toEqual([true, false, false]);
+  });
+
+  it('lose no row without being told', () => {
+    expect(runChecks().at(-1)).toMatchObject({ area: 'rows', pass: true });
+    expect(runChecks([rowsOf('rows', 3, 2)])[0]?.pass).toBe(false);
+  });
+
+  it('have the tier that their source words, and one had first hand names the place in it', () => {
+    expect(tierOf('ISO 1 annex B, second hand')).toBe('published, second hand');
+    expect(tierOf('ISO 1 clause 2 (from memory)')).toBe('from memory');
+    expect(tierOf('derived: a sum')).toBe('closed form');
+    expect(tierOf('An act, s 1')).toBe('published, first hand');
+    const place =
+      / s \d|table|annex|appendix|cl\.|clause|BR-|step \d|instance|CFR \d|example|release|VATREC\d|discussion of|agreement|sixth/i;
+    const vague = runChecks().filter(
+      ({ tier, source }) => tier === 'published, first hand' && !place.test(source),
+    );
+    expect(vague.map(({ source }) => source)).toEqual([]);
+  });
+
+  it('are as many of each tier as the README says', () => {
+    const readme = readFileSync(path.resolve(import.meta.dirname, '../../README.md'), 'utf8');
+    const told = byTier([...runChecks(), ...orderChecks(orders)]).map(
+      ([tier, count]) => `${count} ${tier}`,
+    );
+    expect(readme.replaceAll(/\s+/g, ' ')).toContain(told.join(', '));
   });
 });

@@ -1,6 +1,6 @@
 import { type CodeFacts, FINDING_CODES } from '../../findings/index.ts';
 import type { Yard } from '../../schema/index.ts';
-import type { Check } from '../../verify/index.ts';
+import { byTier, type Check } from '../../verify/index.ts';
 import { captioned, column, heads, row, type Row, section } from '../blocks/block.ts';
 import type { YardPage } from '../blocks/page.ts';
 import { TO } from './links.ts';
@@ -11,11 +11,12 @@ import { capital } from '../sections/words.ts';
 export function checksView(checks: readonly Check[], yard: Yard): YardPage {
   const areas = [...new Set(checks.map(({ area }) => area))];
   const passed = checks.filter(({ pass }) => pass).length;
+  const tiers = byTier(checks).map(([tier, count]) => `${count} ${tier}`);
   const heading = TO.checks.text;
   return {
     document: pageHead(yard, heading, 'What the computations were held against'),
     heading,
-    lead: `${passed} of ${checks.length} checks pass. Each row holds a computation of this program against a value that somebody else published, or that is exact.`,
+    lead: `${passed} of ${checks.length} checks pass. Each row holds a computation of this program against a value from elsewhere: ${tiers.join(', ')}.`,
     links: [TO.orders, TO.methods, TO.fields],
     hasContents: true,
     parts: [
@@ -30,18 +31,29 @@ export function checksView(checks: readonly Check[], yard: Yard): YardPage {
 }
 
 const COLUMNS = [
-  ...heads('text', 'Case', 'Source'),
-  ...heads('num', 'Published', 'Ours'),
+  ...heads('text', 'Case', 'Source', 'How known'),
+  ...heads('num', 'Wanted', 'Ours'),
   column('text', 'Unit'),
   ...heads('num', 'Error', 'Tolerance'),
   column('text', 'Result'),
 ];
 
-function checkRow({ name, source, published, ours, unit, error, tolerance, pass }: Check): Row {
+function checkRow({
+  name,
+  source,
+  tier,
+  published,
+  ours,
+  unit,
+  error,
+  tolerance,
+  pass,
+}: Check): Row {
   return row(
     pass ? 'plain' : 'flag',
     name,
     source,
+    tier,
     plain(published),
     plain(ours),
     unit,
