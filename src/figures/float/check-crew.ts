@@ -38,7 +38,7 @@ export function checkCrew({ build }: Checked, afloat: Screened): readonly Findin
     ...atEdge(afloat, format, told),
     ...few(afloat.crew).map((fewOfAll) =>
       told('FEW_TO_ONE_SIDE', fewOfAll, {
-        expected: `at least half of them, within ${build.yard.offsetLoad?.basis ?? 'what keeps the water out'}`,
+        expected: `at least half of them (${build.yard.offsetLoad?.basis ?? 'what keeps the water out'})`,
       }),
     ),
   ];
