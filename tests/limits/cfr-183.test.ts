@@ -39,6 +39,12 @@ describe('horsepower by 33 CFR 183.53', () => {
     ]);
   });
 
+  it('is as many watts as horsepower of 550 foot-pounds a second', () => {
+    const capacity = powerCapacity(inFeet(7, 5));
+    if ('notComputed' in capacity) throw new Error(capacity.notComputed);
+    expect(capacity.power / capacity.horsepower).toBeCloseTo(745.6999, 3);
+  });
+
   it('reads the table to a factor of 52.5 and the formulas above', () => {
     expect(horsepower(inFeet(10.5, 5, tiller))).toBe(15);
     expect(horsepower(inFeet(10.52, 5))).toBe(20);

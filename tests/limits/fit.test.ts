@@ -48,6 +48,9 @@ describe('screening for a category', () => {
     expect(downfloodingNeeded(metres(17), 'D')).toBe(0.4);
     expect(downfloodingNeeded(metres(17), 'C')).toBe(0.75);
     expect(offsetHeelAllowed(4)).toBe(offsetHeelAllowed(6));
+    // ISO 12217-1:2015 table 4, second hand.
+    expect(offsetHeelAllowed(6)).toBeCloseTo(22.7, 1);
+    expect(offsetHeelAllowed(10)).toBeCloseTo(16.8, 1);
   });
 });
 

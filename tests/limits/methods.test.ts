@@ -172,6 +172,14 @@ describe('power in the manner of ISO 11592-1', () => {
     expect(of(5.11, { steering: 'tiller' })).toBeCloseTo(6.4 * 5.11 - 19, 9);
   });
 
+  it('asks for the avoidance test above 7 knots times the root of the length, and for no boat without size', () => {
+    const fast = isoPower(hullOf({ length: metres(5.5) }));
+    if ('notComputed' in fast) throw new Error(fast.notComputed);
+    expect(fast.testAbove / (1852 / 3600)).toBeCloseTo(7 * Math.sqrt(5.5), 9);
+    expect(isoPower(hullOf({ length: metres(0) }))).toHaveProperty('notComputed');
+    expect(isoPower(hullOf({ length: metres(8) }))).toHaveProperty('notComputed');
+  });
+
   it('takes a bottom of less than 5° for flat', () => {
     const flat = { steering: 'tiller', deadrise: radians(4.99 * DEGREE) } as const;
     expect(of(7, flat)).toBeCloseTo(4.2 * 7 - 11, 9);

@@ -48,7 +48,7 @@ export const NOT_COMPUTED: Readonly<Record<MethodSubject, Limits>> = {
   speed: {
     heading: 'Speed and fuel',
     limits: [
-      'Speed is not computed below planing, nor where the boat is too fast for the method or too much of its bottom is wetted. Below 2° of trim it is, with a note that this is outside the method.',
+      'Speed is not computed below a volume Froude number of 1.0 (about 5 kn), nor where the boat is too fast for the method or too much of its bottom is wetted. Below 2° of trim it is, with a note that this is outside the method.',
       'Drag of air, of the outboard’s leg and of appendages is computed from the areas in the files. Waves, wind, a foul bottom and losses of the propeller are not.',
     ],
   },
