@@ -1,40 +1,6 @@
-import { type MetresPerSecond, type Watts, watts } from '../units/index.ts';
-import { planingStates, runAt } from './equilibrium.ts';
+import { planingStates } from './equilibrium.ts';
 import type { Running } from './savitsky.ts';
-import { OUTBOARD_EFFICIENCY } from './speed.ts';
-import type { Band, Computed, PlaningState } from './types.ts';
-
-/** One point of a curve: what it takes to run at a speed. */
-export interface CurvePoint {
-  readonly speed: MetresPerSecond;
-  /** Shaft power; more of it the lower the efficiency. */
-  readonly power: Computed<Band<Watts>>;
-  readonly state: Computed<PlaningState>;
-}
-
-/**
- * Shaft power against speed.
- *
- * @returns a point for each speed, `notComputed` with its reason where the boat is not planing
- * @validity as `planeAt`
- * @source as `speedFor`
- */
-export function powerCurve(
-  running: Running,
-  speeds: readonly MetresPerSecond[],
-  efficiency: Band<number> = OUTBOARD_EFFICIENCY,
-): readonly CurvePoint[] {
-  return speeds.map((speed) => {
-    const state = runAt(running, speed);
-    if ('notComputed' in state) return { speed, power: state, state };
-    const power = {
-      low: watts(state.effectivePower / efficiency.high),
-      likely: watts(state.effectivePower / efficiency.likely),
-      high: watts(state.effectivePower / efficiency.low),
-    };
-    return { speed, power, state };
-  });
-}
+import type { Computed, PlaningState } from './types.ts';
 
 /** The speed at which the bow stands highest, and how it runs there. */
 export interface Hump {

@@ -9,7 +9,7 @@ export {
 } from './bow-motor.ts';
 export { FRESH_WATER, OUTBOARD_THRUST, SEA_WATER } from './constants.ts';
 export { CROUCH_CONSTANTS, crouchConstant, type CrouchHull, crouchSpeed } from './crouch.ts';
-export { type CurvePoint, findHump, type Hump, powerCurve } from './curve.ts';
+export { findHump, type Hump } from './curve.ts';
 export { addedDragAt, ittc57 } from './drag.ts';
 export { climbOf, type Climb, fastestOn, joinedCurve, type SlowEstimate } from './climb.ts';
 export { planingStates, runAt } from './equilibrium.ts';

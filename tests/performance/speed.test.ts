@@ -8,7 +8,6 @@ import {
   findHump,
   type PlaningHull,
   porpoisingTrim,
-  powerCurve,
   SEA_WATER,
   type SpeedEstimate,
   speedFor,
@@ -96,18 +95,7 @@ describe('Crouch’s formula', () => {
   });
 });
 
-describe('the curve of power', () => {
-  it('has a point for each speed, "not computed" below planing', () => {
-    const running = { hull: hullOf(), water: SEA_WATER };
-    const curve = powerCurve(
-      running,
-      [4, 20, 30].map((one) => metresPerSecond(one * KNOT)),
-    );
-    expect(curve.map(({ power }) => 'notComputed' in power)).toEqual([true, false, false]);
-    const last = found(curve[2]?.power ?? { notComputed: 'none' });
-    expect(last.low).toBeLessThan(last.high);
-  });
-
+describe('the hump', () => {
   it('finds the hump: the greatest trim of any planing speed', () => {
     const running = { hull: hullOf(), water: SEA_WATER };
     const hump = found(findHump(running));

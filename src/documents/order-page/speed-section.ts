@@ -62,9 +62,7 @@ function powerLine(
     return [{ speed: speed.speed.likely, power: model.power, ordered }];
   });
   const most = 1.15 * Math.max(0, ...marks.map(({ power }) => power));
-  const points = curve.flatMap(({ speed, power }) =>
-    'notComputed' in power || power.likely > most ? [] : [{ speed, power: power.likely }],
-  );
+  const points = curve.filter(({ power }) => power <= most);
   const people = `${loading.people} aboard`;
   return { name: `${name}: ${format.mass(loading.mass)}, ${people}`, points, marks };
 }

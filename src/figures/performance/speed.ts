@@ -5,15 +5,14 @@ import {
   type Computed,
   CROUCH_CONSTANTS,
   type CrouchHull,
-  type CurvePoint,
   fastestOn,
   findHump,
   type Hump,
   joinedCurve,
   pitchBand,
   type PitchChoice,
+  planingStates,
   porpoisingTrim,
-  powerCurve,
   type Running,
   type SlowEstimate,
   type SpeedEstimate,
@@ -31,10 +30,11 @@ import type { Outboard } from '../../schema/index.ts';
 import {
   decimalToNumber,
   type Kilograms,
-  KNOT,
-  metresPerSecond,
+  type MetresPerSecond,
   type NotComputed,
   type Radians,
+  type Watts,
+  watts,
 } from '../../units/index.ts';
 import type { ElectricsFigures } from '../electrics/electrics.ts';
 import type { FloatFigures } from '../float/types.ts';
@@ -42,11 +42,6 @@ import { inWorseWater, type NamedWater, watersOf } from '../water.ts';
 import { type BowMotorFigures, bowMotorFigures } from './bow-motor.ts';
 import { type FuelUse, fuelUse } from './fuel-use.ts';
 import { atRest, dragsOf, runningOf } from './running.ts';
-
-/** Speeds that the curve of power is drawn through. */
-const CURVE_SPEEDS = Array.from({ length: 20 }, (_, index) =>
-  metresPerSecond((8 + 2 * index) * KNOT),
-);
 
 /** The loadings that the boat is driven in, by the names that speed has for them. */
 const DRIVEN = [
@@ -74,7 +69,8 @@ export interface DriveLoading {
   readonly climb: Computed<Climb | { readonly rises: true }>;
   /** The trim above which it may porpoise, at the likely speed. */
   readonly porpoisingAbove: Computed<Radians>;
-  readonly curve: readonly CurvePoint[];
+  /** Power that likely drives it at each planing speed. */
+  readonly curve: readonly { readonly speed: MetresPerSecond; readonly power: Watts }[];
 }
 
 /** An outboard of the catalogue that the hull may carry. */
@@ -188,7 +184,10 @@ function driveLoading(
       'notComputed' in speed
         ? { notComputed: 'the boat has no planing speed' }
         : porpoisingTrim(speed.state.lift, running.hull.deadrise),
-    curve: powerCurve(running, CURVE_SPEEDS, efficiencyOf(build)),
+    curve: planingStates(running).map(({ speed: at, effectivePower }) => ({
+      speed: at,
+      power: watts(effectivePower / efficiencyOf(build).likely),
+    })),
   };
 }
 
