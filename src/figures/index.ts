@@ -31,6 +31,7 @@ export { priceInput, priceRules, termsOf } from './price/input.ts';
 export { type Priced, priceOn } from './price/price-on.ts';
 export { priceOrder } from '../price/index.ts';
 export type { DriveFigures, DriveLoading, EngineRow, SpeedBand } from './performance/speed.ts';
+export { enginesOf } from './performance/speed.ts';
 export { type FuelUse, reserveOf } from './performance/fuel-use.ts';
 export type { LimitsFigures } from './limits/limits.ts';
 export type { TowFigures, TrailerFigures } from './tow/tow.ts';

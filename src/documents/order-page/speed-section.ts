@@ -1,5 +1,5 @@
 import { drawPowerCurve, type PowerLine } from '../../draw/index.ts';
-import type { DriveLoading, EngineRow, Figures } from '../../figures/index.ts';
+import { type DriveLoading, type EngineRow, enginesOf, type Figures } from '../../figures/index.ts';
 import {
   type Formatter,
   formatterOf,
@@ -30,14 +30,16 @@ export function speedSection(figures: Figures, fontCss: string): Part {
 
 /** Power against speed, with every outboard marked; nothing where it planes in no loading. */
 function speedPictures(
-  { drive, build }: Figures,
+  figures: Figures,
   fontCss: string,
   format: Formatter,
 ): readonly CaptionedPicture[] {
+  const { drive, build } = figures;
+  const engines = enginesOf(figures);
   const dryFirst = (['light', 'loaded', 'light with ballast', 'loaded with ballast'] as const)
     .map((wanted) => drive.loadings.find(({ name }) => name === wanted))
     .filter((one) => one !== undefined);
-  const lines = dryFirst.map((one) => powerLine(one, drive.engines, format));
+  const lines = dryFirst.map((one) => powerLine(one, engines, format));
   if (lines.every(({ marks }) => marks.length === 0)) return [];
   const drawing = drawPowerCurve({
     subject: `the ${build.hull.name}`,

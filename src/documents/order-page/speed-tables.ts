@@ -1,4 +1,10 @@
-import { type DriveLoading, type EngineRow, type Figures, reserveOf } from '../../figures/index.ts';
+import {
+  type DriveLoading,
+  type EngineRow,
+  enginesOf,
+  type Figures,
+  reserveOf,
+} from '../../figures/index.ts';
 import type { Formatter } from '../../units/index.ts';
 import {
   captioned,
@@ -13,7 +19,8 @@ import { bandText, capital } from '../sections/words.ts';
 
 /** Speeds as ordered, by every outboard that it may carry, and what it burns. */
 export function speedTables(figures: Figures, format: Formatter): readonly Table[] {
-  const { loadings, engines, fuel } = figures.drive;
+  const { loadings, fuel } = figures.drive;
+  const engines = enginesOf(figures);
   return [
     loadingTable(loadings, format),
     ...(engines.length > 0 ? [engineTable(engines, format)] : []),

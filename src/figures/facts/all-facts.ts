@@ -3,7 +3,7 @@ import { floatFacts } from '../float/facts.ts';
 import { laminateFacts } from '../laminate/facts.ts';
 import { limitsFacts } from '../limits/facts.ts';
 import { massFacts, stageFacts } from '../mass/facts.ts';
-import { performanceFacts } from '../performance/facts.ts';
+import { engineFacts, performanceFacts } from '../performance/facts.ts';
 import { priceFacts } from '../price/facts.ts';
 import { knownFacts } from '../spread.ts';
 import { towFacts } from '../tow/facts.ts';
@@ -17,6 +17,7 @@ export function allFacts(figures: Figures): readonly Fact[] {
     priceFacts(figures),
     massFacts(figures),
     performanceFacts(figures),
+    engineFacts(figures),
     limitsFacts(figures),
     towFacts(figures),
     stageFacts(figures),

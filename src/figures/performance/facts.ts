@@ -2,6 +2,7 @@ import { HOUR } from '../../units/index.ts';
 import { type Fact, factsOf, valueOf } from '../facts/fact.ts';
 import type { Figures } from '../types.ts';
 import { reserveOf } from './fuel-use.ts';
+import { enginesOf } from './speed.ts';
 
 const drive = factsOf('drive');
 const WATER = drive('customer', 'text', 'water', 'Water that it is driven in', 'ordered');
@@ -44,7 +45,6 @@ export interface PerformanceFacts {
   readonly loadings: By<Figures['drive']['loadings'][number]['name'], SpeedFacts>;
   readonly uses: By<Figures['drive']['fuel'][number]['name'], UseFacts>;
   readonly reserve?: Fact<'customer'>;
-  readonly engines: readonly Fact<'office'>[];
   readonly pitch?: Fact<'workshop'>;
   readonly holding?: { readonly thrust: Fact<'workshop'>; readonly hours: Fact<'workshop'> };
 }
@@ -68,14 +68,6 @@ export function performanceFacts({
       return { speed: SPEED(speed, { of }), fuel, range: RANGE(range, { of, from }) };
     }),
     ...(uses.length > 0 && { reserve }),
-    engines: all.engines.flatMap(({ model, speeds }) =>
-      speeds.map(({ name, speed }) =>
-        ENGINE(
-          valueOf(speed, (known) => known.speed.likely),
-          { of: `${model.id}.${dashed(name)}` },
-        ),
-      ),
-    ),
     ...(propeller && { pitch: pitchFact(propeller) }),
     ...(bowMotor && {
       holding: {
@@ -85,6 +77,17 @@ export function performanceFacts({
     }),
   };
 }
+
+/** Speed by every outboard that the hull may carry. */
+export const engineFacts = (figures: Pick<Figures, 'drive' | 'build'>): readonly Fact<'office'>[] =>
+  enginesOf(figures).flatMap(({ model, speeds }) =>
+    speeds.map(({ name, speed }) =>
+      ENGINE(
+        valueOf(speed, (known) => known.speed.likely),
+        { of: `${model.id}.${dashed(name)}` },
+      ),
+    ),
+  );
 
 /** Facts of each by its name, in their order. */
 function by<Name extends string, One extends { readonly name: Name }, Facts>(

@@ -94,7 +94,6 @@ export interface DriveFigures {
   readonly drags: readonly AddedDrag[];
   /** Crouch's constant for the hull, mph, hp and lb. */
   readonly crouchConstant: number;
-  readonly engines: readonly EngineRow[];
   /** Loaded, with the outboard that is ordered; empty without one. */
   readonly fuel: readonly FuelUse[];
   /** Pitch for full throttle, loaded. */
@@ -124,9 +123,6 @@ export function driveFigures(
     loadings: driven,
     drags: dragsOf(build),
     crouchConstant: CROUCH_CONSTANTS[build.hull.performance.crouch],
-    engines: enginesFor(build).map(({ model, mass: hung }) =>
-      engineRow(build, water, { model, mass: hung }, driven),
-    ),
     fuel:
       outboard && loaded
         ? fuelUse(build, runningOf(build, loaded.loading, water), loaded.speed)
@@ -216,6 +212,25 @@ function enginesFor({ hull, outboards }: Build) {
       mass !== undefined && mass <= hull.ratings.engineMass && model.power <= hull.ratings.power;
     return isFit ? [{ model, mass }] : [];
   });
+}
+
+const ROWS = new WeakMap<DriveFigures, readonly EngineRow[]>();
+
+/** Speed by every outboard that the hull may carry; found when somebody asks for it, and once. */
+export function enginesOf({ build, drive }: Driven): readonly EngineRow[] {
+  const known = ROWS.get(drive);
+  if (known) return known;
+  const water = watersOf(build).find(({ name }) => name === drive.water);
+  const rows = water
+    ? enginesFor(build).map((one) => engineRow(build, water, one, drive.loadings))
+    : [];
+  ROWS.set(drive, rows);
+  return rows;
+}
+
+interface Driven {
+  readonly build: Build;
+  readonly drive: DriveFigures;
 }
 
 function engineRow(
