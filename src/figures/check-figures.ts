@@ -1,7 +1,7 @@
 import { type Finding, finding, type Place } from '../findings/index.ts';
 import { formatMoney, isNegative, isZero, type Money, subtractMoney } from '../money/index.ts';
-import { massOf } from '../mass/index.ts';
-import { formatterOf, decimalToNumber, kilograms } from '../units/index.ts';
+import { loadTanksFull } from '../mass/index.ts';
+import { formatterOf, decimalToNumber } from '../units/index.ts';
 import { checkElectrics } from './electrics/check.ts';
 import { checkDrive } from './performance/check.ts';
 import { checkLaminate } from './laminate/check.ts';
@@ -18,8 +18,7 @@ export function checkFigures(figures: Omit<Figures, 'findings'>): readonly Findi
   const { yard, hull, trailer } = build;
   const format = formatterOf(yard);
   const findings: Finding[] = [];
-  const { rated, 'as ordered': ordered } = mass.loadings;
-  const brimful = kilograms(mass.load - massOf(ordered, 'fuel') + massOf(rated, 'fuel'));
+  const brimful = loadTanksFull(mass);
   if (brimful > hull.ratings.load) {
     findings.push(
       finding('LOAD_OVER_RATING', build.place(['boat', 'people']), {

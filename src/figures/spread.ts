@@ -1,5 +1,5 @@
 import { findEquilibrium, lowestOf } from '../float/index.ts';
-import { massOf, sumMass } from '../mass/index.ts';
+import { loadTanksFull, peopleWithin, sumMass } from '../mass/index.ts';
 import { runAt } from '../performance/index.ts';
 import {
   decimalToNumber,
@@ -13,9 +13,8 @@ import { openingsOf } from './float/input.ts';
 import { type Fact, factsOf } from './facts/fact.ts';
 import { dashedName } from './facts/names.ts';
 import { leastFreeboardOf } from './hull-defaults.ts';
-import { runningOf } from './performance/running.ts';
+import { massInput } from './mass/input.ts';
 import type { Cause, Figures, Known } from './types.ts';
-import { watersOf } from './water.ts';
 
 /** How far the centre of mass may be from where it is counted, as a share of the length. Common practice, no source. */
 const ALONG = 0.01;
@@ -51,16 +50,13 @@ function known(told: Told, causes: readonly Cause[]): Known {
 /** Of what is aboard only the options are estimated: people, gear and fuel are what the yard counts them as. */
 function loadKnown({ build, mass }: Computed): readonly Known[] {
   const { hull, yard, items } = build;
-  const { rated, 'as ordered': ordered } = mass.loadings;
   const fitted = sumMass(items.filter(({ kind }) => kind === 'option' || kind === 'extra'));
   const by = fitted * decimalToNumber(yard.workshop.weighSpread['fit-out']);
-  const aboard = mass.load - massOf(ordered, 'fuel') + massOf(rated, 'fuel');
-  const each = yard.personMass + yard.gearPerPerson;
-  const room = (hull.ratings.load - fitted - massOf(rated, 'fuel')) / each;
-  const lost = mass.ratedPeople - Math.floor(Math.min(room - by / each, hull.ratings.people));
+  const load = loadTanksFull(mass);
+  const heavier = peopleWithin(massInput(build).aboard, kilograms(fitted + by));
   const cause: Cause = { of: 'mass', by };
   return [
-    known({ name: 'load', as: 'mass', value: aboard, spare: hull.ratings.load - aboard }, [cause]),
+    known({ name: 'load', as: 'mass', value: load, spare: hull.ratings.load - load }, [cause]),
     known(
       {
         name: 'people',
@@ -68,7 +64,7 @@ function loadKnown({ build, mass }: Computed): readonly Known[] {
         value: mass.ratedPeople,
         spare: mass.ratedPeople - build.order.boat.people,
       },
-      [{ of: 'mass', by: Math.max(0, lost) }],
+      [{ of: 'mass', by: mass.ratedPeople - heavier }],
     ),
   ];
 }
@@ -163,18 +159,15 @@ function towKnown({ tow, build, trailerLoad, mass }: Computed, boat: Kilograms):
   ];
 }
 
-function speedKnown({ build, drive }: Computed, mass: Kilograms): readonly Known[] {
-  const loaded = drive.loadings.find(({ name }) => name === 'loaded');
-  const water = watersOf(build).find(({ name }) => name === drive.water);
-  if (!loaded || !water || 'notComputed' in loaded.speed) return [];
-  const { low, likely, high } = loaded.speed.speed;
-  const running = runningOf(build, loaded.loading, water);
-  if ('notComputed' in running) return [];
-  const powerAt = (changed: typeof running, speed: number): number => {
-    const state = runAt(changed, metresPerSecond(speed));
+function speedKnown({ drive }: Computed, mass: Kilograms): readonly Known[] {
+  const { running, speed } = drive.loadings.find(({ name }) => name === 'loaded') ?? {};
+  if (!running || 'notComputed' in running || !speed || 'notComputed' in speed) return [];
+  const { low, likely, high } = speed.speed;
+  const powerAt = (changed: typeof running, at: number): number => {
+    const state = runAt(changed, metresPerSecond(at));
     return 'notComputed' in state ? Number.NaN : state.effectivePower;
   };
-  const power = powerAt(running, likely);
+  const power = speed.state.effectivePower;
   const slope = (powerAt(running, 1.01 * likely) - power) / (0.01 * likely);
   const heavier = { ...running.hull, mass: kilograms(running.hull.mass + mass) };
   const calm = running.added?.filter(({ medium }) => medium !== 'air') ?? [];

@@ -102,8 +102,7 @@ function flow(
     const bottom = heights[index] ?? top;
     const [lower, upper] = [Math.sqrt(head(bottom)), Math.sqrt(head(top))];
     const middle = (lower + upper) / 2;
-    const share = lower === upper ? 0.5 : (middle - lower) / (upper - lower);
-    const atMiddle = lerp(bottom, top, (share * (middle + lower)) / (upper + lower));
+    const atMiddle = lerp(bottom, top, (middle + lower) / (2 * (upper + lower)));
     const mean = (areaAt(bottom) + 4 * areaAt(atMiddle) + areaAt(top)) / 6;
     time += (2 * mean * (top - bottom)) / ((upper + lower) * acting * Math.sqrt(2 * GRAVITY));
     volume += ((areaAt(bottom) + areaAt(top)) / 2) * (top - bottom);

@@ -1,5 +1,4 @@
-import { lerp } from '../maths/index.ts';
-import { type Corner, cornersOf } from './mesh.ts';
+import { type Corner, cornersOf, surfacing } from './mesh.ts';
 import type { HullForm, WaterPlane } from './types.ts';
 
 /** How far the immersed part reaches, m. */
@@ -21,10 +20,10 @@ export function extentOf(form: HullForm, plane: WaterPlane): Extent | undefined 
   const across: number[] = [];
   let deepest = 0;
   const reach = (from: Corner, to: Corner | undefined): void => {
-    if (!to || from.above < 0 === to.above < 0) return;
-    const share = from.above / (from.above - to.above);
-    along.push(lerp(from.along, to.along, share));
-    across.push(lerp(from.across, to.across, share));
+    const cut = surfacing(from, to);
+    if (!cut) return;
+    along.push(cut.along);
+    across.push(cut.across);
   };
   rows.forEach((row, station) =>
     row.forEach((corner, index) => {

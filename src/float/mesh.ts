@@ -47,10 +47,20 @@ export function immersedArea(row: readonly Corner[], { trim }: WaterPlane): numb
   return area / Math.cos(trim);
 }
 
-function clipEdge(from: Corner, to: Corner): readonly [Corner, Corner] {
-  if (from.above >= 0 && to.above >= 0) return [from, from];
-  if (from.above < 0 && to.above < 0) return [from, to];
+/**
+ * Where an edge passes the surface; undefined when it does not, or there is no other end.
+ *
+ * @source derived: straight between its ends
+ */
+export function surfacing(from: Corner, to: Corner | undefined): Corner | undefined {
+  if (!to || from.above < 0 === to.above < 0) return undefined;
   const share = from.above / (from.above - to.above);
-  const cut = { ...from, across: lerp(from.across, to.across, share), above: 0 };
+  const [along, across] = [lerp(from.along, to.along, share), lerp(from.across, to.across, share)];
+  return { ...from, along, across, above: 0 };
+}
+
+function clipEdge(from: Corner, to: Corner): readonly [Corner, Corner] {
+  const cut = surfacing(from, to);
+  if (!cut) return from.above < 0 ? [from, to] : [from, from];
   return from.above < 0 ? [from, cut] : [cut, to];
 }

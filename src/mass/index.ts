@@ -3,4 +3,4 @@ export { edgeOf, leanOf, toSide } from './crew.ts';
 export { growthOf } from './growth.ts';
 export { FULL_TANK, massOf } from './loadings.ts';
 export type * from './types.ts';
-export { weighBoat } from './weigh.ts';
+export { loadTanksFull, peopleWithin, weighBoat } from './weigh.ts';

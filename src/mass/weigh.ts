@@ -57,8 +57,21 @@ export function weighBoat({ items, contingency, aboard }: MassInput): MassResult
   };
 }
 
-/** People with their gear that the rated load leaves room for beside what is fitted and full tanks. */
-function peopleWithin({ rating, people, gear, fluids }: Aboard, fitted: Kilograms): number {
+/**
+ * The load of an order with its tanks brimful, kg: what the hull's load rating is held against.
+ *
+ * @source derived: the fuel that is ordered changed for what its tanks hold
+ */
+export const loadTanksFull = ({ load, loadings }: MassResult): Kilograms =>
+  kilograms(load - massOf(loadings['as ordered'], 'fuel') + massOf(loadings.rated, 'fuel'));
+
+/**
+ * People with their gear that the rated load leaves room for beside what is fitted, kg, and full tanks.
+ *
+ * @returns at most the rated number
+ * @source derived: a division
+ */
+export function peopleWithin({ rating, people, gear, fluids }: Aboard, fitted: Kilograms): number {
   const fuel = fluids
     .filter(({ kind }) => kind === 'fuel')
     .reduce((sum, { capacity }) => sum + capacity, 0);

@@ -56,13 +56,12 @@ export function joinedCurve(running: Running, atRest: Computed<HullAtRest>): Com
   const starts = planing[0]?.speed ?? Number.POSITIVE_INFINITY;
   const ends = speedAtFroude(PRE_PLANING.at(-1) ?? 0, atRest.volume);
   const slow = PRE_PLANING.flatMap((froude): readonly JoinedPoint[] => {
-    const speed = metresPerSecond(speedAtFroude(froude, atRest.volume));
-    const bare = prePlaningDrag(atRest, speed, running.water);
+    const speed = speedAtFroude(froude, atRest.volume);
+    const bare = prePlaningDrag(atRest, froude, running.water);
     if (typeof bare === 'object') return [];
     const drag = bare + addedDragAt(running.added ?? [], speed, running.water);
     const state = speed > starts ? runAt(running, speed) : undefined;
-    if (!state || 'notComputed' in state)
-      return [{ speed, drag: { low: drag, likely: drag, high: drag }, by: 'pre-planing' }];
+    if (!state || 'notComputed' in state) return [{ speed, drag: one(drag), by: 'pre-planing' }];
     const likely = lerp(drag, state.drag, (speed - starts) / (ends - starts));
     const [low, high] = [Math.min(drag, state.drag), Math.max(drag, state.drag)];
     return [{ speed, drag: { low, likely, high }, by: 'between' }];
@@ -70,11 +69,14 @@ export function joinedCurve(running: Running, atRest: Computed<HullAtRest>): Com
   const fast = planing.filter(({ speed }) => speed > ends);
   const points = fast.map(({ speed, drag }): JoinedPoint => ({
     speed,
-    drag: { low: drag, likely: drag, high: drag },
+    drag: one(drag),
     by: 'planing',
   }));
   return { points: [...slow, ...points], outside };
 }
+
+/** A band of one value. */
+const one = (value: number): Band<number> => ({ low: value, likely: value, high: value });
 
 /**
  * The fastest speed that a power drives the boat to on such a curve, straight between its points.
@@ -90,7 +92,7 @@ export function fastestOn(
 ): Computed<SlowEstimate> {
   const at = (share: number, against: keyof Band<number>): number | undefined => {
     const spare = points.map(({ speed, drag }) => power * share - drag[against] * speed);
-    const index = spare.findLastIndex((one) => one >= 0);
+    const index = spare.findLastIndex((left) => left >= 0);
     const [from, to] = [points[index], points[index + 1]];
     const [left = 0, lack = 0] = [spare[index], spare[index + 1]];
     return from && to && lerp(from.speed, to.speed, left / (left - lack));

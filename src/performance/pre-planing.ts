@@ -1,9 +1,11 @@
 import { interpolate } from '../maths/index.ts';
 import {
+  cubicMetres,
   type CubicMetres,
   DEGREE,
   GRAVITY,
   type Metres,
+  metresPerSecond,
   type MetresPerSecond,
   newtons,
   type Newtons,
@@ -27,7 +29,7 @@ export interface HullAtRest {
 }
 
 /** Displacement that the regression is for: 100,000 lb of sea water at 64 lb/ft3, m3. */
-const STANDARD_VOLUME = 44.245;
+const STANDARD_VOLUME = cubicMetres(44.245);
 
 /** A1, A2, A4, A5, A6, A7, A8, A9, A10, A15, A18, A19, A24 and A27 by FnV. */
 const ROWS: readonly (readonly number[])[] = [
@@ -85,8 +87,8 @@ export const PRE_PLANING = ROWS.map(([froude = 0]) => froude);
  *
  * @source derived: FnV = V / sqrt(g V^(1/3)), the volume Froude number
  */
-export const speedAtFroude = (froude: number, volume: CubicMetres): number =>
-  froude * Math.sqrt(GRAVITY * Math.cbrt(volume));
+export const speedAtFroude = (froude: number, volume: CubicMetres): MetresPerSecond =>
+  metresPerSecond(froude * Math.sqrt(GRAVITY * Math.cbrt(volume)));
 
 /** A measure of the hulls of its data, from what to what. From memory. */
 type Range = readonly [
@@ -136,20 +138,16 @@ export function outsidePrePlaning(hull: HullAtRest): {
  * W = At/Ax; to another size it goes by the difference of friction, on S/V^(2/3) = 2.262 sqrt(L/V^(1/3)) (1 + 0.046 B/T +
  * 0.00287 (B/T)2).
  *
- * @returns `notComputed` outside FnV = speed / sqrt(g V^(1/3)) of 1.0 to 2.0
+ * @param froude - FnV, speed / sqrt(g V^(1/3))
+ * @returns `notComputed` outside FnV of 1.0 to 2.0
  * @validity calm water, no appendages; between the rows of FnV straight; `outsidePrePlaning` names what of the hull is unlike
  * the hulls of the data
  * @source J. Mercier and D. Savitsky, Resistance of Transom-Stern Craft in the Pre-Planing Regime, Davidson Laboratory R-1667,
  * 1973; coefficients second hand
  */
-export function prePlaningDrag(
-  hull: HullAtRest,
-  speed: MetresPerSecond,
-  water: Water,
-): Computed<Newtons> {
+export function prePlaningDrag(hull: HullAtRest, froude: number, water: Water): Computed<Newtons> {
   const { length, beam, draught, volume, entrance, transomShare: w } = hull;
   const side = Math.cbrt(volume);
-  const froude = speed / Math.sqrt(GRAVITY * side);
   const [x, z, u] = [side / length, volume / beam ** 3, Math.sqrt((2 * entrance) / DEGREE)];
   const terms = [
     1,
@@ -177,12 +175,10 @@ export function prePlaningDrag(
     2.262 *
     Math.sqrt(length / side) *
     (1 + (0.046 * beam) / draught + 0.00287 * (beam / draught) ** 2);
-  const scale = Math.cbrt(STANDARD_VOLUME / volume);
-  const standard =
-    (froude * Math.sqrt(GRAVITY * Math.cbrt(STANDARD_VOLUME)) * length * scale) /
-    SEA_WATER.viscosity;
-  const friction =
-    ittc57((speed * length) / water.viscosity) + ROUGHNESS_ALLOWANCE - ittc57(standard);
+  const frictionOf = (size: CubicMetres, viscosity: number): number =>
+    ittc57((speedAtFroude(froude, size) * length * Math.cbrt(size / volume)) / viscosity);
+  const standard = frictionOf(STANDARD_VOLUME, SEA_WATER.viscosity);
+  const friction = frictionOf(volume, water.viscosity) + ROUGHNESS_ALLOWANCE - standard;
   const weight = volume * water.density * GRAVITY;
   return newtons(weight * (share + (friction * wetted * froude ** 2) / 2));
 }

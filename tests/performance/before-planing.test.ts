@@ -12,15 +12,9 @@ import {
   outsidePrePlaning,
   prePlaningDrag,
   speedAtFroude,
+  PRE_PLANING,
 } from '../../src/performance/pre-planing.ts';
-import {
-  cubicMetres,
-  kilograms,
-  metres,
-  metresPerSecond,
-  radians,
-  watts,
-} from '../../src/units/index.ts';
+import { cubicMetres, kilograms, metres, radians, watts } from '../../src/units/index.ts';
 import { hullOf } from './generic-boats.ts';
 
 const DEGREE = Math.PI / 180;
@@ -34,7 +28,7 @@ const HULL = {
   transomShare: 0.95,
 };
 const overWeight = (hull: typeof HULL, froude: number, water = FRESH_WATER): number => {
-  const drag = prePlaningDrag(hull, metresPerSecond(speedAtFroude(froude, hull.volume)), water);
+  const drag = prePlaningDrag(hull, froude, water);
   return typeof drag === 'number' ? drag / (hull.volume * water.density * 9.80665) : Number.NaN;
 };
 
@@ -92,6 +86,10 @@ describe('drag before planing', () => {
   });
 });
 
+/** The row of the regression at a speed. */
+const froudeAt = (speed: number): number =>
+  PRE_PLANING.find((one) => speedAtFroude(one, HULL.volume) === speed) ?? Number.NaN;
+
 describe('the curve from before planing to full speed', () => {
   const of = (forward: number) => ({
     hull: hullOf({
@@ -113,7 +111,10 @@ describe('the curve from before planing to full speed', () => {
     expect([...new Set(points.map(({ by }) => by))]).toEqual(['pre-planing', 'between', 'planing']);
     const [from, to] = [planingStates(running)[0]?.speed ?? 0, speedAtFroude(2, HULL.volume)];
     for (const { speed, drag } of points.filter(({ by }) => by === 'between')) {
-      const [slow, state] = [prePlaningDrag(HULL, speed, FRESH_WATER), runAt(running, speed)];
+      const [slow, state] = [
+        prePlaningDrag(HULL, froudeAt(speed), FRESH_WATER),
+        runAt(running, speed),
+      ];
       const planing = 'notComputed' in state ? Number.NaN : state.drag;
       const share = (speed - from) / (to - from);
       expect(drag.likely).toBeCloseTo(Number(slow) * (1 - share) + planing * share, 6);

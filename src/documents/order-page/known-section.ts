@@ -1,12 +1,7 @@
 import type { Figures, Known } from '../../figures/index.ts';
-import {
-  type Formatter,
-  formatterOf,
-  kilograms,
-  metres,
-  metresPerSecond,
-} from '../../units/index.ts';
+import { type Formatter, formatterOf } from '../../units/index.ts';
 import { column, heads, type Part, row, section, smallPrint, table } from '../blocks/block.ts';
+import { sizeText } from '../sections/fact-words.ts';
 import { capital } from '../sections/words.ts';
 
 const NAMES: Readonly<Record<Known['name'], string>> = {
@@ -44,7 +39,7 @@ export function knownSection({ build, known }: Figures): Part {
 
 function knownRow(one: Known, format: Formatter) {
   const { name, value, spare, known, causes } = one;
-  const print = (figure: number): string => printed(one, figure, format);
+  const print = (figure: number): string => sizeText(one.as, figure, format);
   const isClose = spare !== undefined && spare < known;
   return row(
     isClose ? 'flag' : 'plain',
@@ -64,10 +59,4 @@ function verdict({ as, spare, known }: Known, print: (figure: number) => string)
       ? `fewer if what is fitted is heavier`
       : 'the same if what is fitted is heavier';
   return `${print(spare)} to spare; ${to}${spare < known ? ': closer than it is known, measure first' : ''}`;
-}
-
-function printed({ as }: Known, figure: number, format: Formatter): string {
-  if (as === 'mass') return format.mass(kilograms(figure));
-  if (as === 'dimension') return format.dimension(metres(figure));
-  return as === 'speed' ? format.speed(metresPerSecond(figure)) : format.number(figure, 0);
 }

@@ -47,7 +47,8 @@ export function changeText(change: Change | undefined, format: Formatter): strin
 /** What is said of a change too small to print. */
 const NO_CHANGE = 'no change';
 
-const sizeText = (as: Fact['as'], value: number, format: Formatter): string =>
+/** A value as a fact of its kind is printed. */
+export const sizeText = (as: Fact['as'], value: number, format: Formatter): string =>
   isQuantity(as) ? format.quantity(as, value) : format.number(value, 0);
 
 /** What is estimated within a band is said no finer than that. */

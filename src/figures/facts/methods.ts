@@ -5,6 +5,7 @@ const WEIGH = 'Verify by weighing.';
 const TRIAL = 'Verify by trial.';
 const BUILDER = 'The builder confirms it by test under local rules.';
 const STILL_WATER = 'Still water; the hull as its lines are drawn, closed at the sheer.';
+
 /** Methods by what they are about, in the order of a page that lists them. */
 export const METHODS_BY_SUBJECT = {
   general: {

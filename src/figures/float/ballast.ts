@@ -8,6 +8,7 @@ import {
   type FloodedSpace,
   type Load,
   type Opening,
+  type SurfaceAreas,
   surfaceAreas,
 } from '../../float/index.ts';
 import { areaUnder, findRoot } from '../../maths/index.ts';
@@ -32,13 +33,13 @@ export function ballastFigures(
   const tank = item.float?.tank;
   if (!space || !tank) return named;
   const effect = ballastEffect(body, load, space, openings);
-  const level = surfaceAreas(space.form, 1);
+  const atRest = surfaceAreas(space.form, space.permeability);
   const end = endArea(space.form);
-  const top = level.at(-1)?.[1] ?? 0;
+  const top = (atRest.at(-1)?.[1] ?? 0) / space.permeability;
   return {
     ...named,
     effect,
-    ...flows(tank, space, effect),
+    ...flows(tank, space, effect, atRest),
     tooLarge: [
       { name: 'outlet', area: tank.outlet.area, in: 'its aft end', of: end },
       { name: 'vent', area: tank.vent ?? squareMetres(0), in: 'its top', of: squareMetres(top) },
@@ -50,6 +51,7 @@ function flows(
   tank: Tank,
   space: FloodedSpace,
   { dry, flooded, water }: BallastEffect,
+  atRest: SurfaceAreas,
 ): Partial<Pick<Ballast, 'drains' | 'fills' | 'leftShare'>> {
   const [begins, ends] = [seaLevel(dry, tank), seaLevel(flooded, tank)];
   if (begins === undefined || ends === undefined || !water) return {};
@@ -58,7 +60,6 @@ function flows(
     discharge: DISCHARGE,
     ...(tank.vent !== undefined && { vent: { area: tank.vent, discharge: DISCHARGE } }),
   };
-  const atRest = surfaceAreas(space.form, space.permeability);
   const bottom = atRest[0]?.[0] ?? 0;
   const full = Math.min(tank.top, ends);
   // Under way what it holds lies towards its aft end, where the outlet is.

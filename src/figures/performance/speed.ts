@@ -59,6 +59,8 @@ export type SpeedBand = SpeedEstimate['speed'];
 export interface DriveLoading {
   readonly name: DriveName;
   readonly loading: Loading;
+  /** The boat as the planing method sees it. */
+  readonly running: Computed<Running>;
   /** False where the method is not for such a hull. */
   readonly applies: boolean;
   readonly speed: Computed<SpeedEstimate>;
@@ -123,10 +125,7 @@ export function driveFigures(
     loadings: driven,
     drags: dragsOf(build),
     crouchConstant: CROUCH_CONSTANTS[build.hull.performance.crouch],
-    fuel:
-      outboard && loaded
-        ? fuelUse(build, runningOf(build, loaded.loading, water), loaded.speed)
-        : [],
+    fuel: outboard && loaded ? fuelUse(build, loaded.running, loaded.speed) : [],
     ...(outboard && loaded && { propeller: propellerFor(build, outboard.model, loaded.speed) }),
     ...(bowMotor && { bowMotor }),
   };
@@ -159,6 +158,7 @@ function driveLoading(
     return {
       name,
       loading,
+      running,
       applies: false,
       speed: running,
       hump: running,
@@ -172,6 +172,7 @@ function driveLoading(
   return {
     name,
     loading,
+    running,
     applies: true,
     speed,
     hump: findHump(running),
