@@ -24,10 +24,11 @@ import {
 import { exactCaseIn } from './case-in.ts';
 import type { PublishedCase } from './types.ts';
 
-const CFR_POWER = '33 CFR 183.53(a) and table 183.53';
-const PUBLISHED_EXAMPLE = '33 CFR 183.53(a): a published example of its use';
-const HANDBOOK = 'Coast Guard Boatbuilder’s Handbook, special discussion of 33 CFR 183.41';
-const FLOTATION = 'Coast Guard Boatbuilder’s Handbook, flotation, step 3';
+const CFR_POWER = '33 CFR 183.53(a) and table 183.53, worked by hand';
+const PUBLISHED_EXAMPLE = '33 CFR 183.53(a): a published example of its use, as printed';
+const HANDBOOK =
+  'Coast Guard Boatbuilder’s Handbook, special discussion of 33 CFR 183.41, as printed';
+const FLOTATION = 'Coast Guard Boatbuilder’s Handbook, flotation, step 3, worked by hand';
 
 const limits = exactCaseIn('limits');
 
@@ -85,34 +86,6 @@ const persons = (forPeople: number, sideTest?: number) => {
 };
 
 const POWER_CASES: readonly PublishedCase[] = [
-  ...(
-    [
-      [0.5, 3],
-      [35, 3],
-      [36, 5],
-      [39, 5],
-      [40, 7.5],
-      [42, 7.5],
-      [43, 10],
-      [45, 10],
-      [46, 15],
-      [52, 15],
-    ] as const
-  ).map(([factor, power]) =>
-    limits(`Factor ${factor}`, CFR_POWER, power, 'hp', () => horsepower(factor / 5, 5)),
-  ),
-  ...(
-    [
-      [38, 3],
-      [41, 5],
-      [44, 7.5],
-      [50, 10],
-    ] as const
-  ).map(([factor, power]) =>
-    limits(`Factor ${factor}, flat bottom with hard chines`, CFR_POWER, power, 'hp', () =>
-      horsepower(factor / 5, 5, 'tiller', FLAT),
-    ),
-  ),
   limits('19.5 ft x 7 ft, remote steering', PUBLISHED_EXAMPLE, 185, 'hp', () =>
     horsepower(19.5, 7, 'remote'),
   ),
@@ -140,8 +113,12 @@ const POWER_CASES: readonly PublishedCase[] = [
 ];
 
 const PEOPLE_CASES: readonly PublishedCase[] = [
-  limits('Displacement 4,500 lb, boat 900 lb', '33 CFR 183.35: a fifth of it', 720, 'lb', () =>
-    inPounds(weightCapacity(boatOf(720), 40)),
+  limits(
+    'Displacement 4,500 lb, boat 900 lb',
+    '33 CFR 183.35, worked by hand: a fifth of it',
+    720,
+    'lb',
+    () => inPounds(weightCapacity(boatOf(720), 40)),
   ),
   ...(
     [
@@ -149,7 +126,6 @@ const PEOPLE_CASES: readonly PublishedCase[] = [
       [547, 4],
       [546, 4],
       [605, 5],
-      [602.5, 5],
     ] as const
   ).map(([pounds, people]) =>
     limits(`People for ${pounds} lb`, HANDBOOK, people, '', () => peopleFor(pounds)),
@@ -169,7 +145,13 @@ const PEOPLE_CASES: readonly PublishedCase[] = [
     () => persons(547, 328).pounds,
     0.7,
   ),
-  limits('550 lb: no side test is asked for', HANDBOOK, 550, 'lb', () => persons(550, 1).pounds),
+  limits(
+    '550 lb: no side test is asked for',
+    '33 CFR 183.41(b), worked by hand',
+    550,
+    'lb',
+    () => persons(550, 1).pounds,
+  ),
   limits('605 lb by the whole chain', HANDBOOK, 5, '', () => persons(605).people),
 ];
 
@@ -215,7 +197,7 @@ const FLOTATION_CASES: readonly PublishedCase[] = [
   ),
   limits(
     'Fibreglass under water',
-    'Archimedes: (SG - 1)/SG at SG 1.5; the Handbook has 0.33',
+    'Coast Guard Boatbuilder’s Handbook, flotation, as printed: ours by (SG - 1)/SG at 1.5',
     0.33,
     '',
     () => submergedShare(1.5),
@@ -223,8 +205,8 @@ const FLOTATION_CASES: readonly PublishedCase[] = [
   ),
   limits(
     '{Aluminium} under water',
-    'Archimedes at SG 2.7; the Handbook has 0.63',
-    SUBMERGED_SHARE.aluminium,
+    'Coast Guard Boatbuilder’s Handbook, flotation, as printed: ours by (SG - 1)/SG at 2.7',
+    0.63,
     '',
     () => submergedShare(2.7),
     0.001,

@@ -17,7 +17,8 @@ import type { PublishedCase } from './types.ts';
 
 const ABYC = 'ABYC E-11, CM = K I L / E with K = 10.75 (formula from memory), worked by hand';
 const CHART = 'a public worked example of the ABYC E-11 chart: 11 ft out, 10 ft back';
-const CFR_HOT = '33 CFR 183.425, Table 5 note: engine space, 105 C insulation, in whole amperes';
+const CFR_HOT =
+  '33 CFR 183.425, Table 5 note: engine space, 105 C insulation, whole amperes as printed';
 const PEUKERT = 'Peukert (1897), t = H (C / (I H))^k, worked by hand';
 
 const RULES: WiringRules = { nominalVolts: 12, insulation: 105, thinnest: '16' };

@@ -92,7 +92,7 @@ const shortest = (
 export const PLAN_CASES: readonly PublishedCase[] = [
   shortest(
     'Ten activities on two resources: length',
-    'Python-MIP documentation, example of resource constrained project scheduling; also by our own enumeration',
+    'Python-MIP documentation, example of resource constrained project scheduling, as printed',
     21,
     TEN_ACTIVITIES,
   ),
@@ -122,13 +122,13 @@ export const PLAN_CASES: readonly PublishedCase[] = [
   ),
   shortest(
     'Thirty activities on four resources: length',
-    'PSPLIB, instance j301_1, list of optima: 43',
+    'PSPLIB, instance j301_1, list of optima, as printed',
     43,
     J301_1,
   ),
   shortest(
     'The same with people enough: length of the longest chain',
-    'PSPLIB, instance j301_1: MPM time 38',
+    'PSPLIB, instance j301_1, MPM time, as printed',
     38,
     { ...J301_1, capacities: [999, 999, 999, 999] },
   ),

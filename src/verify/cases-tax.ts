@@ -6,7 +6,7 @@ import type { PublishedCase } from './types.ts';
 const ATO =
   'A New Tax System (Goods and Services Tax) Act 1999 (Australia) s 9-70; Tax Office media release 2000/36: one eleventh of the total, half a cent up';
 const NZ_EXAMPLE =
-  'Inland Revenue (New Zealand), Calculating GST, 16 August 2010: its worked example';
+  'Inland Revenue (New Zealand), Calculating GST, 16 August 2010: its worked example, as printed';
 const NZ_HALF =
   'Goods and Services Tax Act 1985 (New Zealand) s 19O: half a cent or less is dropped';
 const UK_HALF = 'HMRC VATREC12030: 0.5 of a penny or more is rounded up, less is rounded down';

@@ -17,7 +17,7 @@ export const TIERS = [
   'published, first hand',
   'published, second hand',
   'from memory',
-  'closed form',
+  'derived',
   'own order added again',
 ] as const;
 export type Tier = (typeof TIERS)[number];

@@ -47,10 +47,9 @@ describe('the checks against the published world', () => {
   it('have the tier that their source words, and one had first hand names the place in it', () => {
     expect(tierOf('ISO 1 annex B, second hand')).toBe('published, second hand');
     expect(tierOf('ISO 1 clause 2 (from memory)')).toBe('from memory');
-    expect(tierOf('derived: a sum')).toBe('closed form');
-    expect(tierOf('An act, s 1')).toBe('published, first hand');
-    const place =
-      / s \d|table|annex|appendix|cl\.|clause|BR-|step \d|instance|CFR \d|example|release|VATREC\d|discussion of|agreement|sixth/i;
+    expect(tierOf('An act, s 1, worked by hand')).toBe('derived');
+    expect(tierOf('A handbook, table 2, as printed')).toBe('published, first hand');
+    const place = /table|appendix|instance|CFR \d|example|flotation/i;
     const vague = runChecks().filter(
       ({ tier, source }) => tier === 'published, first hand' && !place.test(source),
     );
