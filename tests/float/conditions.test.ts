@@ -13,7 +13,7 @@ import {
 } from '../../src/float/index.ts';
 import { type Aboard, weighBoat } from '../../src/mass/index.ts';
 import { kilograms, kilogramsPerCubicMetre, metres, radians } from '../../src/units/index.ts';
-import { at, DEGREE, type DemonstrationHull, demonstrationHulls, loadAt } from './boats.ts';
+import { at, box, DEGREE, type DemonstrationHull, demonstrationHulls, loadAt } from './boats.ts';
 
 const HULLS = demonstrationHulls();
 const named = (id: string): DemonstrationHull => {
@@ -22,6 +22,7 @@ const named = (id: string): DemonstrationHull => {
   return hull;
 };
 const DUNLIN = named('dunlin-430');
+const BARGE = box(5, 2, 0.8);
 
 /** Invented: a boat of about the shell's weight and half again, three people, an outboard and a tank. */
 function aboard({ length, beam, depth }: DemonstrationHull): Aboard {
@@ -160,6 +161,8 @@ describe('the conditions of an order', () => {
     expect(
       heavy.every(({ equilibrium, state }) => equilibrium.outcome === 'swamps' && !state),
     ).toBe(true);
+    expect(heavy.map(({ remedy }) => remedy?.what)).toEqual(heavy.map(() => 'take out'));
+    expect(floatConditions({ ...noTank, loadings }).filter(({ remedy }) => remedy)).toEqual([]);
   });
 });
 
@@ -188,6 +191,42 @@ describe('what moves her trim', () => {
     const without = withMasses(load, [{ mass: kilograms(-12), at: at(3.8, 0, 0.6) }]);
     const anchor = effects.find(({ name }) => name === 'anchor');
     expect(anchor?.trim).toBeCloseTo(trimOf(load) - trimOf(without), 7);
+  });
+
+  it('is heel too, by as much; what floats only with an item does not name it, and what sinks names none', () => {
+    const heelOf = (one: typeof load): number => {
+      const result = findEquilibrium(DUNLIN.body, one);
+      return result.outcome === 'floats' ? result.plane.heel : Number.NaN;
+    };
+    const without = withMasses(load, [{ mass: kilograms(-25), at: at(0.3, 0.3, 0.3) }]);
+    const battery = trimEffects(DUNLIN.body, load, items).find(({ name }) => name === 'battery');
+    expect(battery?.heel).toBeCloseTo(heelOf(load) - heelOf(without), 7);
+    const keel = { name: 'keel', mass: kilograms(3000), at: at(2.5, 0, 0) };
+    const high = { name: 'mast', mass: kilograms(1), at: at(2.5, 0, 3) };
+    const tall = withMasses(loadAt(1000, 2.5, 0, 4), [keel, high]);
+    expect(trimEffects(BARGE, tall, [keel, high]).map(({ name }) => name)).toEqual(['mast']);
+    expect(trimEffects(BARGE, loadAt(20_000, 2.5, 0, 0.3), [keel])).toEqual([]);
+  });
+
+  it('is left alone where the boat does not float as it is, and upright goes before near', () => {
+    const item = { name: 'crate', mass: kilograms(50), at: at(2.5, 0.9, 0.5) };
+    const place = (x: number, y: number) => ({ name: 'floor', at: at(x, y, 0.5) });
+    const tried = (places: readonly ReturnType<typeof place>[], mass = 1000) =>
+      bestPlace({
+        body: BARGE,
+        others: loadAt(mass, 2.5, 0, 0.3),
+        item,
+        places,
+        band: { least: radians(-0.1), most: radians(0.1) },
+        openings: [],
+      });
+    expect(
+      tried([place(2.5, 0.6), place(2.5, -0.2), place(3, 0.1)]).tried.map((one) => one.at.y),
+    ).toEqual([0.1, -0.2, 0.6]);
+    expect(tried([place(2.6, 0.3), place(2.5, 0.3)]).tried.map((one) => one.at.x)).toEqual([
+      2.5, 2.6,
+    ]);
+    expect(tried([place(2.5, 0)], 20_000)).toEqual({ tried: [], gain: 0 });
   });
 
   const battery = { name: 'battery', mass: kilograms(25), at: at(0.3, 0, 0.3) };

@@ -1,9 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { energyOf } from '../../src/float/energy.ts';
-import { type Equilibrium, findEquilibrium, floatConditions } from '../../src/float/index.ts';
+import { type Equilibrium, findEquilibrium } from '../../src/float/index.ts';
 import { kilograms, metres } from '../../src/units/index.ts';
-import { box } from './boats.ts';
 import { type Generated, GENERATED } from './generated.ts';
 
 /** Share of the mass, and of the mass times length and beam, that may be left out of balance. */
@@ -83,42 +82,5 @@ describe('5,000 generated hulls and loadings, both interpolations, 3 to 40 secti
     expect(lost.length).toBeGreaterThan(50);
     const missed = lost.filter((boat) => byDegrees(boat).outcome === 'floats');
     expect(missed).toEqual([]);
-  });
-});
-
-describe('what would let a boat float that does not', () => {
-  const barge = box(5, 2, 0.8);
-  const remedyOf = (mass: number, x: number, y: number, z: number) =>
-    floatConditions({
-      body: barge,
-      openings: [],
-      loadings: {
-        custom: {
-          mass: kilograms(mass),
-          centre: { x: metres(x), y: metres(y), z: metres(z) },
-          people: 0,
-          masses: [],
-          flooded: false,
-        },
-      },
-    })[0];
-
-  it('names the least move: forward for a boat that goes down by the stern', () => {
-    const { remedy } = remedyOf(3075, 0.4, 0, 0.3) ?? {};
-    expect(remedy).toMatchObject({ what: 'move', way: 'forward' });
-    const moment = remedy?.what === 'move' ? remedy.moment : 0;
-    const moved = remedyOf(3075, 0.4 + moment / 3075, 0, 0.3);
-    expect(moved?.equilibrium.outcome).toBe('floats');
-    expect(remedyOf(3075, 0.4 + (0.98 * moment) / 3075, 0, 0.3)?.equilibrium.outcome).not.toBe(
-      'floats',
-    );
-  });
-
-  it('is lower weight for one that is top-heavy, and less of it for one that is too heavy', () => {
-    expect(remedyOf(3075, 2.5, 0, 2.5)?.remedy).toMatchObject({ what: 'move', way: 'lower' });
-    const heavy = remedyOf(9000, 2.5, 0, 0.1);
-    const out = heavy?.remedy?.what === 'take out' ? heavy.remedy.mass : 0;
-    expect(9000 - out).toBeLessThanOrEqual(5 * 2 * 0.8 * 1025);
-    expect(9000 - out).toBeGreaterThan(5 * 2 * 0.8 * 1025 * 0.98);
   });
 });

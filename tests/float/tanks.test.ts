@@ -91,6 +91,31 @@ describe('a tank that floods at rest', () => {
     expect(effect.flooded.stiffness).toBeCloseTo(3075 * gm, 4);
   });
 
+  it('holds its water at its own middle, up to the sea, and none above it', () => {
+    const effectOf = (top: number, mass = 3075) => {
+      const form = tankForm(BARGE.hull, space(2, 3, top));
+      if (!form) throw new Error('no tank');
+      const rim = [{ name: 'rim', at: loadAt(0, 2.5, 0, 0.7).centre }];
+      return ballastEffect(BARGE, loadAt(mass, 2.5, 0, 0.6), { form, permeability: 1 }, rim);
+    };
+    const { water, dry, flooded } = effectOf(0.1);
+    expect([water?.centre.x, water?.centre.y, water?.centre.z]).toEqual([
+      expect.closeTo(2.5, 6),
+      expect.closeTo(0, 6),
+      expect.closeTo(0.05, 9),
+    ]);
+    expect(dry.lowestFreeboard).toBeCloseTo(0.7 - 0.3, 9);
+    expect(flooded.lowestFreeboard).toBeCloseTo(0.7 - 0.32, 9);
+    // To the deck: a fifth of the waterplane is lost, 0.375 m of 2 m2 stand in it.
+    expect(effectOf(0.8).water?.mass).toBeCloseTo(0.375 * 2 * 1025, 6);
+    const sunk = effectOf(0.1, 9000);
+    expect([Object.keys(sunk.dry), Object.keys(sunk.flooded)]).toEqual([
+      ['equilibrium'],
+      ['equilibrium'],
+    ]);
+    expect(sunk.water).toBeUndefined();
+  });
+
   it('below the water gives the same moment as its water carried as weight', () => {
     const form = tankForm(BARGE.hull, { from: metres(2), to: metres(3), top: metres(0.1) });
     if (!form) throw new Error('no tank');
@@ -184,10 +209,9 @@ describe('draining', () => {
   });
 
   it('does not happen without head, outlet or air, and says which is wanting', () => {
-    expect(drain({ outletHeight: metres(0.1) })).toEqual({
-      outcome: 'does not flow',
-      why: 'no head',
-    });
+    const noHead = { outcome: 'does not flow', why: 'no head' };
+    expect(drain({ outletHeight: metres(0.1) })).toEqual(noHead);
+    expect(drain({ from: metres(0), to: metres(0.1) })).toEqual(noHead);
     expect(drain({ outlet: squareMetres(0) })).toEqual({
       outcome: 'does not flow',
       why: 'no way out',
