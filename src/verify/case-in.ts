@@ -1,28 +1,31 @@
 import type { PublishedCase } from './types.ts';
 
-type Computation = PublishedCase['ours'];
+/** What is computed in a sentence, its value, the unit, ours, and the largest difference that passes, in the unit. */
+export type Row = readonly [
+  name: string,
+  published: number,
+  unit: string,
+  ours: () => number | object | undefined,
+  tolerance?: number,
+];
 
-/** Makes the cases of one area, each with the tolerance that its source allows, in its unit. */
-export const caseIn =
+/**
+ * Makes the cases of one area: rows that have one source.
+ *
+ * Without a tolerance the value is exact but for the last digits of the machine. What is not computed is no number.
+ */
+export const casesIn =
   (area: string) =>
-  (
-    name: string,
-    source: string,
-    published: number,
-    unit: string,
-    tolerance: number,
-    ours: Computation,
-  ): PublishedCase => ({ area, name, source, published, unit, tolerance, ours });
-
-/** Makes the cases of an area whose values are exact but for the last digits of the machine. */
-export const exactCaseIn = (area: string) => {
-  const make = caseIn(area);
-  return (
-    name: string,
-    source: string,
-    published: number,
-    unit: string,
-    ours: Computation,
-    tolerance = 1e-9,
-  ): PublishedCase => make(name, source, published, unit, tolerance, ours);
-};
+  (source: string, ...rows: readonly Row[]): readonly PublishedCase[] =>
+    rows.map(([name, published, unit, ours, tolerance = Math.abs(published) * 1e-9]) => ({
+      area,
+      name,
+      source,
+      published,
+      unit,
+      tolerance,
+      ours: () => {
+        const value = ours();
+        return typeof value === 'number' ? value : Number.NaN;
+      },
+    }));

@@ -12,7 +12,7 @@ import {
   type WiringRules,
 } from '../electrics/index.ts';
 import { amperes, FOOT, metres } from '../units/index.ts';
-import { caseIn } from './case-in.ts';
+import { casesIn, type Row } from './case-in.ts';
 import type { PublishedCase } from './types.ts';
 
 const ABYC = 'ABYC E-11, CM = K I L / E with K = 10.75 (formula from memory), worked by hand';
@@ -51,124 +51,116 @@ const copper = (current: number, roundTripFeet: number, share: number): number =
     allowedVolts: share * 12,
   });
 
-function hotAmpacity(awg: string, engineSpace: boolean, bundled = 2): number {
+const ofSize = (awg: string, value: (size: (typeof WIRE_SIZES)[number]) => number) => () => {
   const size = WIRE_SIZES.find((one) => one.awg === awg);
-  return size ? ampacityOf(size, { insulation: 105, engineSpace, bundled }) : Number.NaN;
-}
+  return size && value(size);
+};
+const ampacity = (awg: string, engineSpace: boolean, bundled = 2) =>
+  ofSize(awg, (size) => ampacityOf(size, { insulation: 105, engineSpace, bundled }));
+const hot = (awg: string, amps: number): Row => [
+  `AWG ${awg}, 105 C, engine space`,
+  amps,
+  'A',
+  ampacity(awg, true),
+  0.5,
+];
 
-const areaOfGauge = (awg: string): number => {
-  const size = WIRE_SIZES.find((one) => one.awg === awg);
-  return size ? areaOf(size) : Number.NaN;
+const flatAfter = (current: number, peukert: number, hours: number): Row => [
+  `100 Ah at 20 h, k ${peukert}, at ${current} A`,
+  hours,
+  'h',
+  () => hoursUntilFlat({ ratedAmpereHours: 100, ratingHours: 20, peukert }, amperes(current)),
+  1e-5,
+];
+
+const fuseFor = (current: number, amps: number, continuous: boolean) => () =>
+  chooseFuse(
+    { ...circuitOf(current, 10, 'general'), continuous },
+    { ampacity: amperes(amps), awg: '16' },
+  );
+const bank = () => {
+  const sized = sizeBank({ dailyAmpereHours: 60, days: 2, usable: 0.5, batteryAmpereHours: 100 });
+  return 'batteries' in sized ? sized.batteries : sized;
 };
 
-function flatAfter(current: number, peukert: number): number {
-  const hours = hoursUntilFlat(
-    { ratedAmpereHours: 100, ratingHours: 20, peukert },
-    amperes(current),
-  );
-  return typeof hours === 'number' ? hours : Number.NaN;
-}
-
-function fuseFor(current: number, ampacity: number, continuous: boolean): number {
-  const circuit = { ...circuitOf(current, 10, 'general'), continuous };
-  const fuse = chooseFuse(circuit, { ampacity: amperes(ampacity), awg: '16' });
-  return typeof fuse === 'number' ? fuse : Number.NaN;
-}
-
-const wiring = caseIn('electrics');
+const wiring = casesIn('electrics');
 
 /** Wires, fuses and batteries against standards and worked examples. */
 export const ELECTRICS_CASES: readonly PublishedCase[] = [
-  wiring('10 A, 20 ft round trip, 12 V, 3 %: copper', ABYC, 5972.2, 'CM', 0.05, () =>
-    copper(10, 20, 0.03),
+  ...wiring(
+    ABYC,
+    ['10 A, 20 ft round trip, 12 V, 3 %: copper', 5972.2, 'CM', () => copper(10, 20, 0.03), 0.05],
+    ['15 A, 30 ft round trip, 12 V, 3 %: copper', 13_437.5, 'CM', () => copper(15, 30, 0.03), 0.05],
+    [
+      '10 A, 20 ft round trip, 12 V, 3 %: gauge',
+      12,
+      'AWG',
+      () => gauge(circuitOf(10, 20, 'critical')),
+    ],
+    [
+      '15 A, 30 ft round trip, 12 V, 3 %: gauge',
+      8,
+      'AWG',
+      () => gauge(circuitOf(15, 30, 'critical')),
+    ],
+    [
+      '100 A, 16 ft round trip, 12 V, 3 %: gauge',
+      3,
+      'AWG',
+      () => gauge(circuitOf(100, 16, 'critical')),
+    ],
+    [
+      '10 A through 20 ft of AWG 12: voltage lost',
+      0.329_25,
+      'V',
+      () => voltsLost(amperes(10), metres(20 * FOOT), 6530),
+      5e-6,
+    ],
   ),
-  wiring('15 A, 30 ft round trip, 12 V, 3 %: copper', ABYC, 13_437.5, 'CM', 0.05, () =>
-    copper(15, 30, 0.03),
+  ...wiring(
+    CHART,
+    ['10 A, 21 ft round trip, 12 V, 10 %: copper', 1881.25, 'CM', () => copper(10, 21, 0.1), 0.005],
+    [
+      '10 A, 21 ft round trip, 12 V, 10 %: gauge',
+      16,
+      'AWG',
+      () => gauge(circuitOf(10, 21, 'general')),
+    ],
   ),
-  wiring('10 A, 21 ft round trip, 12 V, 10 %: copper', CHART, 1881.25, 'CM', 0.005, () =>
-    copper(10, 21, 0.1),
+  ...wiring(
+    'ASTM B258, table of dimensions, second hand',
+    ['AWG 10 in mm2', 5.261, 'mm2', ofSize('10', areaOf), 2e-3],
+    ['AWG 4/0 in mm2', 107.2, 'mm2', ofSize('4/0', areaOf), 0.05],
   ),
-  wiring('10 A, 21 ft round trip, 12 V, 10 %: gauge', CHART, 16, 'AWG', 0, () =>
-    gauge(circuitOf(10, 21, 'general')),
-  ),
-  wiring('10 A, 20 ft round trip, 12 V, 3 %: gauge', ABYC, 12, 'AWG', 0, () =>
-    gauge(circuitOf(10, 20, 'critical')),
-  ),
-  wiring('15 A, 30 ft round trip, 12 V, 3 %: gauge', ABYC, 8, 'AWG', 0, () =>
-    gauge(circuitOf(15, 30, 'critical')),
-  ),
-  wiring('100 A, 16 ft round trip, 12 V, 3 %: gauge', ABYC, 3, 'AWG', 0, () =>
-    gauge(circuitOf(100, 16, 'critical')),
-  ),
-  wiring('10 A through 20 ft of AWG 12: voltage lost', ABYC, 0.329_25, 'V', 5e-6, () =>
-    voltsLost(amperes(10), metres(20 * FOOT), 6530),
-  ),
-  wiring(
-    'AWG 10 in mm2',
-    'ASTM B258, table of dimensions, second hand (5.261 mm2)',
-    5.261,
-    'mm2',
-    2e-3,
-    () => areaOfGauge('10'),
-  ),
-  wiring(
-    'AWG 4/0 in mm2',
-    'ASTM B258, table of dimensions, second hand (107.2 mm2)',
-    107.2,
-    'mm2',
-    0.05,
-    () => areaOfGauge('4/0'),
-  ),
-  wiring('AWG 14, 105 C, engine space', CFR_HOT, 30, 'A', 0.5, () => hotAmpacity('14', true)),
-  wiring('AWG 6, 105 C, engine space', CFR_HOT, 102, 'A', 0.5, () => hotAmpacity('6', true)),
-  wiring('AWG 2/0, 105 C, engine space', CFR_HOT, 280, 'A', 0.5, () => hotAmpacity('2/0', true)),
-  wiring(
+  ...wiring(CFR_HOT, hot('14', 30), hot('6', 102), hot('2/0', 280)),
+  ...wiring('ABYC E-11 (from memory): 4 to 6 conductors carry 60 % of 60 A', [
     'AWG 10, 105 C, six conductors in one bundle',
-    'ABYC E-11 (from memory): 4 to 6 conductors carry 60 % of 60 A',
     36,
     'A',
-    1e-12,
-    () => hotAmpacity('10', false, 6),
-  ),
-  wiring(
+    ampacity('10', false, 6),
+  ]),
+  ...wiring('common practice, no source: 125 % of the load, next rating sold', [
     '8 A without rest on a wire of 25 A: fuse',
-    'common practice, no source: 125 % of the load, next rating sold',
     10,
     'A',
-    0,
-    () => fuseFor(8, 25, true),
-  ),
-  wiring(
+    fuseFor(8, 25, true),
+  ]),
+  ...wiring('33 CFR 183.455 (from memory): at most the ampacity', [
     '22 A on a wire of 25 A: the largest fuse that protects it',
-    '33 CFR 183.455 (from memory): at most the ampacity',
     25,
     'A',
-    0,
-    () => fuseFor(22, 25, false),
+    fuseFor(22, 25, false),
+  ]),
+  ...wiring(
+    PEUKERT,
+    flatAfter(10, 1.25, 8.408_96),
+    flatAfter(25, 1.25, 2.674_96),
+    flatAfter(10, 1.05, 9.659_36),
   ),
-  wiring('100 Ah at 20 h, k 1.25, at 10 A', PEUKERT, 8.408_96, 'h', 1e-5, () =>
-    flatAfter(10, 1.25),
-  ),
-  wiring('100 Ah at 20 h, k 1.25, at 25 A', PEUKERT, 2.674_96, 'h', 1e-5, () =>
-    flatAfter(25, 1.25),
-  ),
-  wiring('100 Ah at 20 h, k 1.05, at 10 A', PEUKERT, 9.659_36, 'h', 1e-5, () =>
-    flatAfter(10, 1.05),
-  ),
-  wiring(
+  ...wiring('derived, worked by hand: 240 Ah', [
     '60 Ah a day for 2 days from 100 Ah batteries, half usable',
-    'derived, worked by hand: 240 Ah',
     3,
     'batteries',
-    0,
-    () => {
-      const bank = sizeBank({
-        dailyAmpereHours: 60,
-        days: 2,
-        usable: 0.5,
-        batteryAmpereHours: 100,
-      });
-      return 'batteries' in bank ? bank.batteries : Number.NaN;
-    },
-  ),
+    bank,
+  ]),
 ];

@@ -15,7 +15,7 @@ import {
   wrinklingStress,
 } from '../laminate/index.ts';
 import { kilograms, metres } from '../units/index.ts';
-import { caseIn } from './case-in.ts';
+import { casesIn, type Row } from './case-in.ts';
 import type { PublishedCase } from './types.ts';
 
 const THICKNESS = 'ISO 12215-5:2008 Annex C (from memory): t = (w / 3.072)(2.56 / psi - 1.36) mm';
@@ -33,9 +33,6 @@ const SKIN = { thickness: metres(0.002), modulus: 14_000 * MPA };
 
 const sandwich = (): number =>
   stiffnessOf([SKIN, { thickness: metres(0.015), modulus: 0 }, SKIN]).stiffness;
-
-const numberOf = (value: number | object): number =>
-  typeof value === 'number' ? value : Number.NaN;
 
 function propertyAt(fibreFraction: number, name: 'modulus' | 'tension' | 'flexure'): number {
   const glass = glassProperties(fibreFraction);
@@ -88,120 +85,112 @@ function planeArea(): number {
   return stripArea([section(0), section(1), section(3)], 0, 1);
 }
 
-const laminate = caseIn('laminate');
+const laminate = casesIn('laminate');
 
-const thickness = (name: string, w: number, psi: number, published: number): PublishedCase =>
-  laminate(name, THICKNESS, published, 'mm', 5e-5, () => layerThickness(w, psi) / MM);
+const thickness = (w: number, psi: number, published: number, name: string): Row => [
+  `${name}: thickness`,
+  published,
+  'mm',
+  () => layerThickness(w, psi) / MM,
+  5e-5,
+];
+const ONE_PLY = [
+  { fibrePerArea: 0.45, fibreFraction: 0.3 },
+  { fibrePerArea: 0.6, fibreFraction: 0.48 },
+];
+const CORE = {
+  compressiveModulus: 90 * MPA,
+  shearModulus: 27 * MPA,
+  shearStrength: 1.15 * MPA,
+};
 
 /** Lay-ups, plates and resin flow against the standard's relations and textbook solutions. */
 export const LAMINATE_CASES: readonly PublishedCase[] = [
-  thickness('450 g/m2 mat by hand, 30 % {fibre}: thickness', 0.45, 0.3, 1.0508),
-  thickness('600 g/m2 woven by hand, 48 % {fibre}: thickness', 0.6, 0.48, 0.776),
-  thickness('600 g/m2 infused, 58 % {fibre}: thickness', 0.6, 0.58, 0.5964),
-  thickness('600 g/m2 infused, 65 % {fibre}: thickness', 0.6, 0.65, 0.5036),
-  thickness('1 kg/m2, 55 % {fibre}: thickness', 1, 0.55, 1.0724),
-  laminate('450 g/m2 mat, 30 % {fibre}: resin', MIXTURES, 1.05, 'kg/m2', 1e-12, () =>
-    resinPerArea(0.45, 0.3),
+  ...laminate(
+    THICKNESS,
+    thickness(0.45, 0.3, 1.0508, '450 g/m2 mat by hand, 30 % {fibre}'),
+    thickness(0.6, 0.48, 0.776, '600 g/m2 woven by hand, 48 % {fibre}'),
+    thickness(0.6, 0.58, 0.5964, '600 g/m2 infused, 58 % {fibre}'),
+    thickness(0.6, 0.65, 0.5036, '600 g/m2 infused, 65 % {fibre}'),
+    thickness(1, 0.55, 1.0724, '1 kg/m2, 55 % {fibre}'),
   ),
-  laminate('600 g/m2 infused, 58 % {fibre}: resin', MIXTURES, 0.4345, 'kg/m2', 5e-5, () =>
-    resinPerArea(0.6, 0.58),
-  ),
-  laminate('30 % {fibre} by mass is by volume', MIXTURES, 0.167_286, '', 5e-7, () =>
-    fibreByVolume(0.3),
-  ),
-  laminate('65 % {fibre} by mass is by volume', MIXTURES, 0.465_394, '', 5e-7, () =>
-    fibreByVolume(0.65),
-  ),
-  laminate(
-    '450 g/m2 mat with 600 g/m2 woven: {fibre} by mass',
+  ...laminate(
     MIXTURES,
-    0.381_818,
-    '',
-    5e-7,
-    () =>
-      combinedFibreFraction([
-        { fibrePerArea: 0.45, fibreFraction: 0.3 },
-        { fibrePerArea: 0.6, fibreFraction: 0.48 },
-      ]) ?? Number.NaN,
+    ['450 g/m2 mat, 30 % {fibre}: resin', 1.05, 'kg/m2', () => resinPerArea(0.45, 0.3)],
+    ['600 g/m2 infused, 58 % {fibre}: resin', 0.4345, 'kg/m2', () => resinPerArea(0.6, 0.58), 5e-5],
+    ['30 % {fibre} by mass is by volume', 0.167_286, '', () => fibreByVolume(0.3), 5e-7],
+    ['65 % {fibre} by mass is by volume', 0.465_394, '', () => fibreByVolume(0.65), 5e-7],
+    [
+      '450 g/m2 mat with 600 g/m2 woven: {fibre} by mass',
+      0.381_818,
+      '',
+      () => combinedFibreFraction(ONE_PLY),
+      5e-7,
+    ],
+    ['Skins 1.2 kg/m2 at 55 % on 15 mm of 80 kg/m3', 6.563_64, 'kg/m2', sandwichMass, 5e-6],
+    ['1.5 % peroxide for 5 kg of resin: mass', 75, 'g', () => catalyst('catalystGrams')],
+    [
+      '1.5 % peroxide for 5 kg of resin: volume at 1.15 g/mL',
+      65.22,
+      'mL',
+      () => catalyst('catalystMillilitres'),
+      5e-3,
+    ],
   ),
-  laminate('Skins 1.2 kg/m2 at 55 % on 15 mm of 80 kg/m3', MIXTURES, 6.563_64, 'kg/m2', 5e-6, () =>
-    sandwichMass(),
+  ...laminate(
+    DEFAULTS,
+    ['Modulus at 30 % {fibre}', 6400, 'MPa', () => propertyAt(0.3, 'modulus')],
+    ['Tensile strength at 48 % {fibre}', 182.92, 'MPa', () => propertyAt(0.48, 'tension')],
+    ['Flexural strength at 30 % {fibre}', 152.18, 'MPa', () => propertyAt(0.3, 'flexure')],
   ),
-  laminate('Modulus at 30 % {fibre}', DEFAULTS, 6400, 'MPa', 1e-9, () =>
-    propertyAt(0.3, 'modulus'),
-  ),
-  laminate('Tensile strength at 48 % {fibre}', DEFAULTS, 182.92, 'MPa', 1e-9, () =>
-    propertyAt(0.48, 'tension'),
-  ),
-  laminate('Flexural strength at 30 % {fibre}', DEFAULTS, 152.18, 'MPa', 1e-9, () =>
-    propertyAt(0.3, 'flexure'),
-  ),
-  laminate('Thin skins of 2 mm on 15 mm: stiffness', BEAM, 4046, 'N.m', 1e-9, () =>
-    thinSkinStiffness(SKIN.modulus, SKIN.thickness, metres(0.015)),
-  ),
-  laminate('The same with the skins’ own stiffness', BEAM, 4064.67, 'N.m', 5e-3, sandwich),
-  laminate(
-    'Solid 4 mm of the same skins: stiffness',
+  ...laminate(
     BEAM,
-    74.6667,
-    'N.m',
-    5e-5,
-    () => stiffnessOf([SKIN, SKIN]).stiffness,
+    [
+      'Thin skins of 2 mm on 15 mm: stiffness',
+      4046,
+      'N.m',
+      () => thinSkinStiffness(SKIN.modulus, SKIN.thickness, metres(0.015)),
+    ],
+    ['The same with the skins’ own stiffness', 4064.67, 'N.m', sandwich, 5e-3],
+    [
+      'Solid 4 mm of the same skins: stiffness',
+      74.6667,
+      'N.m',
+      () => stiffnessOf([SKIN, SKIN]).stiffness,
+      5e-5,
+    ],
   ),
-  laminate(
+  ...laminate('Hoff and Mautner (1945), design constant 0.5, worked by hand', [
     'Skin of 16 GPa on a core of 90 and 27 MPa: wrinkling',
-    'Hoff and Mautner (1945), design constant 0.5, worked by hand',
     169.386,
     'MPa',
+    () => wrinklingStress(16_000 * MPA, CORE) / MPA,
     5e-3,
-    () =>
-      wrinklingStress(16_000 * MPA, {
-        compressiveModulus: 90 * MPA,
-        shearModulus: 27 * MPA,
-        shearStrength: 1.15 * MPA,
-      }) / MPA,
+  ]),
+  ...laminate(
+    TIMOSHENKO,
+    ['Clamped square plate: edge moment', 0.0513, 'P b2', () => plate(1, 'moment'), 1e-4],
+    ['Clamped plate 1.5 to 1: edge moment', 0.0757, 'P b2', () => plate(1.5, 'moment'), 1.5e-4],
+    ['Clamped plate 2 to 1: edge moment', 0.0829, 'P b2', () => plate(2, 'moment'), 3e-4],
+    ['Clamped square plate: deflection', 0.001_26, 'P b4/D', () => plate(1, 'deflection'), 2e-5],
+    ['Clamped plate 1.5 to 1: deflection', 0.0022, 'P b4/D', () => plate(1.5, 'deflection'), 3e-5],
   ),
-  laminate('Clamped square plate: edge moment', TIMOSHENKO, 0.0513, 'P b2', 1e-4, () =>
-    plate(1, 'moment'),
+  ...laminate(
+    DARCY,
+    ['Resin over 0.5 m from a feed line', 131.579, 's', () => fillTime(FLOW, metres(0.5)), 5e-4],
+    ['Resin over 1.5 m from a feed line', 1184.21, 's', () => fillTime(FLOW, metres(1.5)), 5e-3],
+    [
+      'Resin to 1 m from a point of 10 mm radius',
+      2160.64,
+      's',
+      () => radialFillTime(FLOW, metres(1), metres(0.01)),
+      5e-3,
+    ],
   ),
-  laminate('Clamped plate 1.5 to 1: edge moment', TIMOSHENKO, 0.0757, 'P b2', 1.5e-4, () =>
-    plate(1.5, 'moment'),
-  ),
-  laminate('Clamped plate 2 to 1: edge moment', TIMOSHENKO, 0.0829, 'P b2', 3e-4, () =>
-    plate(2, 'moment'),
-  ),
-  laminate('Clamped square plate: deflection', TIMOSHENKO, 0.001_26, 'P b4/D', 2e-5, () =>
-    plate(1, 'deflection'),
-  ),
-  laminate('Clamped plate 1.5 to 1: deflection', TIMOSHENKO, 0.0022, 'P b4/D', 3e-5, () =>
-    plate(1.5, 'deflection'),
-  ),
-  laminate('Resin over 0.5 m from a feed line', DARCY, 131.579, 's', 5e-4, () =>
-    fillTime(FLOW, metres(0.5)),
-  ),
-  laminate('Resin over 1.5 m from a feed line', DARCY, 1184.21, 's', 5e-3, () =>
-    fillTime(FLOW, metres(1.5)),
-  ),
-  laminate('Resin to 1 m from a point of 10 mm radius', DARCY, 2160.64, 's', 5e-3, () =>
-    numberOf(radialFillTime(FLOW, metres(1), metres(0.01))),
-  ),
-  laminate('1.5 % peroxide for 5 kg of resin: mass', MIXTURES, 75, 'g', 1e-9, () =>
-    catalyst('catalystGrams'),
-  ),
-  laminate(
-    '1.5 % peroxide for 5 kg of resin: volume at 1.15 g/mL',
-    MIXTURES,
-    65.22,
-    'mL',
-    5e-3,
-    () => catalyst('catalystMillilitres'),
-  ),
-  laminate(
+  ...laminate('derived: a plane 3 m long, 0.6 m out and 0.8 m up, on both sides', [
     'Two slanting planks 3 m by 1 m: area',
-    'derived: a plane 3 m long, 0.6 m out and 0.8 m up, on both sides',
     6,
     'm2',
-    1e-12,
     planeArea,
-  ),
+  ]),
 ];

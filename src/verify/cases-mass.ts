@@ -1,6 +1,7 @@
 import { centreOf, weighBoat } from '../mass/index.ts';
 import { trailerLoad } from '../tow/index.ts';
 import { kilograms, metres, type Point3 } from '../units/index.ts';
+import { casesIn } from './case-in.ts';
 import type { PublishedCase } from './types.ts';
 
 const MOMENTS = 'derived: first moments, worked by hand';
@@ -44,59 +45,43 @@ const weighed = (contingency: number, people: number, fuel: number) =>
     },
   });
 
-const mass = (
-  name: string,
-  source: string,
-  published: number,
-  unit: string,
-  ours: () => number,
-): PublishedCase => ({
-  area: 'mass',
-  name,
-  source,
-  published,
-  unit,
-  tolerance: Math.max(1e-12, Math.abs(published) * 1e-12),
-  ours,
-});
+const mass = casesIn('mass');
 
 /** Masses and centres against hand calculations. */
 export const MASS_CASES: readonly PublishedCase[] = [
-  mass(
-    '300 kg at x = 2 m with 100 kg at x = 0: {centre} forward',
+  ...mass(
     MOMENTS,
-    1.5,
-    'm',
-    () => centreOf(TWO).centre.x,
+    [
+      '300 kg at x = 2 m with 100 kg at x = 0: {centre} forward',
+      1.5,
+      'm',
+      () => centreOf(TWO).centre.x,
+    ],
+    [
+      'the same: {centre} to starboard of 100 kg at y = 0.2 m',
+      0.05,
+      'm',
+      () => centreOf(TWO).centre.y,
+    ],
+    ['the same: {centre} above the baseline', 0.5, 'm', () => centreOf(TWO).centre.z],
+    [
+      '80 kg and 40 kg fitted, with 5 % contingency',
+      126,
+      'kg',
+      () => weighed(0.05, 2, 0).completed.mass,
+    ],
+    ['with a 60 kg outboard and 37 kg of fuel', 223, 'kg', () => weighed(0.05, 2, 37).ready.mass],
   ),
-  mass(
-    'the same: {centre} to starboard of 100 kg at y = 0.2 m',
-    MOMENTS,
-    0.05,
-    'm',
-    () => centreOf(TWO).centre.y,
-  ),
-  mass('the same: {centre} above the baseline', MOMENTS, 0.5, 'm', () => centreOf(TWO).centre.z),
-  mass(
-    '80 kg and 40 kg fitted, with 5 % contingency',
-    MOMENTS,
-    126,
+  ...mass(ISO_14946, [
+    '5 crew at 75 kg and 12 kg of gear each',
+    435,
     'kg',
-    () => weighed(0.05, 2, 0).completed.mass,
-  ),
-  mass(
-    'with a 60 kg outboard and 37 kg of fuel',
-    MOMENTS,
-    223,
-    'kg',
-    () => weighed(0.05, 2, 37).ready.mass,
-  ),
-  mass('5 crew at 75 kg and 12 kg of gear each', ISO_14946, 435, 'kg', () => weighed(0, 5, 0).load),
-  mass(
+    () => weighed(0, 5, 0).load,
+  ]),
+  ...mass('derived: aggregate mass is tare and load', [
     'trailer of 200 kg rated 750 kg under a boat of 490 kg: what is left',
-    'derived: aggregate mass is tare and load',
     60,
     'kg',
     () => trailerLoad({ boat: kilograms(490), tare: kilograms(200), rating: kilograms(750) }).left,
-  ),
+  ]),
 ];

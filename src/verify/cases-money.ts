@@ -9,6 +9,7 @@ import {
 } from '../money/index.ts';
 import { priceOrder, type PriceRules, sellingPrice } from '../price/index.ts';
 import { type Decimal, parseDecimal, parsePercent, ZERO } from '../units/index.ts';
+import { casesIn, type Row } from './case-in.ts';
 import type { PublishedCase } from './types.ts';
 
 const GST = 'A New Tax System (Goods and Services Tax) Act 1999 (Australia)';
@@ -84,91 +85,88 @@ function product(a: string, b: string): number {
     : Number.NaN;
 }
 
-const money = (
+const taxed = (
   name: string,
-  source: string,
-  published: number,
-  ours: () => number,
-  unit = 'AUD',
-): PublishedCase => ({
-  area: 'money',
-  name,
-  source,
-  published,
-  unit,
-  tolerance: 0,
-  ours,
-});
+  wanted: number,
+  rate: string,
+  prices: readonly string[],
+  rounding: PriceRules['taxRounding'] = 'document',
+): Row => [name, wanted, 'AUD', () => taxOn(prices, rate, rounding), 0];
+const THREE = ['33.33', '33.33', '33.33'];
+const shared = (
+  name: string,
+  wanted: number,
+  amount: string,
+  weights: readonly string[],
+  index: number,
+): Row => [name, wanted, 'cents', () => share(amount, weights, index), 0];
+
+const money = casesIn('money');
 
 /** Rounding, tax and sharing out, to the cent. */
 export const MONEY_CASES: readonly PublishedCase[] = [
-  money(
-    'GST on three lines of 33.33, total invoice rule',
+  ...money(
     `${GST} s 9-90, total invoice rule`,
-    10,
-    () => taxOn(['33.33', '33.33', '33.33'], '10%', 'document'),
+    taxed('GST on three lines of 33.33, total invoice rule', 10, '10%', THREE),
   ),
-  money(
-    'GST on three lines of 33.33, taxable supply rule',
+  ...money(
     `${GST} s 9-90, taxable supply rule`,
-    9.99,
-    () => taxOn(['33.33', '33.33', '33.33'], '10%', 'line'),
+    taxed('GST on three lines of 33.33, taxable supply rule', 9.99, '10%', THREE, 'line'),
   ),
-  money('GST on 59536.36', `${GST} s 9-70: 10 % of the value`, 5953.64, () =>
-    taxOn(['59536.36'], '10%', 'document'),
+  ...money(
+    `${GST} s 9-70: 10 % of the value`,
+    taxed('GST on 59536.36', 5953.64, '10%', ['59536.36']),
   ),
-  money('GST of exactly half a cent rounds up', `${GST} s 9-90: 0.5 cent is rounded up`, 0.01, () =>
-    taxOn(['0.05'], '10%', 'document'),
+  ...money(
+    `${GST} s 9-90: 0.5 cent is rounded up`,
+    taxed('GST of exactly half a cent rounds up', 0.01, '10%', ['0.05']),
   ),
-  money(
-    'VAT at 19 % on three nets of 33.34',
+  ...money(
     'EN 16931-1, BR-CO-17: category tax = base x rate, rounded to two decimals',
-    19,
-    () => taxOn(['33.34', '33.34', '33.34'], '19%', 'document'),
+    taxed('VAT at 19 % on three nets of 33.34', 19, '19%', ['33.34', '33.34', '33.34']),
+    taxed('Tax at 10 % on nets 3703.70, 100.00, 20.20', 382.39, '10%', [
+      '3703.70',
+      '100.00',
+      '20.20',
+    ]),
   ),
-  money('Tax at 10 % on nets 3703.70, 100.00, 20.20', 'EN 16931-1, BR-CO-17', 382.39, () =>
-    taxOn(['3703.70', '100.00', '20.20'], '10%', 'document'),
+  ...money(
+    'derived: exactly half a cent, away from zero',
+    ['1.005 in whole cents', 1.01, 'AUD', () => rounded('1.005'), 0],
+    ['-1.005 in whole cents', -1.01, 'AUD', () => rounded('-1.005'), 0],
   ),
-  money('1.005 in whole cents', 'derived: exactly half a cent, away from zero', 1.01, () =>
-    rounded('1.005'),
-  ),
-  money('-1.005 in whole cents', 'derived: exactly half a cent, away from zero', -1.01, () =>
-    rounded('-1.005'),
-  ),
-  money('1234.565 x 3 in whole cents', 'derived: 3703.695', 3703.7, () => product('1234.565', '3')),
-  money(
-    '100.00 over three equal shares, the first',
+  ...money('derived: 3703.695', [
+    '1234.565 x 3 in whole cents',
+    3703.7,
+    'AUD',
+    () => product('1234.565', '3'),
+    0,
+  ]),
+  ...money(
     HAMILTON,
-    3334,
-    () => share('100.00', ['1', '1', '1'], 0),
-    'cents',
+    shared('100.00 over three equal shares, the first', 3334, '100.00', ['1', '1', '1'], 0),
+    shared('1.01 over 5, 3 and 2, the first', 51, '1.01', ['5', '3', '2'], 0),
+    shared(
+      '100.01 over 3333, 3333 and 3334, the last',
+      3335,
+      '100.01',
+      ['3333', '3333', '3334'],
+      2,
+    ),
+    shared('0.07 over five equal shares, the third', 1, '0.07', ['1', '1', '1', '1', '1'], 2),
   ),
-  money(
-    '1.01 over 5, 3 and 2, the first',
-    HAMILTON,
-    51,
-    () => share('1.01', ['5', '3', '2'], 0),
-    'cents',
-  ),
-  money(
-    '100.01 over 3333, 3333 and 3334, the last',
-    HAMILTON,
-    3335,
-    () => share('100.01', ['3333', '3333', '3334'], 2),
-    'cents',
-  ),
-  money(
-    '0.07 over five equal shares, the third',
-    HAMILTON,
-    1,
-    () => share('0.07', ['1', '1', '1', '1', '1'], 2),
-    'cents',
-  ),
-  money('A cost of 42000 at a margin of 30 % sells at', MARGIN, 60_000, () => sold('42000', '30%')),
-  money(
+  ...money(MARGIN, [
+    'A cost of 42000 at a margin of 30 % sells at',
+    60_000,
+    'AUD',
+    () => sold('42000', '30%'),
+    0,
+  ]),
+  ...money('derived: beyond 2^53 hundredths of a cent a float loses them', [
     'A value of 12345678901234.56 keeps its cents',
-    'derived: beyond 2^53 hundredths of a cent a float loses them',
     12345678901234.56,
+    'AUD',
     () => cents('12345678901234.56'),
-  ),
+    0,
+  ]),
 ];

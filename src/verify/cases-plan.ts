@@ -9,6 +9,7 @@ import {
   SIX_BY_SIX,
   TEN_ACTIVITIES,
 } from './instances-table.ts';
+import { casesIn, type Row } from './case-in.ts';
 import type { PublishedCase } from './types.ts';
 
 const TRIES = 4000;
@@ -73,63 +74,41 @@ function isFeasible(plan: Plan, { durations, needs, capacities, precedences }: I
   );
 }
 
-const shortest = (
-  name: string,
-  source: string,
-  published: number,
-  instance: Instance,
-): PublishedCase => ({
-  area: 'plan',
-  name,
-  source,
-  published,
-  unit: 'periods',
-  tolerance: 0,
-  ours: () => makespan(instance),
-});
+const shortest = (name: string, periods: number, instance: Instance): Row => [
+  `${name}: length`,
+  periods,
+  'periods',
+  () => makespan(instance),
+  0,
+];
+
+const plan = casesIn('plan');
 
 /** Schedules of small published instances: feasible, or no number at all, and as short as the shortest known. */
 export const PLAN_CASES: readonly PublishedCase[] = [
-  shortest(
-    'Ten activities on two resources: length',
+  ...plan(
     'Python-MIP documentation, example of resource constrained project scheduling, as printed',
-    21,
-    TEN_ACTIVITIES,
+    shortest('Ten activities on two resources', 21, TEN_ACTIVITIES),
   ),
-  shortest(
-    'Five jobs through two machines: length',
+  ...plan(
     'Johnson, Naval Research Logistics Quarterly 1 (1954), example (from memory; also by our own enumeration)',
-    47,
-    JOHNSON,
+    shortest('Five jobs through two machines', 47, JOHNSON),
   ),
-  shortest(
-    'Nine tasks on three processors: length',
-    'Graham, SIAM J. Appl. Math. 17 (1969), figure 2 (from memory; also by our own enumeration)',
-    12,
-    GRAHAM_NINE,
+  ...plan(
+    'Graham, SIAM J. Appl. Math. 17 (1969), figures 1 and 2 (from memory; also by our own enumeration)',
+    shortest('Nine tasks on three processors', 12, GRAHAM_NINE),
+    shortest('Seven tasks on three processors, where longest first takes 11', 9, GRAHAM_SEVEN),
   ),
-  shortest(
-    'Seven tasks on three processors: length, where longest first takes 11',
-    'Graham, SIAM J. Appl. Math. 17 (1969) (from memory; also by our own enumeration)',
-    9,
-    GRAHAM_SEVEN,
-  ),
-  shortest(
-    'Six jobs through six machines: length',
+  ...plan(
     'Fisher and Thompson in Muth and Thompson (eds.), Industrial Scheduling (1963), "ft06", second hand',
-    55,
-    SIX_BY_SIX,
+    shortest('Six jobs through six machines', 55, SIX_BY_SIX),
   ),
-  shortest(
-    'Thirty activities on four resources: length',
-    'PSPLIB, instance j301_1, list of optima, as printed',
-    43,
-    J301_1,
-  ),
-  shortest(
-    'The same with people enough: length of the longest chain',
-    'PSPLIB, instance j301_1, MPM time, as printed',
-    38,
-    { ...J301_1, capacities: [999, 999, 999, 999] },
+  ...plan(
+    'PSPLIB, instance j301_1, list of optima and MPM time, as printed',
+    shortest('Thirty activities on four resources', 43, J301_1),
+    shortest('The same with people enough, the longest chain', 38, {
+      ...J301_1,
+      capacities: [999, 999, 999, 999],
+    }),
   ),
 ];

@@ -20,7 +20,7 @@ import {
   UNIT_KINDS,
   radians,
 } from '../units/index.ts';
-import { caseIn } from './case-in.ts';
+import { casesIn, type Row } from './case-in.ts';
 import type { PublishedCase } from './types.ts';
 
 const POUND_FORCE = UNIT_KINDS.force.lbf;
@@ -60,187 +60,107 @@ const SMALL_HULL: PlaningHull = {
   thrust: { x: metres(0), z: metres(-0.25), angle: radians(0) },
 };
 
-const take = <Value>(state: Computed<PlaningState>, get: (state: PlaningState) => Value) =>
-  'notComputed' in state ? Number.NaN : get(state);
-const example = (degrees: number, get: (state: PlaningState) => number) => (): number =>
-  take(
-    planeAt(
-      { hull: EXAMPLE, water: SLUGS },
-      metresPerSecond(67.5 * FOOT),
-      radians(degrees * DEGREE),
-    ),
-    get,
-  );
-const balanced = (get: (state: PlaningState) => number) => (): number =>
-  take(runAt({ hull: EXAMPLE, water: SLUGS }, metresPerSecond(67.5 * FOOT)), get);
-const small = (knots: number, get: (state: PlaningState) => number) => (): number =>
+type Figure = (state: PlaningState) => number;
+const take = (state: Computed<PlaningState>, get: Figure) =>
+  'notComputed' in state ? state : get(state);
+const IN_HIS = { hull: EXAMPLE, water: SLUGS };
+const HIS_SPEED = metresPerSecond(67.5 * FOOT);
+const example = (degrees: number, get: Figure) => () =>
+  take(planeAt(IN_HIS, HIS_SPEED, radians(degrees * DEGREE)), get);
+const balanced = (get: Figure) => () => take(runAt(IN_HIS, HIS_SPEED), get);
+const small = (knots: number, get: Figure) => () =>
   take(runAt({ hull: SMALL_HULL, water: SEA_WATER }, metresPerSecond(knots * KNOT)), get);
-const drive = caseIn('drive');
 
-const EXAMPLE_CASES: readonly PublishedCase[] = [
-  drive(
-    'Lift coefficient CLβ',
-    WORKED,
-    0.0675,
-    '',
-    5e-5,
-    example(2, ({ lift }) => lift),
-  ),
-  drive(
-    'Flat lift coefficient CL0',
-    WORKED,
-    0.082,
-    '',
-    5e-5,
-    example(2, (one) => one.flatLift),
-  ),
-  drive(
-    'Speed coefficient Cv',
-    WORKED,
-    3.18,
-    '',
-    0.005,
-    example(2, (one) => one.speedCoefficient),
-  ),
-  drive(
-    'Wetted length ratio at 2°, read off his chart',
-    PAPER,
-    3.85,
-    '',
-    0.03 * 3.85,
-    example(2, (one) => one.wettedRatio),
-  ),
-  drive(
-    'Friction coefficient at 2°',
-    PAPER,
-    0.00174,
-    '',
-    1.5e-5,
-    example(2, (one) => one.friction),
-  ),
-  drive(
-    'Friction coefficient at 3°',
-    PAPER,
-    0.00184,
-    '',
-    1.5e-5,
-    example(3, (one) => one.friction),
-  ),
-  drive(
-    'Friction along the bottom at 2°',
-    PAPER,
-    7340,
-    'lbf',
-    0.03 * 7340,
-    example(2, (one) => one.frictionDrag / POUND_FORCE),
-  ),
-  ...(
-    [
-      [2, 3.767, 30.91, 9326, -109_084],
-      [3, 2.516, 23.13, 8149, 353_138],
-      [4, 1.72, 16.87, 7725, 723_385],
-    ] as const
-  ).flatMap(([trim, ratio, pressed, drag, moment]) => [
-    drive(
-      `Wetted length ratio at ${trim}°`,
-      WORKED,
-      ratio,
-      '',
-      0.0006,
-      example(trim, (one) => one.wettedRatio),
-    ),
-    drive(
-      `{Centre} of pressure forward of the transom at ${trim}°`,
-      PRESSURE,
-      pressed,
-      'ft',
-      0.01,
-      example(trim, (one) => one.centreOfPressure / FOOT),
-    ),
-    drive(
-      `Drag at ${trim}°`,
-      WORKED,
-      drag,
-      'lbf',
-      1,
-      example(trim, (one) => one.bareDrag / POUND_FORCE),
-    ),
-    drive(
-      `Moment at ${trim}°`,
-      WORKED,
-      moment,
-      'ft·lbf',
-      10,
-      example(trim, (one) => one.moment / (POUND_FORCE * FOOT)),
-    ),
-  ]),
-  drive(
-    'Trim in balance (paper: about 2.3°, from memory)',
-    PAPER,
-    2.3,
-    '°',
-    0.1,
-    balanced((one) => one.trim / DEGREE),
-  ),
-  drive(
-    'Trim in balance',
-    WORKED,
-    2.216,
-    '°',
-    0.001,
-    balanced((one) => one.trim / DEGREE),
-  ),
-  drive(
-    'Drag in balance',
-    WORKED,
-    8978,
-    'lbf',
-    1,
-    balanced((one) => one.drag / POUND_FORCE),
-  ),
-  drive(
-    'Effective power in balance',
-    WORKED,
-    1102,
-    'hp',
-    0.5,
-    balanced((one) => one.effectivePower / HORSEPOWER),
-  ),
-];
+const drive = casesIn('drive');
 
-const SMALL_CASES: readonly PublishedCase[] = (
+const worked = (degrees: number, ratio: number, drag: number, moment: number): readonly Row[] => [
   [
-    [20, 4.5043, 1586.9, 16.327],
-    [25, 3.3956, 1736.7, 22.336],
-    [30, 2.667, 2024.9, 31.252],
-    [35, 2.1714, 2418.4, 43.545],
-  ] as const
-).flatMap(([knots, trim, drag, power]) => [
-  drive(
-    `Trim at ${knots} kn`,
-    SMALL,
-    trim,
-    '°',
-    1e-4,
-    small(knots, (one) => one.trim / DEGREE),
-  ),
-  drive(
-    `Drag at ${knots} kn`,
-    SMALL,
-    drag,
-    'N',
-    0.06,
-    small(knots, (one) => one.drag),
-  ),
-  drive(
+    `Wetted length ratio at ${degrees}°`,
+    ratio,
+    '',
+    example(degrees, (one) => one.wettedRatio),
+    0.0006,
+  ],
+  [`Drag at ${degrees}°`, drag, 'lbf', example(degrees, (one) => one.bareDrag / POUND_FORCE), 1],
+  [
+    `Moment at ${degrees}°`,
+    moment,
+    'ft·lbf',
+    example(degrees, (one) => one.moment / (POUND_FORCE * FOOT)),
+    10,
+  ],
+];
+const pressed = (degrees: number, feet: number): Row => [
+  `{Centre} of pressure forward of the transom at ${degrees}°`,
+  feet,
+  'ft',
+  example(degrees, (one) => one.centreOfPressure / FOOT),
+  0.01,
+];
+const smallAt = (knots: number, trim: number, drag: number, power: number): readonly Row[] => [
+  [`Trim at ${knots} kn`, trim, '°', small(knots, (one) => one.trim / DEGREE), 1e-4],
+  [`Drag at ${knots} kn`, drag, 'N', small(knots, (one) => one.drag), 0.06],
+  [
     `Effective power at ${knots} kn`,
-    SMALL,
     power,
     'kW',
-    6e-4,
     small(knots, (one) => one.effectivePower / 1000),
-  ),
-]);
+    6e-4,
+  ],
+];
 
 /** Savitsky's method against his own example and independent workings of it. */
-export const SAVITSKY_CASES: readonly PublishedCase[] = [...EXAMPLE_CASES, ...SMALL_CASES];
+export const SAVITSKY_CASES: readonly PublishedCase[] = [
+  ...drive(
+    WORKED,
+    ['Lift coefficient CLβ', 0.0675, '', example(2, (one) => one.lift), 5e-5],
+    ['Flat lift coefficient CL0', 0.082, '', example(2, (one) => one.flatLift), 5e-5],
+    ['Speed coefficient Cv', 3.18, '', example(2, (one) => one.speedCoefficient), 0.005],
+    ...worked(2, 3.767, 9326, -109_084),
+    ...worked(3, 2.516, 8149, 353_138),
+    ...worked(4, 1.72, 7725, 723_385),
+    ['Trim in balance', 2.216, '°', balanced((one) => one.trim / DEGREE), 0.001],
+    ['Drag in balance', 8978, 'lbf', balanced((one) => one.drag / POUND_FORCE), 1],
+    [
+      'Effective power in balance',
+      1102,
+      'hp',
+      balanced((one) => one.effectivePower / HORSEPOWER),
+      0.5,
+    ],
+  ),
+  ...drive(PRESSURE, pressed(2, 30.91), pressed(3, 23.13), pressed(4, 16.87)),
+  ...drive(
+    PAPER,
+    [
+      'Wetted length ratio at 2°, read off his chart',
+      3.85,
+      '',
+      example(2, (one) => one.wettedRatio),
+      0.03 * 3.85,
+    ],
+    ['Friction coefficient at 2°', 0.00174, '', example(2, (one) => one.friction), 1.5e-5],
+    ['Friction coefficient at 3°', 0.00184, '', example(3, (one) => one.friction), 1.5e-5],
+    [
+      'Friction along the bottom at 2°',
+      7340,
+      'lbf',
+      example(2, (one) => one.frictionDrag / POUND_FORCE),
+      0.03 * 7340,
+    ],
+    [
+      'Trim in balance (paper: about 2.3°, from memory)',
+      2.3,
+      '°',
+      balanced((one) => one.trim / DEGREE),
+      0.1,
+    ],
+  ),
+  ...drive(
+    SMALL,
+    ...smallAt(20, 4.5043, 1586.9, 16.327),
+    ...smallAt(25, 3.3956, 1736.7, 22.336),
+    ...smallAt(30, 2.667, 2024.9, 31.252),
+    ...smallAt(35, 2.1714, 2418.4, 43.545),
+  ),
+];

@@ -1,6 +1,7 @@
 import { type Currency, currencyOf, type Money, minorUnits, moneyOf } from '../money/index.ts';
 import { type Price, priceOrder, type PriceRules } from '../price/index.ts';
 import { type Decimal, parseDecimal, parsePercent, ZERO } from '../units/index.ts';
+import { casesIn, type Row } from './case-in.ts';
 import type { PublishedCase } from './types.ts';
 
 const ATO =
@@ -13,8 +14,6 @@ const UK_HALF = 'HMRC VATREC12030: 0.5 of a penny or more is rounded up, less is
 const UK_DOWN =
   'HMRC VATREC12010, on Notice 700 paragraph 17.5: an invoice’s VAT may be rounded down';
 const US = 'derived: a sales tax of 8.25 % on top, each line rounded half up';
-const EN = (rule: string): string =>
-  `EN 16931-1, ${rule}, as the published UBL schematron words it`;
 
 interface Sale {
   readonly currency: string;
@@ -59,26 +58,21 @@ function sell(sale: Sale, currency: Currency): Price {
   });
 }
 
-function taxCase(
+const sale = (
   name: string,
-  source: string,
   published: number,
-  sale: Sale,
+  sold: Sale,
   figure: (price: Price) => Money = ({ tax }) => tax,
-): PublishedCase {
-  return {
-    area: 'money',
-    name,
-    source,
-    published,
-    unit: sale.currency,
-    tolerance: 0,
-    ours: () => {
-      const currency = currencyOf(sale.currency);
-      return currency ? Number(minorUnits(figure(sell(sale, currency)))) / 100 : Number.NaN;
-    },
-  };
-}
+): Row => [
+  name,
+  published,
+  sold.currency,
+  () => {
+    const currency = currencyOf(sold.currency);
+    return currency && Number(minorUnits(figure(sell(sold, currency)))) / 100;
+  },
+  0,
+];
 
 /** Prices agreed with the tax in them; a fixed price is not rounded further. */
 const withTax = { rounding: { to: 1n, way: 'nearest', tax: 'after', on: 'line' } } as const;
@@ -95,84 +89,94 @@ const invoice = {
   paid: '1000.00',
 };
 
+const four = { currency: 'AUD', rate: '10%', prices: ['11.22', '11.22', '11.22', '11.22'] };
+
+const money = casesIn('money');
+const rule = (name: string, ...row: Parameters<typeof sale>): readonly PublishedCase[] =>
+  money(`EN 16931-1, ${name}, as the published UBL schematron words it`, sale(...row));
+
 /** Worked examples of tax authorities, and the sums of the European invoice standard. */
 export const TAX_CASES: readonly PublishedCase[] = [
-  taxCase('GST within 65490.00', ATO, 5953.64, {
-    currency: 'AUD',
-    rate: '10%',
+  ...money(
+    ATO,
     // The value whose price with tax is 65490.00.
-    prices: ['59536.36'],
-    rules: withTax,
-  }),
-  taxCase('GST within four prices of 12.34 together', ATO, 4.49, {
-    currency: 'AUD',
-    rate: '10%',
-    prices: ['11.22', '11.22', '11.22', '11.22'],
-    rules: withTax,
-  }),
-  taxCase('GST within the same, each rounded', ATO, 4.48, {
-    currency: 'AUD',
-    rate: '10%',
-    prices: ['11.22', '11.22', '11.22', '11.22'],
-    rules: { ...withTax, taxRounding: 'line' },
-  }),
-  taxCase('GST at 15 % on 1500.00', NZ_EXAMPLE, 225, { ...nz, prices: ['1500.00'] }),
-  taxCase(
-    'the price of that with its GST',
-    NZ_EXAMPLE,
-    1725,
-    { ...nz, prices: ['1500.00'] },
-    ({ boatWithTax }) => boatWithTax,
+    sale('GST within 65490.00', 5953.64, { ...four, prices: ['59536.36'], rules: withTax }),
+    sale('GST within four prices of 12.34 together', 4.49, { ...four, rules: withTax }),
+    sale('GST within the same, each rounded', 4.48, {
+      ...four,
+      rules: { ...withTax, taxRounding: 'line' },
+    }),
   ),
-  taxCase('3/23 of 1725.00', NZ_EXAMPLE, 225, { ...nz, prices: ['1500.00'], rules: withTax }),
-  taxCase('GST of exactly half a cent, dropped', NZ_HALF, 0.01, {
-    ...nz,
-    prices: ['0.10'],
-    rules: { taxRule: 'half-down' },
-  }),
-  taxCase('GST of 0.516 cents, more than half', NZ_HALF, 0.02, {
-    ...nz,
-    prices: ['0.11'],
-    rules: { taxRule: 'half-down' },
-  }),
-  taxCase('VAT of 641.486', UK_HALF, 641.49, { ...uk, prices: ['3207.43'] }),
-  taxCase('VAT of 641.484', UK_HALF, 641.48, { ...uk, prices: ['3207.42'] }),
-  taxCase('VAT of 641.486, rounded down', UK_DOWN, 641.48, {
-    ...uk,
-    prices: ['3207.43'],
-    rules: { taxRule: 'down' },
-  }),
-  taxCase('VAT within 120.00', 'Value Added Tax Act 1994 (UK): one sixth at 20 %', 20, {
-    ...uk,
-    prices: ['100.00'],
-    rules: withTax,
-  }),
-  taxCase('Sales tax by line on 3124.67, 33.33 and 49.40', US, 264.62, {
-    ...us,
-    prices: ['3124.67', '33.33', '49.40'],
-  }),
-  taxCase(
+  ...money(
+    NZ_EXAMPLE,
+    sale('GST at 15 % on 1500.00', 225, { ...nz, prices: ['1500.00'] }),
+    sale(
+      'the price of that with its GST',
+      1725,
+      { ...nz, prices: ['1500.00'] },
+      ({ boatWithTax }) => boatWithTax,
+    ),
+    sale('3/23 of 1725.00', 225, { ...nz, prices: ['1500.00'], rules: withTax }),
+  ),
+  ...money(
+    NZ_HALF,
+    sale('GST of exactly half a cent, dropped', 0.01, {
+      ...nz,
+      prices: ['0.10'],
+      rules: { taxRule: 'half-down' },
+    }),
+    sale('GST of 0.516 cents, more than half', 0.02, {
+      ...nz,
+      prices: ['0.11'],
+      rules: { taxRule: 'half-down' },
+    }),
+  ),
+  ...money(
+    UK_HALF,
+    sale('VAT of 641.486', 641.49, { ...uk, prices: ['3207.43'] }),
+    sale('VAT of 641.484', 641.48, { ...uk, prices: ['3207.42'] }),
+  ),
+  ...money(
+    UK_DOWN,
+    sale('VAT of 641.486, rounded down', 641.48, {
+      ...uk,
+      prices: ['3207.43'],
+      rules: { taxRule: 'down' },
+    }),
+  ),
+  ...money(
+    'Value Added Tax Act 1994 (UK): one sixth at 20 %',
+    sale('VAT within 120.00', 20, { ...uk, prices: ['100.00'], rules: withTax }),
+  ),
+  ...money(
+    US,
+    sale('Sales tax by line on 3124.67, 33.33 and 49.40', 264.62, {
+      ...us,
+      prices: ['3124.67', '33.33', '49.40'],
+    }),
+  ),
+  ...rule(
+    'BR-CO-10',
     'BT-106, sum of line nets 3703.70, 100.00 and 20.20',
-    EN('BR-CO-10'),
     3823.9,
     invoice,
-    ({ listPrice }) => listPrice,
+    (price) => price.listPrice,
   ),
-  taxCase('BT-107, sum of allowances', EN('BR-CO-11'), 23.9, invoice, ({ discount }) => discount),
-  taxCase('BT-108, sum of charges', EN('BR-CO-12'), 50, invoice, ({ charges }) => charges),
-  taxCase(
+  ...rule('BR-CO-11', 'BT-107, sum of allowances', 23.9, invoice, ({ discount }) => discount),
+  ...rule('BR-CO-12', 'BT-108, sum of charges', 50, invoice, ({ charges }) => charges),
+  ...rule(
+    'BR-CO-13',
     'BT-109 less BT-108: 3823.90 - 23.90 is taxed',
-    EN('BR-CO-13'),
     3800,
     invoice,
-    ({ taxable }) => taxable,
+    (price) => price.taxable,
   ),
-  taxCase('BT-110 of the one category, 10 % of 3800.00', EN('BR-CO-14, BR-CO-17'), 380, invoice),
-  taxCase('BT-112, 3850.00 + 380.00', EN('BR-CO-15'), 4230, invoice, ({ driveAway }) => driveAway),
-  taxCase('BT-115, less 1000.00 paid', EN('BR-CO-16'), 3230, invoice, ({ toPay }) => toPay),
-  taxCase(
+  ...rule('BR-CO-14, BR-CO-17', 'BT-110 of the one category, 10 % of 3800.00', 380, invoice),
+  ...rule('BR-CO-15', 'BT-112, 3850.00 + 380.00', 4230, invoice, ({ driveAway }) => driveAway),
+  ...rule('BR-CO-16', 'BT-115, less 1000.00 paid', 3230, invoice, ({ toPay }) => toPay),
+  ...rule(
+    'BR-CO-16',
     'BT-115, less a trade-in of 500.00 as well, which is a payment',
-    EN('BR-CO-16'),
     2730,
     { ...invoice, tradeIn: '500.00' },
     ({ toPay }) => toPay,

@@ -9,14 +9,14 @@ import {
   winchPostFor,
 } from '../tow/index.ts';
 import { kilograms, metres } from '../units/index.ts';
-import { exactCaseIn } from './case-in.ts';
+import { casesIn } from './case-in.ts';
 import type { PublishedCase } from './types.ts';
 
 const STATICS = 'derived: moments about the axle, worked by hand';
 const VSB_1 =
   'Australian Design Rule 38, Vehicle Standards Bulletin 1 (as a state bulletin sums it up): axles braked';
 
-const tow = exactCaseIn('tow');
+const tow = casesIn('tow');
 
 const TRAILER = { tare: kilograms(300), centre: metres(3.7), axle: metres(4) };
 const BOAT = { mass: kilograms(1100), centre: metres(1.9), bow: metres(5.4) };
@@ -36,66 +36,53 @@ const braked = (place: Jurisdiction, total: number, onBall = 0, more: Partial<Br
   return 'notComputed' in need ? Number.NaN : STEPS.indexOf(need.braked);
 };
 
-const D = couplingForce(kilograms(2000), kilograms(1400));
-
 /** Towing against statics, a law's way of counting and the coupling rule. */
 export const TOW_CASES: readonly PublishedCase[] = [
-  tow(
-    '1,400 kg at 0.35 m ahead of an axle at 4 m: on the ball',
+  ...tow(
     STATICS,
-    122.5,
-    'kg',
-    single(0.35, (load) => load.onBall),
+    [
+      '1,400 kg at 0.35 m ahead of an axle at 4 m: on the ball',
+      122.5,
+      'kg',
+      single(0.35, (load) => load.onBall),
+    ],
+    ['the same: share of the total', 0.0875, '', single(0.35, (load) => load.share)],
+    ['the same at 0.40 m: a tenth', 0.1, '', single(0.4, (load) => load.share)],
+    [
+      '300 kg trailer and 1,100 kg boat, winch post at 0.1 m: on the ball',
+      132.5,
+      'kg',
+      () => {
+        const load = ballLoad(TRAILER, BOAT, metres(0.1));
+        return 'notComputed' in load ? load : load.onBall;
+      },
+    ],
+    [
+      'the same: winch post for a tenth on the ball',
+      0.0727273,
+      'm',
+      () => winchPostFor(TRAILER, BOAT, 0.1),
+      1e-7,
+    ],
+    [
+      'Trailer of 200 kg rated 750 kg under a boat of 551 kg: what is left',
+      -1,
+      'kg',
+      () =>
+        trailerLoad({ boat: kilograms(551), tare: kilograms(200), rating: kilograms(750) }).left,
+    ],
   ),
-  tow(
-    'the same: share of the total',
-    STATICS,
-    0.0875,
+  ...tow(VSB_1, [
+    'Australia: 800 kg of which 80 kg on the ball',
+    0,
     '',
-    single(0.35, (load) => load.share),
-  ),
-  tow(
-    'the same at 0.40 m: a tenth',
-    STATICS,
-    0.1,
-    '',
-    single(0.4, (load) => load.share),
-  ),
-  tow(
-    '300 kg trailer and 1,100 kg boat, winch post at 0.1 m: on the ball',
-    STATICS,
-    132.5,
-    'kg',
-    () => {
-      const load = ballLoad(TRAILER, BOAT, metres(0.1));
-      return 'notComputed' in load ? Number.NaN : load.onBall;
-    },
-  ),
-  tow(
-    'the same: winch post for a tenth on the ball',
-    STATICS,
-    0.0727273,
-    'm',
-    () => {
-      const post = winchPostFor(TRAILER, BOAT, 0.1);
-      return typeof post === 'number' ? post : Number.NaN;
-    },
-    1e-7,
-  ),
-  tow(
-    'Trailer of 200 kg rated 750 kg under a boat of 551 kg: what is left',
-    STATICS,
-    -1,
-    'kg',
-    () => trailerLoad({ boat: kilograms(551), tare: kilograms(200), rating: kilograms(750) }).left,
-  ),
-  tow('Australia: 800 kg of which 80 kg on the ball', VSB_1, 0, '', () => braked('AU', 800, 80)),
-  tow(
+    () => braked('AU', 800, 80),
+  ]),
+  ...tow('UN Regulation 55, D = g T R/(T + R), worked by hand', [
     'Coupling of 2.0 t vehicle and 1.4 t trailer',
-    'UN Regulation 55, D = g T R/(T + R), worked by hand',
     8.0788,
     'kN',
-    () => (typeof D === 'number' ? D : Number.NaN),
+    () => couplingForce(kilograms(2000), kilograms(1400)),
     1e-4,
-  ),
+  ]),
 ];
