@@ -93,6 +93,51 @@ describe('righting arms', () => {
     for (const { arm } of curve?.arms ?? []) expect(arm).toBeLessThanOrEqual(greatest?.arm ?? 0);
   });
 
+  it('of that barge are greatest and flood by hand, and so is the work done up to there', () => {
+    // Bilge dry and deck under: 0.6 m2 of the section in a trapezium 0.8 m high, (1.5 +- 0.8/t)/2 wide at bottom and deck.
+    const arms = Array.from({ length: 2000 }, (_, step) => {
+      const heel = (30 + step / 100) * DEGREE;
+      const [bottom, deck] = [1, -1].map((way) => (1.5 + (way * 0.8) / Math.tan(heel)) / 2);
+      if (bottom === undefined || deck === undefined) return 0;
+      const across = 1 - (bottom ** 2 + bottom * deck + deck ** 2) / 4.5;
+      const up = (0.8 * (bottom + 2 * deck)) / 4.5;
+      return across * Math.cos(heel) + (up - 0.6) * Math.sin(heel);
+    });
+    const most = Math.max(...arms);
+    const curve = rightingCurve(BARGE, LADEN);
+    expect(curve?.greatest.arm).toBeCloseTo(most, 7);
+    expect((curve?.greatest.heel ?? 0) / DEGREE).toBeCloseTo(30 + arms.indexOf(most) / 100, 1);
+    // The deck comes awash at a tangent of 0.8/1.5: buoyancy 0.5 m out and 0.8/3 m up, from 0.45 m under the weight.
+    expect(curve?.downflooding?.heel).toBeCloseTo(Math.atan(0.8 / 1.5), 6);
+    const [sine, cosine] = [8 / 17, 15 / 17];
+    expect(curve?.area).toBeCloseTo(0.5 * sine + (0.6 - 0.8 / 3) * cosine - 0.45, 6);
+  });
+
+  it('flood by an opening on the side that they heel to alone, and the work ends there', () => {
+    const well = [{ name: 'well', at: at(2.5, 0.8, 0.5) }];
+    const [to, from] = (['starboard', 'port'] as const).map((side) =>
+      rightingCurve(BARGE, LADEN, side, well),
+    );
+    expect(to?.downflooding).toEqual({ heel: expect.closeTo(Math.atan(0.25), 6), opening: 'well' });
+    expect(from?.downflooding?.heel).toBeCloseTo(Math.atan(0.8 / 1.5), 6);
+    // Upright sides: buoyancy (10/9)/4 m out and (10/9)/32 m higher.
+    const [sine, cosine] = [0.25, 1].map((leg) => leg / Math.hypot(0.25, 1));
+    const [out, higher] = [10 / 36, 0.15 + 10 / 288];
+    expect(to?.area).toBeCloseTo(out * (sine ?? 0) + (0.6 - higher) * (cosine ?? 0) - 0.45, 7);
+    const [wet] = [rightingCurve(BARGE, LADEN, 'port', [{ name: 'hole', at: at(2, 0, 0.1) }])];
+    expect(wet?.downflooding).toEqual({ heel: 0, opening: 'hole' });
+    expect(wet?.area).toBeCloseTo(0, 12);
+  });
+
+  it('are never above nothing for what is top-heavy, and do not vanish for what is heavy below', () => {
+    const high = rightingCurve(BARGE, loadAt(3075, 2.5, 0, 2));
+    expect(high?.greatest.arm).toBeCloseTo(0, 9);
+    expect(high?.vanishing).toBeUndefined();
+    const low = rightingCurve(BARGE, loadAt(3075, 2.5, 0, -0.5));
+    expect(low?.vanishing).toBeUndefined();
+    expect(low?.arms.length).toBe(19);
+  });
+
   it('vanish and flood where they say', () => {
     const curves = HULLS.map((boat) => ({
       boat,
