@@ -33,9 +33,9 @@ const SAID: readonly (readonly [RegExp, Tier])[] = [
   [/from memory|no source/i, 'from memory'],
   [
     /second hand|secondary|as a .* (?:site|reader|bulletin)|a public worked example|builders’ site/i,
-    'published, second hand',
+    'second hand',
   ],
-  [/as printed/, 'published, first hand'],
+  [/as printed/, 'first hand'],
 ];
 
 /** The tier of a value, as its source words it. */

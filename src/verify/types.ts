@@ -14,8 +14,8 @@ export interface PublishedCase {
 
 /** How near to whoever knows it a value was had, the nearest first. */
 export const TIERS = [
-  'published, first hand',
-  'published, second hand',
+  'first hand',
+  'second hand',
   'from memory',
   'derived',
   'own order added again',

@@ -154,8 +154,8 @@ it('a port that is none is refused before anything is read', async () => {
 it('verify prints a row for each check and its source, and the same as JSON', async () => {
   const { code, out } = await run(workspace(), 'verify');
   expect(code).toBe(0);
-  expect(out).toMatch(/^pass {2}money: .*published/m);
-  expect(out).toMatch(/(\d+) of \1 checks pass: \d+ published, first hand, .*\n$/);
+  expect(out).toMatch(/^pass {2}money: .*first hand\n {6}.*as printed/m);
+  expect(out).toMatch(/(\d+) of \1 checks pass: \d+ first hand, .*\n$/);
   const rows: unknown = JSON.parse((await run(workspace(), 'verify', '--json')).out);
   expect(rows).toContainEqual(
     expect.objectContaining({ area: 'mass', pass: true, source: expect.any(String) }),

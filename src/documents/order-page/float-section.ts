@@ -64,7 +64,8 @@ export function floatSection(figures: Figures, fontCss: string): Part {
       'Stability and freeboard are not computed: the lines of the hull do not close to a shape.',
     );
   }
-  const { swamped } = afloat;
+  const { swamped, crew } = afloat;
+  const { rated } = crew;
   const format = formatterOf(figures.build.yard);
   return section(
     'floating',
@@ -81,8 +82,12 @@ export function floatSection(figures: Figures, fontCss: string): Part {
         ),
         centimetreSentence(afloat, format),
         spreadSentence(afloat, format),
-        sideSentence(afloat.crew.ordered, format, 'as ordered'),
-        sideSentence(afloat.crew.rated, format, 'at the shop’s rating'),
+        sideSentence(crew.ordered, format, 'as ordered'),
+        sideSentence(
+          rated,
+          format,
+          `at the shop’s rating${rated.isBare === true ? ' with nothing stowed' : ''}`,
+        ),
         edgeSentence(afloat, format),
         ...ballastSentences(figures, afloat),
         ...growthSentences(figures, afloat),

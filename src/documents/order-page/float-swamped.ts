@@ -10,9 +10,13 @@ export function swampedTable({ foam, rule, balance, counted }: Swamped, format: 
     'notComputed' in rule
       ? [row('plain', 'Foam required by the method', `not computed: ${rule.notComputed}`)]
       : [
-          row('plain', 'for the boat', format.volume(rule.foam.boat)),
-          row('plain', 'for outboard, controls and battery', format.volume(rule.foam.propulsion)),
-          row('plain', 'for people and gear', format.volume(rule.foam.people)),
+          row('plain', 'Foam for the boat', format.volume(rule.foam.boat)),
+          row(
+            'plain',
+            'Foam for outboard, controls and battery',
+            format.volume(rule.foam.propulsion),
+          ),
+          row('plain', 'Foam for people and gear', format.volume(rule.foam.people)),
           row(
             'sum',
             rule.applies ? 'Foam required by the method' : 'Foam, if the method applied',

@@ -16,7 +16,7 @@ export function checksView(checks: readonly Check[], yard: Yard): YardPage {
   return {
     document: pageHead(yard, heading, 'What the computations were held against'),
     heading,
-    lead: `${passed} of ${checks.length} checks pass. Each row holds a computation of this program against a value from elsewhere: ${tiers.join(', ')}.`,
+    lead: `${passed} of ${checks.length} checks pass. Each row holds a computation of this program against a value from elsewhere: ${tiers.join(', ')}. First hand is a value that its source prints and that was read there; derived is a published rule or a closed form, worked apart from the program.`,
     links: [TO.orders, TO.methods, TO.fields],
     hasContents: true,
     parts: [

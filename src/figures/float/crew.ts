@@ -48,6 +48,8 @@ export interface PeopleToSide {
   readonly people: number;
   /** As computed, or as it was tested on the water. */
   readonly most: Computed<number>;
+  /** True where fewer may be there, or it leans further, with nothing stowed than with stores up to the rated load. */
+  readonly isBare?: true;
   /** With so many there; missing where they are none, or it is not computed. */
   readonly leans?: { readonly heel: Radians; readonly lowest: Freeboard };
 }
@@ -107,7 +109,9 @@ function ratedToSide(build: Build, rated: Loading, aboard: Boat): PeopleToSide {
   const light = peopleToSide(build, { ...rated, masses, ...centreOf(masses) }, aboard);
   const laden = peopleToSide(build, rated, aboard);
   if (typeof light.most === 'object') return light;
-  return typeof laden.most === 'object' || laden.most < light.most ? laden : light;
+  return typeof laden.most === 'object' || laden.most < light.most
+    ? laden
+    : { ...light, ...(light.leans && masses.length < rated.masses.length && { isBare: true }) };
 }
 
 /**
