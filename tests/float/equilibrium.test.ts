@@ -188,6 +188,32 @@ describe('a boat that does not rest', () => {
   it('turns over when it is top-heavy', () => {
     const result = findEquilibrium(BARGE, loadAt(3075, 2.5, 0, 2.5));
     expect(result).toMatchObject({ outcome: 'capsizes' });
+    const to = (y: number) => findEquilibrium(BARGE, loadAt(3075, 2.5, y, 2.5));
+    expect(to(0.1)).toMatchObject({ outcome: 'capsizes', to: 'starboard' });
+    expect(to(-0.1)).toMatchObject({ outcome: 'capsizes', to: 'port' });
+  });
+
+  it('takes in water, or goes down by an end, rather than turns over where it would even held upright', () => {
+    const hatch = { name: 'hatch', at: at(2.5, 0, 0.25) };
+    expect(findEquilibrium(BARGE, loadAt(3075, 2.5, 0.1, 2.5), [hatch])).toMatchObject({
+      outcome: 'swamps',
+      opening: { name: 'hatch' },
+    });
+    expect(findEquilibrium(BARGE, loadAt(3075, 0.4, 0.1, 2.5))).toMatchObject({
+      outcome: 'goes down',
+      by: 'stern',
+    });
+  });
+
+  it('of no mass, or at no place, is not computed', () => {
+    const none = { outcome: 'not computed', notComputed: 'the boat has no mass' };
+    for (const load of [
+      [0, 1, 0, 1],
+      [-1, 1, 0, 1],
+      [100, Number.NaN, 0, 1],
+      [100, 1, 0, Infinity],
+    ] as const)
+      expect(findEquilibrium(BARGE, loadAt(...load))).toEqual(none);
   });
 
   it('lolls to one side when her GM is a little below zero', () => {
@@ -199,6 +225,7 @@ describe('a boat that does not rest', () => {
     const result = findEquilibrium(BARGE, loadAt(9000, 2.5, 0, 0.4));
     expect(result).not.toHaveProperty('opening');
     expect(result.outcome === 'swamps' && result.capacity).toBeCloseTo(5 * 2 * 0.8 * 1025, 6);
+    expect(findEquilibrium(BARGE, loadAt(8200 + 1e-6, 2.5, 0, 0.4)).outcome).toBe('swamps');
   });
 
   it('is swamped when an opening comes under water, and names it', () => {
