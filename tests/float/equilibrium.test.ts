@@ -205,15 +205,14 @@ describe('a boat that does not rest', () => {
     });
   });
 
-  it('of no mass, or at no place, is not computed', () => {
+  it.each([
+    [0, 1],
+    [-1, 1],
+    [100, Number.NaN],
+    [100, Infinity],
+  ])('of no mass, or at no place, is not computed: %d kg at %d m', (mass, x) => {
     const none = { outcome: 'not computed', notComputed: 'the boat has no mass' };
-    for (const load of [
-      [0, 1, 0, 1],
-      [-1, 1, 0, 1],
-      [100, Number.NaN, 0, 1],
-      [100, 1, 0, Infinity],
-    ] as const)
-      expect(findEquilibrium(BARGE, loadAt(...load))).toEqual(none);
+    expect(findEquilibrium(BARGE, loadAt(mass, x, 0, 1))).toEqual(none);
   });
 
   it('lolls to one side when her GM is a little below zero', () => {
