@@ -2,7 +2,7 @@ import { clamp, findRoot, findSummit } from '../maths/index.ts';
 import { metres, type Metres, radians, type Radians } from '../units/index.ts';
 import { energyOf, rightingArm } from './energy.ts';
 import { lowestOpening, sheerOf } from './freeboard.ts';
-import { capacityOf, immerse } from './immerse.ts';
+import { immerse } from './immerse.ts';
 import { levelFor, solveEquilibrium } from './solve-equilibrium.ts';
 import type { FloatingBody, Load, Opening, WaterPlane } from './types.ts';
 
@@ -47,7 +47,6 @@ export function rightingCurve(
   side: 'starboard' | 'port' = 'starboard',
   openings: readonly Opening[] = [],
 ): RightingCurve | undefined {
-  if (!(load.mass > 0 && load.mass < capacityOf(body) * body.water)) return undefined;
   const turned = side === 'port' ? mirrored(body, load, openings) : { body, load, openings };
   const arms = sweep(turned.body, turned.load);
   const [upright] = arms;
