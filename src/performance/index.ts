@@ -7,7 +7,7 @@ export {
   type HoldingTime,
   holdingTime,
 } from './bow-motor.ts';
-export { FRESH_WATER, OUTBOARD_THRUST, SEA_WATER } from './constants.ts';
+export { FRESH_WATER, OUTBOARD_THRUST, ROUGHNESS_ALLOWANCE, SEA_WATER } from './constants.ts';
 export { CROUCH_CONSTANTS, crouchConstant, type CrouchHull, crouchSpeed } from './crouch.ts';
 export { findHump, type Hump } from './curve.ts';
 export { addedDragAt, ittc57 } from './drag.ts';

@@ -3,6 +3,7 @@ import {
   planeAt,
   type PlaningHull,
   type PlaningState,
+  ROUGHNESS_ALLOWANCE,
   runAt,
   SEA_WATER,
   type Water,
@@ -31,6 +32,8 @@ const WORKED =
   'Savitsky, Marine Technology 1(1), 1964: his example, his equations solved in closed form, independently of this code, where he read charts';
 const PRESSURE =
   'Savitsky 1964: (0.75 - 1/(5.21 Cv²/λ² + 2.39)) λ b for his example at Cv 3.18 and the λ above, worked by hand';
+const MEASURED =
+  'Fridsma, Davidson Laboratory report R-1275 (1969), measured in smooth water, second hand (a study that quotes it): beam 9 in, L/b 5, deadrise 20°, CΔ 0.608; water at 20 °C assumed';
 const SMALL =
   'Savitsky 1964: 1,100 kg, beam 1.7 m, deadrise 15°, solved in closed form, independently of this code';
 
@@ -70,6 +73,29 @@ const example = (degrees: number, get: Figure) => () =>
 const balanced = (get: Figure) => () => take(runAt(IN_HIS, HIS_SPEED), get);
 const small = (knots: number, get: Figure) => () =>
   take(runAt({ hull: SMALL_HULL, water: SEA_WATER }, metresPerSecond(knots * KNOT)), get);
+
+/** A prism 9 in broad and 45 in long that floats freely and is towed at its centre of mass; share of length from the stem. */
+function towed(fromStem: number, knotsPerRootFoot: number, get: Figure) {
+  const [beam, length] = [9 / 12, 45 / 12];
+  const centre = { x: metres((1 - fromStem) * length * FOOT), z: metres(0.294 * beam * FOOT) };
+  const hull: PlaningHull = {
+    mass: kilograms(0.608 * 62.4 * beam ** 3 * POUND),
+    beam: metres(beam * FOOT),
+    deadrise: radians(20 * DEGREE),
+    length: metres(length * FOOT),
+    centre,
+    thrust: { ...centre, angle: radians(0) },
+  };
+  const speed = metresPerSecond(knotsPerRootFoot * Math.sqrt(length) * KNOT);
+  return () => take(runAt({ hull, water: TANK }, speed), get);
+}
+/** Fresh water at 20 °C. */
+const TANK: Water = { density: kilogramsPerCubicMetre(998.2), viscosity: 1.004e-6 };
+const MODEL_WEIGHT = 0.608 * 62.4 * 0.75 ** 3 * POUND_FORCE;
+/** Without the allowance for roughness, which a model has not. */
+const smoothShare = ({ bareDrag, frictionDrag, friction, trim }: PlaningState): number =>
+  (bareDrag - (frictionDrag * (1 - friction / (friction + ROUGHNESS_ALLOWANCE))) / Math.cos(trim)) /
+  MODEL_WEIGHT;
 
 const drive = casesIn('drive');
 
@@ -155,6 +181,13 @@ export const SAVITSKY_CASES: readonly PublishedCase[] = [
       balanced((one) => one.trim / DEGREE),
       0.1,
     ],
+  ),
+  ...drive(
+    MEASURED,
+    ['Towed model, V/√L 4 kn/√ft: drag over weight', 0.158, '', towed(0.59, 4, smoothShare), 0.003],
+    ['Towed model, V/√L 4 kn/√ft: trim', 4, '°', towed(0.59, 4, (one) => one.trim / DEGREE), 0.5],
+    ['Towed model, V/√L 6 kn/√ft: drag over weight', 0.206, '', towed(0.62, 6, smoothShare), 0.003],
+    ['Towed model, V/√L 6 kn/√ft: trim', 4, '°', towed(0.62, 6, (one) => one.trim / DEGREE), 0.5],
   ),
   ...drive(
     SMALL,

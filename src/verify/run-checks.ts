@@ -26,7 +26,7 @@ const ALL_CASES: readonly PublishedCase[] = [
 ];
 
 /** How many there are: one that is lost is told. */
-const ROWS = 267;
+const ROWS = 271;
 
 /** How a source words where its value was had: only one that it prints is first hand, a rule worked by us is derived. */
 const SAID: readonly (readonly [RegExp, Tier])[] = [

@@ -105,7 +105,7 @@ function spreadWords(known: Figures['known'], format: Formatter): readonly strin
       const each = causes.map(({ of, by }) => `${of} ${format.speed(metresPerSecond(by))}`);
       const trade =
         all < value / 5
-          ? ' The trade reports small boats with much fitted up to a fifth faster than such an estimate (common practice, no source), which is more than these explain: go by the trial.'
+          ? ' The trade reports small boats with much fitted up to a fifth faster than such an estimate (common practice, no source), which is more than these explain; nor is it the drag of a smooth bottom, which is within 2 % of that of two towed models (Fridsma 1969, second hand): go by the trial.'
           : '';
       return `Its spread, loaded: ${each.join(', ')}.${trade}`;
     });
