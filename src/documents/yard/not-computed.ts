@@ -38,11 +38,11 @@ export const NOT_COMPUTED: Readonly<Record<MethodSubject, Limits>> = {
   floating: {
     heading: 'Floating and stability',
     limits: [
-      'Waves, wind and movement are not computed.',
+      'Waves, wind and movement are not computed. The hull is closed at the sheer: what a deck above it would keep out is not counted.',
       'The hull file says where people sit, where water can come in and what foam the boat has. An order may add a condition of its own; yard.yaml has the limits for people to one side.',
       'The drawn lines are checked against a volume found elsewhere only if the hull file gives one (enclosedVolume).',
       'A better place proposed for an item is checked only against things that have a size. What has none is taken not to be in the way.',
-      'Two things that overlap by more than 20 mm where they are placed are reported, each as a box, several of one side by side; an option may be “within” others. Whether things fit inside the hull is not checked.',
+      'Two things that overlap by more than 20 mm where they are placed are reported, each as a box, several of one side by side; an option may be “within” others. Whether a thing stands out of the hull is checked as a box, against the outside of the moulding.',
     ],
   },
   speed: {
@@ -50,12 +50,13 @@ export const NOT_COMPUTED: Readonly<Record<MethodSubject, Limits>> = {
     limits: [
       'Speed is not computed below a volume Froude number of 1.0 (about 5 kn), nor where the boat is too fast for the method or too much of its bottom is wetted. Below 2° of trim it is, with a note that this is outside the method.',
       'Drag of air, of the outboard’s leg and of appendages is computed from the areas in the files. Waves, wind, a foul bottom and losses of the propeller are not.',
+      'The drag on the plane was held against two models that were towed; the drag before planing against none.',
     ],
   },
   limits: {
     heading: 'People, load and power',
     limits: [
-      'Ratings are the shop’s own, as typed in its hull files. An order is checked against them; they are not proved.',
+      'A rating in a hull file is the shop’s own. Methods and the boat as it floats loaded stand beside it, and the least of them counts; none of them proves it.',
       'An order’s own load is checked against the load of the ISO small craft standards where the yard uses them.',
       'Of 33 CFR 183 only outboard monohulls are computed, without the performance test of 183.53(b). Of AS 1799.1 only people are: load and power are in the text that must be bought.',
       'The capacity plate is a draft. It is not valid until the builder has confirmed and signed it.',
