@@ -42,7 +42,7 @@ export const NOT_COMPUTED: Readonly<Record<MethodSubject, Limits>> = {
       'The hull file says where people sit, where water can come in and what foam the boat has. An order may add a condition of its own; yard.yaml has the limits for people to one side.',
       'The drawn lines are checked against a volume found elsewhere only if the hull file gives one (enclosedVolume).',
       'A better place proposed for an item is checked only against things that have a size. What has none is taken not to be in the way.',
-      'Two things that overlap by more than 20 mm where they are placed are reported, each as a box, several of one side by side; an option may be “within” others. Whether a thing stands out of the hull is checked as a box, against the outside of the moulding.',
+      'Two things that overlap by more than 20 mm where they are placed are reported, each as a box, several of one side by side; an option may be “within” others. Whether a thing stands out of the hull is checked as a box, against the outside of the {moulding}.',
     ],
   },
   speed: {
