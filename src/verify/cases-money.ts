@@ -1,18 +1,16 @@
 import {
   currencyOf,
   minorUnits,
-  moneyOf,
   parseMoney,
   roundToMinorUnit,
   shareOut,
   timesDecimal,
 } from '../money/index.ts';
-import { priceOrder, type PriceRules, sellingPrice } from '../price/index.ts';
+import { sellingPrice } from '../price/index.ts';
 import { type Decimal, parseDecimal, parsePercent, ZERO } from '../units/index.ts';
 import { casesIn, type Row } from './case-in.ts';
 import type { PublishedCase } from './types.ts';
 
-const GST = 'A New Tax System (Goods and Services Tax) Act 1999 (Australia)';
 const HAMILTON = 'Hamilton’s method of apportionment (largest remainder), worked by hand';
 const MARGIN = 'derived: price = cost / (1 - margin on the selling price)';
 
@@ -26,37 +24,6 @@ function decimal(text: string): Decimal {
 function cents(text: string): number {
   const money = AUD && parseMoney(text, AUD);
   return money ? Number(minorUnits(money)) / 100 : Number.NaN;
-}
-
-/** Tax on lines of fixed prices before tax, through the same function that prices an order. */
-function taxOn(
-  prices: readonly string[],
-  rate: string,
-  rounding: PriceRules['taxRounding'],
-): number {
-  if (!AUD) return Number.NaN;
-  const price = priceOrder({
-    items: prices.map((fixed, index) => ({
-      key: String(index),
-      marginClass: 'any',
-      materials: [],
-      hours: [],
-      fixedPrice: moneyOf(decimal(fixed), AUD),
-    })),
-    rules: {
-      currency: AUD,
-      rates: {},
-      overhead: ZERO,
-      margins: {},
-      marginFloor: ZERO,
-      wastage: {},
-      taxRate: parsePercent(rate) ?? ZERO,
-      taxRounding: rounding,
-    },
-    charges: [],
-    payments: [],
-  });
-  return Number(minorUnits(price.tax)) / 100;
 }
 
 function share(amount: string, weights: readonly string[], index: number): number {
@@ -85,14 +52,6 @@ function product(a: string, b: string): number {
     : Number.NaN;
 }
 
-const taxed = (
-  name: string,
-  wanted: number,
-  rate: string,
-  prices: readonly string[],
-  rounding: PriceRules['taxRounding'] = 'document',
-): Row => [name, wanted, 'AUD', () => taxOn(prices, rate, rounding), 0];
-const THREE = ['33.33', '33.33', '33.33'];
 const shared = (
   name: string,
   wanted: number,
@@ -103,33 +62,8 @@ const shared = (
 
 const money = casesIn('money');
 
-/** Rounding, tax and sharing out, to the cent. */
+/** Rounding and sharing out, to the cent. */
 export const MONEY_CASES: readonly PublishedCase[] = [
-  ...money(
-    `${GST} s 9-90, total invoice rule`,
-    taxed('GST on three lines of 33.33, total invoice rule', 10, '10%', THREE),
-  ),
-  ...money(
-    `${GST} s 9-90, taxable supply rule`,
-    taxed('GST on three lines of 33.33, taxable supply rule', 9.99, '10%', THREE, 'line'),
-  ),
-  ...money(
-    `${GST} s 9-70: 10 % of the value`,
-    taxed('GST on 59536.36', 5953.64, '10%', ['59536.36']),
-  ),
-  ...money(
-    `${GST} s 9-90: 0.5 cent is rounded up`,
-    taxed('GST of exactly half a cent rounds up', 0.01, '10%', ['0.05']),
-  ),
-  ...money(
-    'EN 16931-1, BR-CO-17: category tax = base x rate, rounded to two decimals',
-    taxed('VAT at 19 % on three nets of 33.34', 19, '19%', ['33.34', '33.34', '33.34']),
-    taxed('Tax at 10 % on nets 3703.70, 100.00, 20.20', 382.39, '10%', [
-      '3703.70',
-      '100.00',
-      '20.20',
-    ]),
-  ),
   ...money(
     'derived: exactly half a cent, away from zero',
     ['1.005 in whole cents', 1.01, 'AUD', () => rounded('1.005'), 0],

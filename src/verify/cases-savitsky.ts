@@ -11,6 +11,7 @@ import {
 import {
   DEGREE,
   FOOT,
+  GRAVITY,
   HORSEPOWER,
   kilograms,
   kilogramsPerCubicMetre,
@@ -79,7 +80,7 @@ function towed(fromStem: number, knotsPerRootFoot: number, get: Figure) {
   const [beam, length] = [9 / 12, 45 / 12];
   const centre = { x: metres((1 - fromStem) * length * FOOT), z: metres(0.294 * beam * FOOT) };
   const hull: PlaningHull = {
-    mass: kilograms(0.608 * 62.4 * beam ** 3 * POUND),
+    mass: MODEL_MASS,
     beam: metres(beam * FOOT),
     deadrise: radians(20 * DEGREE),
     length: metres(length * FOOT),
@@ -91,11 +92,13 @@ function towed(fromStem: number, knotsPerRootFoot: number, get: Figure) {
 }
 /** Fresh water at 20 °C. */
 const TANK: Water = { density: kilogramsPerCubicMetre(998.2), viscosity: 1.004e-6 };
-const MODEL_WEIGHT = 0.608 * 62.4 * 0.75 ** 3 * POUND_FORCE;
+/** A load coefficient of 0.608 on a beam of 9 in, in fresh water of 62.4 lb/ft³. */
+const MODEL_MASS = kilograms(0.608 * 62.4 * 0.75 ** 3 * POUND);
 /** Without the allowance for roughness, which a model has not. */
 const smoothShare = ({ bareDrag, frictionDrag, friction, trim }: PlaningState): number =>
-  (bareDrag - (frictionDrag * (1 - friction / (friction + ROUGHNESS_ALLOWANCE))) / Math.cos(trim)) /
-  MODEL_WEIGHT;
+  (bareDrag -
+    (frictionDrag * ROUGHNESS_ALLOWANCE) / ((friction + ROUGHNESS_ALLOWANCE) * Math.cos(trim))) /
+  (MODEL_MASS * GRAVITY);
 
 const drive = casesIn('drive');
 

@@ -4,8 +4,8 @@ import { type Decimal, parseDecimal, parsePercent, ZERO } from '../units/index.t
 import { casesIn, type Row } from './case-in.ts';
 import type { PublishedCase } from './types.ts';
 
-const ATO =
-  'A New Tax System (Goods and Services Tax) Act 1999 (Australia) s 9-70; Tax Office media release 2000/36: one eleventh of the total, half a cent up';
+const GST = 'A New Tax System (Goods and Services Tax) Act 1999 (Australia)';
+const ATO = `${GST} s 9-70; Tax Office media release 2000/36: one eleventh of the total, half a cent up`;
 const NZ_EXAMPLE =
   'Inland Revenue (New Zealand), Calculating GST, 16 August 2010: its worked example, as printed';
 const NZ_HALF =
@@ -89,7 +89,9 @@ const invoice = {
   paid: '1000.00',
 };
 
-const four = { currency: 'AUD', rate: '10%', prices: ['11.22', '11.22', '11.22', '11.22'] };
+const gst = { currency: 'AUD', rate: '10%' };
+const three = { ...gst, prices: ['33.33', '33.33', '33.33'] };
+const four = { ...gst, prices: ['11.22', '11.22', '11.22', '11.22'] };
 
 const money = casesIn('money');
 const rule = (name: string, ...row: Parameters<typeof sale>): readonly PublishedCase[] =>
@@ -97,6 +99,37 @@ const rule = (name: string, ...row: Parameters<typeof sale>): readonly Published
 
 /** Worked examples of tax authorities, and the sums of the European invoice standard. */
 export const TAX_CASES: readonly PublishedCase[] = [
+  ...money(
+    `${GST} s 9-90, total invoice rule`,
+    sale('GST on three lines of 33.33, total invoice rule', 10, three),
+  ),
+  ...money(
+    `${GST} s 9-90, taxable supply rule`,
+    sale('GST on three lines of 33.33, taxable supply rule', 9.99, {
+      ...three,
+      rules: { taxRounding: 'line' },
+    }),
+  ),
+  ...money(
+    `${GST} s 9-70: 10 % of the value`,
+    sale('GST on 59536.36', 5953.64, { ...gst, prices: ['59536.36'] }),
+  ),
+  ...money(
+    `${GST} s 9-90: 0.5 cent is rounded up`,
+    sale('GST of exactly half a cent rounds up', 0.01, { ...gst, prices: ['0.05'] }),
+  ),
+  ...money(
+    'EN 16931-1, BR-CO-17: category tax = base x rate, rounded to two decimals',
+    sale('VAT at 19 % on three nets of 33.34', 19, {
+      currency: 'AUD',
+      rate: '19%',
+      prices: ['33.34', '33.34', '33.34'],
+    }),
+    sale('Tax at 10 % on nets 3703.70, 100.00, 20.20', 382.39, {
+      ...gst,
+      prices: ['3703.70', '100.00', '20.20'],
+    }),
+  ),
   ...money(
     ATO,
     // The value whose price with tax is 65490.00.
